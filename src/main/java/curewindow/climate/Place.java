@@ -1,0 +1,49 @@
+package curewindow.climate;
+
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * A named point with its climate.
+ *
+ * @param id the name used in files, lower case with hyphens, such as {@code seattle}
+ * @param name the name shown to people, such as {@code Seattle, Washington}
+ * @param latitude degrees north, -90 to 90
+ * @param longitude degrees east, -180 to 180
+ * @param height metres above sea level, -450 to 6000
+ * @param zone the time zone its clocks follow
+ * @param normals twelve months, January first
+ * @param source where the normals come from, in words
+ */
+public record Place(
+    String id,
+    String name,
+    double latitude,
+    double longitude,
+    double height,
+    ZoneId zone,
+    List<MonthNormals> normals,
+    String source) {
+
+  /** Refuses missing parts, coordinates off the globe and anything but twelve months. */
+  public Place {
+    Objects.requireNonNull(id, "id");
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(zone, "zone");
+    Objects.requireNonNull(source, "source");
+    normals = List.copyOf(normals);
+    if (!(latitude >= -90 && latitude <= 90)) {
+      throw new IllegalArgumentException("latitude " + latitude + " is not within -90 to 90");
+    }
+    if (!(longitude >= -180 && longitude <= 180)) {
+      throw new IllegalArgumentException("longitude " + longitude + " is not within -180 to 180");
+    }
+    if (!(height >= -450 && height <= 6000)) {
+      throw new IllegalArgumentException("height " + height + " is not within -450 to 6000");
+    }
+    if (normals.size() != 12) {
+      throw new IllegalArgumentException("a place has 12 months, not " + normals.size());
+    }
+  }
+}

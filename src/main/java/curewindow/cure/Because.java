@@ -1,0 +1,38 @@
+package curewindow.cure;
+
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * What decides an end, and the weather that went in, from the finish of the deciding item to the
+ * time the need is met.
+ *
+ * @param item the deciding fitted item's position in its job, from 0
+ * @param spot the deciding spot's id
+ * @param driver the deciding driver; empty where the floor decides
+ * @param needHours reference hours the driver needs (of the slowest driver where the floor decides)
+ * @param realHours real hours from the finish to the end
+ * @param bayHours how many of them in the shop's bay
+ * @param meanAir mean air temperature over the real hours, degrees Celsius
+ * @param meanFilm mean film temperature over the real hours, degrees Celsius
+ * @param meanDewPoint mean dew point of the air over the real hours, degrees Celsius
+ * @param meanRate reference hours per real hour of that driver
+ */
+public record Because(
+    int item,
+    String spot,
+    Optional<Driver> driver,
+    double needHours,
+    double realHours,
+    double bayHours,
+    double meanAir,
+    double meanFilm,
+    double meanDewPoint,
+    double meanRate) {
+
+  /** Refuses missing parts. */
+  public Because {
+    Objects.requireNonNull(spot, "spot");
+    Objects.requireNonNull(driver, "driver");
+  }
+}

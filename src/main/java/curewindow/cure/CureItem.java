@@ -1,0 +1,39 @@
+package curewindow.cure;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * One film or coating on one spot, as the cure model sees it.
+ *
+ * @param item the position of the fitted item in its job, from 0
+ * @param spot the spot's id
+ * @param exposure what the surface sees of sun, sky and cabin
+ * @param permeance water permeance relative to the reference film of the service, above 0 to 20; 1
+ *     for coatings
+ * @param finished when the work on it was finished
+ * @param rules the holds that apply
+ */
+public record CureItem(
+    int item,
+    String spot,
+    Exposure exposure,
+    double permeance,
+    Instant finished,
+    List<HoldRule> rules) {
+
+  /** Refuses missing parts and a permeance that is not above 0. */
+  public CureItem {
+    Objects.requireNonNull(spot, "spot");
+    Objects.requireNonNull(exposure, "exposure");
+    Objects.requireNonNull(finished, "finished");
+    rules = List.copyOf(rules);
+    if (item < 0) {
+      throw new IllegalArgumentException("item " + item + " is below 0");
+    }
+    if (!(permeance > 0 && permeance <= 20)) {
+      throw new IllegalArgumentException("permeance " + permeance + " is not within 0 to 20");
+    }
+  }
+}

@@ -1,0 +1,38 @@
+package curewindow.cure;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * The ends of all holds of one job, each hold once, the latest of its items.
+ *
+ * @param pickup when the car leaves the shop
+ * @param zone the time zone of the place the car is at, in which dates are shown
+ * @param releases by published end, then by hold id
+ */
+public record Timeline(Instant pickup, ZoneId zone, List<Release> releases) {
+
+  /** Sorts the releases by published end. */
+  public Timeline {
+    Objects.requireNonNull(pickup, "pickup");
+    Objects.requireNonNull(zone, "zone");
+    releases =
+        releases.stream()
+            .sorted(Comparator.comparing((Release r) -> r.end().at()).thenComparing(Release::hold))
+            .toList();
+  }
+
+  /**
+   * The end of a hold.
+   *
+   * @param hold the hold's id
+   * @return its release, or empty where the hold does not apply to the job
+   */
+  public Optional<Release> of(String hold) {
+    return releases.stream().filter(r -> r.hold().equals(hold)).findFirst();
+  }
+}

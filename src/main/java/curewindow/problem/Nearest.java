@@ -1,0 +1,56 @@
+package curewindow.problem;
+
+import java.text.Normalizer;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Finds the known name that someone who mistyped most likely meant. */
+public final class Nearest {
+
+  private Nearest() {}
+
+  /**
+   * The known name nearest to a mistyped one, by the number of single-letter edits, swaps of
+   * neighbours counted as one.
+   *
+   * @param typed what was written
+   * @param known the names that would have been right
+   * @return the nearest name, or empty where none is within a third of the length, at least two
+   *     edits
+   */
+  public static Optional<String> to(String typed, Collection<String> known) {
+    String from = fold(typed);
+    int allowed = Math.max(2, from.length() / 3);
+    return known.stream()
+        .min(Comparator.comparingInt((String k) -> distance(from, fold(k))).thenComparing(k -> k))
+        .filter(k -> distance(from, fold(k)) <= Math.min(allowed, Math.max(1, k.length() - 1)));
+  }
+
+  private static String fold(String name) {
+    return Normalizer.normalize(name, Normalizer.Form.NFD)
+        .replaceAll("\\p{M}", "")
+        .toLowerCase(Locale.ROOT)
+        .replace('_', '-')
+        .replace(' ', '-');
+  }
+
+  private static int distance(String a, String b) {
+    int[][] d = new int[a.length() + 1][b.length() + 1];
+    for (int i = 0; i <= a.length(); i++) {
+      for (int j = 0; j <= b.length(); j++) {
+        d[i][j] = i == 0 || j == 0 ? i + j : step(d, a, b, i, j);
+      }
+    }
+    return d[a.length()][b.length()];
+  }
+
+  private static int step(int[][] d, String a, String b, int i, int j) {
+    int change = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
+    int best = Math.min(Math.min(d[i - 1][j], d[i][j - 1]) + 1, d[i - 1][j - 1] + change);
+    boolean swapped =
+        i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
+    return swapped ? Math.min(best, d[i - 2][j - 2] + 1) : best;
+  }
+}

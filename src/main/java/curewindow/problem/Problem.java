@@ -1,0 +1,101 @@
+package curewindow.problem;
+
+import java.util.Comparator;
+import java.util.Objects;
+
+/**
+ * One thing wrong in the user's files, said so that it can be mended without reading the program.
+ *
+ * @param severity whether the thing it is found in can still be used
+ * @param code a stable name of the kind of problem, lower case with hyphens, such as {@code
+ *     unknown-film}
+ * @param file the file, relative to the shop folder, with forward slashes
+ * @param line the line from 1, or 0 where the problem is with the whole file
+ * @param column the column from 1, or 0 where unknown
+ * @param path the place inside the file in words of its keys, such as {@code items[2].film}; may be
+ *     empty
+ * @param message what is wrong, one sentence without a full stop
+ * @param fix what to do about it, one sentence without a full stop
+ */
+public record Problem(
+    Severity severity,
+    String code,
+    String file,
+    int line,
+    int column,
+    String path,
+    String message,
+    String fix)
+    implements Comparable<Problem> {
+
+  private static final Comparator<Problem> ORDER =
+      Comparator.comparing(Problem::file)
+          .thenComparingInt(Problem::line)
+          .thenComparingInt(Problem::column)
+          .thenComparing(Problem::code)
+          .thenComparing(Problem::path)
+          .thenComparing(Problem::message)
+          .thenComparing(Problem::fix)
+          .thenComparing(Problem::severity);
+
+  /** Checks that no part is missing and that line and column are not negative. */
+  public Problem {
+    Objects.requireNonNull(severity, "severity");
+    Objects.requireNonNull(code, "code");
+    Objects.requireNonNull(file, "file");
+    Objects.requireNonNull(path, "path");
+    Objects.requireNonNull(message, "message");
+    Objects.requireNonNull(fix, "fix");
+    if (line < 0 || column < 0) {
+      throw new IllegalArgumentException("line and column start at 1, or are 0 where unknown");
+    }
+  }
+
+  /**
+   * A problem that stops its file or job from being used.
+   *
+   * @param code the kind of problem
+   * @param where file, line, column and path
+   * @param message what is wrong
+   * @param fix what to do
+   * @return the problem
+   */
+  public static Problem error(String code, Where where, String message, String fix) {
+    return at(Severity.ERROR, code, where, message, fix);
+  }
+
+  /**
+   * A problem that is worth knowing but stops nothing.
+   *
+   * @param code the kind of problem
+   * @param where file, line, column and path
+   * @param message what was noticed
+   * @param fix what to do
+   * @return the problem
+   */
+  public static Problem notice(String code, Where where, String message, String fix) {
+    return at(Severity.NOTICE, code, where, message, fix);
+  }
+
+  private static Problem at(
+      Severity severity, String code, Where where, String message, String fix) {
+    return new Problem(
+        severity, code, where.file(), where.line(), where.column(), where.path(), message, fix);
+  }
+
+  /**
+   * The problem on one line, as {@code check} prints it: {@code file:line:column what is wrong what
+   * to do}.
+   *
+   * @return the line, without a line break
+   */
+  public String oneLine() {
+    String place = line == 0 ? file : file + ":" + line + ":" + Math.max(1, column);
+    return place + "  " + message + "  " + fix;
+  }
+
+  @Override
+  public int compareTo(Problem other) {
+    return ORDER.compare(this, other);
+  }
+}

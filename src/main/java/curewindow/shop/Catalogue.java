@@ -1,0 +1,33 @@
+package curewindow.shop;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What the shop fits, where, and what must be held off from afterwards. Maps keep the order of the
+ * files.
+ *
+ * @param services by id
+ * @param films by id
+ * @param spots by id
+ * @param holds by id
+ * @param rules all hold rules
+ */
+public record Catalogue(
+    Map<String, Service> services,
+    Map<String, Film> films,
+    Map<String, Spot> spots,
+    Map<String, Hold> holds,
+    List<RuleFor> rules) {
+
+  /** Copies the maps, keeping their order. */
+  public Catalogue {
+    services = Collections.unmodifiableMap(new LinkedHashMap<>(services));
+    films = Collections.unmodifiableMap(new LinkedHashMap<>(films));
+    spots = Collections.unmodifiableMap(new LinkedHashMap<>(spots));
+    holds = Collections.unmodifiableMap(new LinkedHashMap<>(holds));
+    rules = List.copyOf(rules);
+  }
+}

@@ -1,0 +1,48 @@
+package curewindow.shop;
+
+import curewindow.cure.ParkingPlan;
+import curewindow.problem.Where;
+import java.time.Instant;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * One car's visit.
+ *
+ * @param id the shop's own number, letters, digits and hyphens
+ * @param firstName whom to greet; empty where not given
+ * @param language language of the page and card
+ * @param car the car
+ * @param place id of the place where the car stands
+ * @param parking where it stands by day and by night
+ * @param pickup when the car leaves the shop
+ * @param items what was fitted, at least one
+ * @param found what was found on the car
+ * @param where the place in the files that it was read from
+ */
+public record Job(
+    String id,
+    String firstName,
+    String language,
+    Car car,
+    String place,
+    ParkingPlan parking,
+    Instant pickup,
+    List<FittedItem> items,
+    List<Finding> found,
+    Where where) {
+
+  /** Refuses missing parts. */
+  public Job {
+    Objects.requireNonNull(id, "id");
+    Objects.requireNonNull(firstName, "firstName");
+    Objects.requireNonNull(language, "language");
+    Objects.requireNonNull(car, "car");
+    Objects.requireNonNull(place, "place");
+    Objects.requireNonNull(parking, "parking");
+    Objects.requireNonNull(pickup, "pickup");
+    Objects.requireNonNull(where, "where");
+    items = List.copyOf(items);
+    found = List.copyOf(found);
+  }
+}

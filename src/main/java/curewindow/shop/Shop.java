@@ -1,0 +1,60 @@
+package curewindow.shop;
+
+import curewindow.cure.Bay;
+import java.net.URI;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * The shop itself, as shop.yaml says it.
+ *
+ * @param name the name shown to customers
+ * @param phone the phone number as people write it
+ * @param textNumber a number for text messages, if the shop takes them
+ * @param email a mail address
+ * @param street the lines of the street address
+ * @param address where the site will be published, http or https, ending in a slash
+ * @param zone the time zone of the times written in the job files
+ * @param language the language of jobs that name none, and of the public pages
+ * @param place the place of jobs that name none
+ * @param bay the air in the bay
+ * @param bondEnergy activation energy of bond and crosslink, J/mol
+ * @param opening opening hours by day of the week; days left out are closed
+ * @param closed single days on which the shop is closed
+ */
+public record Shop(
+    String name,
+    String phone,
+    Optional<String> textNumber,
+    Optional<String> email,
+    List<String> street,
+    URI address,
+    ZoneId zone,
+    String language,
+    String place,
+    Bay bay,
+    double bondEnergy,
+    Map<DayOfWeek, List<OpenHours>> opening,
+    List<LocalDate> closed) {
+
+  /** Refuses missing parts. */
+  public Shop {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(phone, "phone");
+    Objects.requireNonNull(textNumber, "textNumber");
+    Objects.requireNonNull(email, "email");
+    Objects.requireNonNull(address, "address");
+    Objects.requireNonNull(zone, "zone");
+    Objects.requireNonNull(language, "language");
+    Objects.requireNonNull(place, "place");
+    Objects.requireNonNull(bay, "bay");
+    street = List.copyOf(street);
+    opening = Map.copyOf(opening);
+    closed = List.copyOf(closed);
+  }
+}

@@ -1,0 +1,147 @@
+package curewindow.shop;
+
+import curewindow.problem.Problem;
+import curewindow.problem.Problems;
+import curewindow.problem.Where;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+
+/**
+ * The files of a shop folder, laid over those that come with the program: a file in the shop folder
+ * replaces the program's file of the same relative path under {@code content} and {@code
+ * site-templates}.
+ */
+public final class ShopFiles {
+
+  /** The largest file that is read, in bytes; larger ones are a problem, not an attempt. */
+  public static final long MAX_BYTES = 4L << 20;
+
+  private final Path root;
+  private final Starter starter;
+
+  /**
+   * The files of a shop folder.
+   *
+   * @param root the shop folder; need not exist, in which case only the program's files are found
+   */
+  public ShopFiles(Path root) {
+    this.root = root.toAbsolutePath().normalize();
+    this.starter = Starter.bundled();
+  }
+
+  /**
+   * The shop folder.
+   *
+   * @return an absolute path
+   */
+  public Path root() {
+    return root;
+  }
+
+  /**
+   * The names of all files of a folder, in the shop folder or with the program.
+   *
+   * @param folder relative to the shop folder, with forward slashes
+   * @param ending how the names end, such as {@code .yaml}
+   * @return relative paths with forward slashes, alphabetical
+   */
+  public List<String> list(String folder, String ending) {
+    TreeSet<String> names = new TreeSet<>(starter.list(folder));
+    Path dir = root.resolve(folder);
+    if (Files.isDirectory(dir)) {
+      try (Stream<Path> files = Files.list(dir)) {
+        files.filter(Files::isRegularFile).forEach(f -> names.add(folder + "/" + f.getFileName()));
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+    return new ArrayList<>(names.stream().filter(n -> n.endsWith(ending)).toList());
+  }
+
+  /**
+   * The names of the folders in a folder, in the shop folder or with the program.
+   *
+   * @param folder relative to the shop folder, with forward slashes
+   * @return the names alone, alphabetical
+   */
+  public List<String> folders(String folder) {
+    TreeSet<String> names = new TreeSet<>(starter.folders(folder));
+    Path dir = root.resolve(folder);
+    if (Files.isDirectory(dir)) {
+      try (Stream<Path> files = Files.list(dir)) {
+        files.filter(Files::isDirectory).forEach(f -> names.add(f.getFileName().toString()));
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+    return List.copyOf(names);
+  }
+
+  /**
+   * The text of a file.
+   *
+   * @param file relative to the shop folder, with forward slashes
+   * @param problems where it is said that the file is missing, too large or not UTF-8
+   * @return the text, without a byte order mark, or empty where there is a problem
+   */
+  public Optional<String> text(String file, Problems problems) {
+    Path own = root.resolve(file);
+    try {
+      if (!Files.isRegularFile(own)) {
+        Optional<byte[]> bundled = starter.bytes(file);
+        if (bundled.isEmpty()) {
+          problems.add(
+              Problem.error("missing-file", Where.file(file), "the file is missing", "create it"));
+          return Optional.empty();
+        }
+        return decode(file, bundled.get(), problems);
+      }
+      long size = Files.size(own);
+      if (size > MAX_BYTES) {
+        problems.add(
+            Problem.error(
+                "too-large",
+                Where.file(file),
+                "the file has " + size + " bytes, more than the " + MAX_BYTES + " that are read",
+                "check that it is the file you meant, and split it if so"));
+        return Optional.empty();
+      }
+      return decode(file, Files.readAllBytes(own), problems);
+    } catch (IOException e) {
+      problems.add(
+          Problem.error(
+              "unreadable", Where.file(file), "the file cannot be read", "check its permissions"));
+      return Optional.empty();
+    }
+  }
+
+  private static Optional<String> decode(String file, byte[] bytes, Problems problems) {
+    ByteBuffer in = ByteBuffer.wrap(bytes);
+    try {
+      String text = StandardCharsets.UTF_8.newDecoder().decode(in).toString();
+      return Optional.of(text.startsWith("\uFEFF") ? text.substring(1) : text);
+    } catch (CharacterCodingException e) {
+      int line = 1;
+      for (int i = 0; i < in.position(); i++) {
+        line += bytes[i] == '\n' ? 1 : 0;
+      }
+      problems.add(
+          Problem.error(
+              "not-utf8",
+              Where.line(file, line, 1),
+              "the text is not UTF-8",
+              "save the file again with the encoding UTF-8"));
+      return Optional.empty();
+    }
+  }
+}

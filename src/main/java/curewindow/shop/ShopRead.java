@@ -1,0 +1,38 @@
+package curewindow.shop;
+
+import curewindow.climate.Place;
+import curewindow.problem.Problem;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Everything read from a shop folder: the values that are good, and the problems of those that are
+ * not. Jobs with problems are not among {@code jobs}.
+ *
+ * @param shop the shop, or empty where shop.yaml cannot be used
+ * @param catalogue the catalogue; entries with problems are left out
+ * @param places all places that may be named, built-in ones and the shop's own, by id
+ * @param languages languages that have both words and guides, in alphabetical order
+ * @param jobs the good jobs, by id
+ * @param brokenJobs ids of jobs that were left out, as far as an id could be read, else the file's
+ *     name; alphabetical
+ * @param problems all problems, sorted
+ */
+public record ShopRead(
+    Optional<Shop> shop,
+    Catalogue catalogue,
+    Map<String, Place> places,
+    List<String> languages,
+    List<Job> jobs,
+    List<String> brokenJobs,
+    List<Problem> problems) {
+
+  /** Copies the lists. */
+  public ShopRead {
+    languages = List.copyOf(languages);
+    jobs = List.copyOf(jobs);
+    brokenJobs = List.copyOf(brokenJobs);
+    problems = List.copyOf(problems);
+  }
+}

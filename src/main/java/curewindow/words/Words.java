@@ -1,0 +1,116 @@
+package curewindow.words;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.Map;
+
+/**
+ * The words, dates and numbers of one language. Texts are ICU message patterns, read from {@code
+ * content/words/<language>.yaml}; dates and numbers follow CLDR, as ICU4J carries it, so that they
+ * do not change with the Java that runs the program.
+ */
+public interface Words {
+
+  /**
+   * The language.
+   *
+   * @return a BCP 47 tag, such as {@code en}
+   */
+  String language();
+
+  /**
+   * Whether the language is written from right to left.
+   *
+   * @return true for right to left
+   */
+  boolean rightToLeft();
+
+  /**
+   * A text.
+   *
+   * @param key its name, such as {@code hold.windows-up.label}
+   * @return the text; the key itself in square brackets where the language lacks it
+   */
+  default String text(String key) {
+    return text(key, Map.of());
+  }
+
+  /**
+   * A text with values put in.
+   *
+   * @param key its name
+   * @param values values by name: strings and numbers
+   * @return the text
+   */
+  String text(String key, Map<String, ?> values);
+
+  /**
+   * Whether the language has a text.
+   *
+   * @param key its name
+   * @return true where it has
+   */
+  boolean has(String key);
+
+  /**
+   * A day with its weekday, such as {@code Thursday, December 3}.
+   *
+   * @param at the instant
+   * @param zone the zone whose calendar is shown
+   * @return the text
+   */
+  String day(Instant at, ZoneId zone);
+
+  /**
+   * A day in few letters, such as {@code Thu, Dec 3}.
+   *
+   * @param at the instant
+   * @param zone the zone whose calendar is shown
+   * @return the text
+   */
+  String shortDay(Instant at, ZoneId zone);
+
+  /**
+   * An hour of the day, such as {@code 2 PM}.
+   *
+   * @param at the instant
+   * @param zone the zone whose clock is shown
+   * @return the text
+   */
+  String time(Instant at, ZoneId zone);
+
+  /**
+   * A day with its weekday and hour, such as {@code Thursday, December 3, 2 PM}.
+   *
+   * @param at the instant
+   * @param zone the zone whose calendar and clock are shown
+   * @return the text
+   */
+  String dayAndTime(Instant at, ZoneId zone);
+
+  /**
+   * A date with its year, such as {@code December 3, 2026}.
+   *
+   * @param date the date
+   * @return the text
+   */
+  String date(LocalDate date);
+
+  /**
+   * A number.
+   *
+   * @param value the number
+   * @param decimals how many decimals at most, 0 to 6
+   * @return the text
+   */
+  String number(double value, int decimals);
+
+  /**
+   * A temperature in the unit the language's readers use.
+   *
+   * @param celsius degrees Celsius
+   * @return the text with its unit
+   */
+  String temperature(double celsius);
+}

@@ -1,0 +1,25 @@
+package curewindow.problem;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class NearestTest {
+
+  private static final List<String> KNOWN = List.of("tint", "paint-film", "wrap", "hood", "roof");
+
+  @Test
+  void findsTheNameWithOneLetterWrong() {
+    assertEquals(Optional.of("paint-film"), Nearest.to("paint-flim", KNOWN));
+    assertEquals(Optional.of("tint"), Nearest.to("Tnit", KNOWN));
+    assertEquals(Optional.of("paint-film"), Nearest.to("Paint Film", KNOWN));
+  }
+
+  @Test
+  void saysNothingWhenNothingIsNear() {
+    assertEquals(Optional.empty(), Nearest.to("ceramic", KNOWN));
+    assertEquals(Optional.empty(), Nearest.to("hood", List.of()));
+  }
+}
