@@ -1,0 +1,42 @@
+package curewindow.site;
+
+import java.io.IOException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+
+/** Writes files so that a reader sees the old text or the new, never half of one. */
+final class AtomicFiles {
+
+  private AtomicFiles() {}
+
+  static void write(Path file, byte[] bytes) throws IOException {
+    Path folder = file.toAbsolutePath().getParent();
+    Files.createDirectories(folder);
+    Path half = Files.createTempFile(folder, ".half-", ".tmp");
+    try {
+      Files.write(half, bytes);
+      readableByAll(half);
+      move(half, file);
+    } finally {
+      Files.deleteIfExists(half);
+    }
+  }
+
+  private static void move(Path from, Path to) throws IOException {
+    try {
+      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+
+  /** Temporary files are private to their owner; a site has to be readable by a web server. */
+  private static void readableByAll(Path file) throws IOException {
+    if (Files.getFileStore(file).supportsFileAttributeView("posix")) {
+      Files.setPosixFilePermissions(
+          file, java.nio.file.attribute.PosixFilePermissions.fromString("rw-r--r--"));
+    }
+  }
+}

@@ -1,0 +1,174 @@
+package curewindow.site;
+
+import curewindow.problem.Problem;
+import curewindow.problem.Problems;
+import curewindow.problem.Where;
+import de.siegmar.fastcsv.reader.CsvParseException;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Supplier;
+import java.util.regex.Pattern;
+
+/**
+ * The link ledger: the file that fixes the secret address of each job's page for good. An entry is
+ * never changed or dropped, because its code may be printed on a card in somebody's wallet.
+ *
+ * <p>The file is {@code link-ledger.csv} in the shop folder, with the columns {@code job}, {@code
+ * token} and {@code since}.
+ */
+public final class LinkLedger {
+
+  /** The file, relative to the shop folder. */
+  public static final String FILE = "link-ledger.csv";
+
+  private static final List<String> HEADER = List.of("job", "token", "since");
+  private static final Pattern TOKEN =
+      Pattern.compile("[" + Tokens.ALPHABET + "]{" + Tokens.LENGTH + "}");
+
+  private final Path file;
+  private final Map<String, Entry> entries;
+  private boolean changed;
+
+  private LinkLedger(Path file, Map<String, Entry> entries) {
+    this.file = file;
+    this.entries = entries;
+  }
+
+  private record Entry(String token, LocalDate since) {}
+
+  /**
+   * Reads the ledger of a shop folder; a folder without one has an empty ledger.
+   *
+   * @param shop the shop folder
+   * @param problems where it is said what is wrong with the ledger
+   * @return the ledger, or empty where it has problems: it must then not be written
+   */
+  public static Optional<LinkLedger> read(Path shop, Problems problems) {
+    Path file = shop.resolve(FILE);
+    Map<String, Entry> entries = new TreeMap<>();
+    int before = problems.errorCount();
+    if (Files.exists(file)) {
+      try (CsvReader<CsvRecord> rows =
+          CsvReader.builder().ofCsvRecord(Files.readString(file, StandardCharsets.UTF_8))) {
+        for (CsvRecord row : rows) {
+          readRow(row, entries, problems);
+        }
+      } catch (IOException | CsvParseException e) {
+        problem(0, "the link ledger cannot be read", problems);
+      }
+    }
+    return problems.errorCount() > before
+        ? Optional.empty()
+        : Optional.of(new LinkLedger(file, entries));
+  }
+
+  private static void readRow(CsvRecord row, Map<String, Entry> entries, Problems problems) {
+    int line = (int) row.getStartingLineNumber();
+    List<String> fields = row.getFields();
+    if (line == 1) {
+      if (!fields.equals(HEADER)) {
+        problem(1, "the first line is not " + String.join(",", HEADER), problems);
+      }
+      return;
+    }
+    if (fields.size() != HEADER.size()) {
+      problem(line, "the row has " + fields.size() + " fields instead of 3", problems);
+      return;
+    }
+    String token = fields.get(1);
+    if (!TOKEN.matcher(token).matches()) {
+      problem(line, "\"" + token + "\" is not a token that Curewindow made", problems);
+    } else if (entries.values().stream().anyMatch(e -> e.token().equals(token))) {
+      problem(line, "the token stands twice, so two jobs would share a page", problems);
+    } else if (entries.containsKey(fields.get(0))) {
+      problem(line, "the job \"" + fields.get(0) + "\" stands twice", problems);
+    } else {
+      since(fields.get(2), line, problems)
+          .ifPresent(d -> entries.put(fields.get(0), new Entry(token, d)));
+    }
+  }
+
+  private static Optional<LocalDate> since(String text, int line, Problems problems) {
+    try {
+      return Optional.of(LocalDate.parse(text));
+    } catch (java.time.DateTimeException e) {
+      problem(line, "\"" + text + "\" is not a date like 2026-11-25", problems);
+      return Optional.empty();
+    }
+  }
+
+  private static void problem(int line, String message, Problems problems) {
+    problems.add(
+        Problem.error(
+            "link-ledger",
+            new Where(FILE, line, line == 0 ? 0 : 1, ""),
+            message,
+            "mend it or bring it back from a backup: printed cards point to these addresses"));
+  }
+
+  /**
+   * The token of a job; a job that has none gets one, which is kept once {@link #save} was called.
+   *
+   * @param job the job's id
+   * @param tokens makes tokens
+   * @param today the date written beside a new token
+   * @return the token
+   */
+  String tokenOf(String job, Supplier<String> tokens, LocalDate today) {
+    Entry known = entries.get(job);
+    if (known != null) {
+      return known.token();
+    }
+    String token = tokens.get();
+    while (isTaken(token)) {
+      token = tokens.get();
+    }
+    entries.put(job, new Entry(token, today));
+    changed = true;
+    return token;
+  }
+
+  private boolean isTaken(String token) {
+    return entries.values().stream().anyMatch(e -> e.token().equals(token));
+  }
+
+  /**
+   * The token a job already has.
+   *
+   * @param job the job's id
+   * @return the token, or empty where the ledger has none
+   */
+  Optional<String> known(String job) {
+    return Optional.ofNullable(entries.get(job)).map(Entry::token);
+  }
+
+  /**
+   * Writes the ledger if a token was added since it was read.
+   *
+   * @throws IOException where the shop folder cannot be written
+   */
+  void save() throws IOException {
+    if (!changed) {
+      return;
+    }
+    StringWriter text = new StringWriter();
+    try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(text)) {
+      csv.writeRecord(HEADER);
+      entries.forEach((job, e) -> csv.writeRecord(job, e.token(), e.since().toString()));
+    }
+    AtomicFiles.write(file, text.toString().getBytes(StandardCharsets.UTF_8));
+    changed = false;
+  }
+}

@@ -1,0 +1,156 @@
+package curewindow.site;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+
+/**
+ * The output folder and the only writer of it. It remembers in {@code office/files.txt} which files
+ * it made, removes those of an earlier press that are no longer wanted, and touches nothing else.
+ */
+final class Output {
+
+  /** The list of files made, relative to the output folder. */
+  static final String LIST = "office/files.txt";
+
+  private final Path root;
+  private final Map<String, byte[]> files = new TreeMap<>();
+
+  private Output(Path root) {
+    this.root = root;
+  }
+
+  /**
+   * Opens an output folder.
+   *
+   * @param root the folder: empty, not there yet, or made by an earlier press
+   * @return the output, still empty
+   * @throws IOException where the folder holds something else or cannot be looked into; the message
+   *     is for the user
+   */
+  static Output open(Path root) throws IOException {
+    if (Files.exists(root) && !Files.isDirectory(root)) {
+      throw new IOException(root + " is a file; name a folder with --out");
+    }
+    if (Files.isDirectory(root) && !Files.exists(root.resolve(LIST)) && !isEmpty(root)) {
+      throw new IOException(
+          root + " holds files that Curewindow did not make; name an empty folder with --out");
+    }
+    return new Output(root);
+  }
+
+  private static boolean isEmpty(Path folder) throws IOException {
+    try (Stream<Path> inside = Files.list(folder)) {
+      return inside.findAny().isEmpty();
+    }
+  }
+
+  /**
+   * Adds a file, to be written by {@link #write}.
+   *
+   * @param name relative to the output folder, with forward slashes
+   * @param bytes its content
+   */
+  void put(String name, byte[] bytes) {
+    if (!root.resolve(name).normalize().startsWith(root.normalize())) {
+      throw new IllegalArgumentException(name + " leaves the output folder");
+    }
+    if (files.put(name, bytes) != null) {
+      throw new IllegalArgumentException(name + " is made twice");
+    }
+  }
+
+  /**
+   * Adds a text file.
+   *
+   * @param name relative to the output folder, with forward slashes
+   * @param text its content
+   */
+  void put(String name, String text) {
+    put(name, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /**
+   * Writes all files that are new or differ, and removes what an earlier press made and is no
+   * longer wanted.
+   *
+   * @param keep which files of an earlier press stay although they are not made now
+   * @return what was done
+   * @throws IOException where the folder cannot be written
+   */
+  Written write(Predicate<String> keep) throws IOException {
+    TreeSet<String> before = listed();
+    TreeSet<String> after = new TreeSet<>(files.keySet());
+    before.stream().filter(keep).forEach(after::add);
+    // The list first names old and new files, so that an interrupted press forgets none of them.
+    TreeSet<String> both = new TreeSet<>(before);
+    both.addAll(after);
+    saveList(both);
+    int changed = 0;
+    for (Map.Entry<String, byte[]> file : files.entrySet()) {
+      changed += writeIfDifferent(file.getKey(), file.getValue()) ? 1 : 0;
+    }
+    int removed = 0;
+    for (String name : before) {
+      removed += !after.contains(name) && remove(name) ? 1 : 0;
+    }
+    saveList(after);
+    return new Written(files.size(), changed, removed);
+  }
+
+  /**
+   * What a press did to the output folder.
+   *
+   * @param files how many files were made
+   * @param changed how many of them were new or differed from what stood there
+   * @param removed how many files of an earlier press were removed
+   */
+  record Written(int files, int changed, int removed) {}
+
+  private boolean writeIfDifferent(String name, byte[] bytes) throws IOException {
+    Path file = root.resolve(name);
+    if (Files.isRegularFile(file) && Arrays.equals(Files.readAllBytes(file), bytes)) {
+      return false;
+    }
+    AtomicFiles.write(file, bytes);
+    return true;
+  }
+
+  private boolean remove(String name) throws IOException {
+    Path file = root.resolve(name);
+    boolean gone = Files.deleteIfExists(file);
+    for (Path p = file.getParent(); !p.equals(root) && isEmpty(p); p = p.getParent()) {
+      Files.delete(p);
+    }
+    return gone;
+  }
+
+  private TreeSet<String> listed() throws IOException {
+    TreeSet<String> names = new TreeSet<>();
+    Path list = root.resolve(LIST);
+    if (Files.isRegularFile(list)) {
+      for (String name : Files.readAllLines(list, StandardCharsets.UTF_8)) {
+        Path file = root.resolve(name).normalize();
+        if (!name.isBlank() && file.startsWith(root.normalize()) && Files.isRegularFile(file)) {
+          names.add(name);
+        }
+      }
+      names.remove(LIST);
+    }
+    return names;
+  }
+
+  private void saveList(TreeSet<String> names) throws IOException {
+    List<String> lines = Stream.concat(names.stream(), Stream.of(LIST)).sorted().toList();
+    byte[] bytes = (String.join("\n", lines) + "\n").getBytes(StandardCharsets.UTF_8);
+    writeIfDifferent(LIST, bytes);
+  }
+}

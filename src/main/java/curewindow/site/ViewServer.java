@@ -1,0 +1,162 @@
+package curewindow.site;
+
+import com.sun.net.httpserver.HttpExchange;
+import com.sun.net.httpserver.HttpServer;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.net.InetAddress;
+import java.net.InetSocketAddress;
+import java.net.URI;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+
+/**
+ * Serves the public part of an output folder to browsers on this machine only, as a plain web host
+ * would: {@code index.html} for folders, {@code 404.html} for what is not there. It never serves
+ * the private {@code office} folder.
+ */
+public final class ViewServer implements AutoCloseable {
+
+  private static final Map<String, String> TYPES =
+      Map.ofEntries(
+          Map.entry("html", "text/html; charset=utf-8"),
+          Map.entry("css", "text/css; charset=utf-8"),
+          Map.entry("js", "text/javascript; charset=utf-8"),
+          Map.entry("json", "application/json"),
+          Map.entry("webmanifest", "application/manifest+json"),
+          Map.entry("ics", "text/calendar; charset=utf-8"),
+          Map.entry("vcf", "text/vcard; charset=utf-8"),
+          Map.entry("svg", "image/svg+xml"),
+          Map.entry("png", "image/png"),
+          Map.entry("txt", "text/plain; charset=utf-8"),
+          Map.entry("xml", "application/xml"));
+
+  private final Path root;
+  private final HttpServer server;
+  private final ExecutorService workers = Executors.newFixedThreadPool(4);
+
+  private ViewServer(Path root, HttpServer server) {
+    this.root = root;
+    this.server = server;
+  }
+
+  /**
+   * Starts serving.
+   *
+   * @param out the output folder of a press
+   * @param port the port, 0 for any free one
+   * @return the running server
+   * @throws IOException where the folder has no site in it or the port is taken; the message is for
+   *     the user
+   */
+  public static ViewServer start(Path out, int port) throws IOException {
+    Path root = out.resolve("site").toAbsolutePath().normalize();
+    if (!Files.isDirectory(root)) {
+      throw new IOException("there is no site in " + out + "; press it first");
+    }
+    HttpServer server;
+    try {
+      server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), port), 0);
+    } catch (java.net.BindException e) {
+      throw new IOException("port " + port + " is taken; name another with --port", e);
+    }
+    ViewServer view = new ViewServer(root.toRealPath(), server);
+    server.createContext("/", view::answer);
+    server.setExecutor(view.workers);
+    server.start();
+    return view;
+  }
+
+  /**
+   * Where the site is served.
+   *
+   * @return an address on this machine, ending in a slash
+   */
+  public URI address() {
+    InetSocketAddress at = server.getAddress();
+    return URI.create("http://" + at.getAddress().getHostAddress() + ":" + at.getPort() + "/");
+  }
+
+  private void answer(HttpExchange exchange) throws IOException {
+    try (exchange) {
+      String method = exchange.getRequestMethod();
+      if (!method.equals("GET") && !method.equals("HEAD")) {
+        exchange.getResponseHeaders().set("Allow", "GET, HEAD");
+        exchange.sendResponseHeaders(405, -1);
+        return;
+      }
+      String path = exchange.getRequestURI().getPath();
+      Optional<Path> file = find(path);
+      if (file.isPresent()
+          && file.get().endsWith("index.html")
+          && !path.endsWith("/")
+          && !path.endsWith("index.html")) {
+        exchange.getResponseHeaders().set("Location", path + "/");
+        exchange.sendResponseHeaders(301, -1);
+      } else if (file.isPresent()) {
+        send(exchange, 200, file.get());
+      } else {
+        notFound(exchange);
+      }
+    }
+  }
+
+  private void notFound(HttpExchange exchange) throws IOException {
+    Path page = root.resolve("404.html");
+    if (Files.isRegularFile(page)) {
+      send(exchange, 404, page);
+    } else {
+      exchange.sendResponseHeaders(404, -1);
+    }
+  }
+
+  private Optional<Path> find(String path) throws IOException {
+    Path file;
+    try {
+      file = root.resolve(path.replaceFirst("^/+", "")).normalize();
+    } catch (InvalidPathException e) {
+      return Optional.empty();
+    }
+    if (Files.isDirectory(file)) {
+      file = file.resolve("index.html");
+    }
+    boolean inside = Files.isRegularFile(file) && file.toRealPath().startsWith(root);
+    return inside ? Optional.of(file) : Optional.empty();
+  }
+
+  private static void send(HttpExchange exchange, int status, Path file) throws IOException {
+    byte[] body = Files.readAllBytes(file);
+    exchange.getResponseHeaders().set("Content-Type", type(file));
+    exchange.getResponseHeaders().set("X-Content-Type-Options", "nosniff");
+    exchange.getResponseHeaders().set("Cache-Control", "no-store");
+    if (exchange.getRequestMethod().equals("HEAD")) {
+      exchange.getResponseHeaders().set("Content-Length", String.valueOf(body.length));
+      exchange.sendResponseHeaders(status, -1);
+      return;
+    }
+    exchange.sendResponseHeaders(status, body.length == 0 ? -1 : body.length);
+    if (body.length > 0) {
+      try (OutputStream to = exchange.getResponseBody()) {
+        to.write(body);
+      }
+    }
+  }
+
+  private static String type(Path file) {
+    String name = file.getFileName().toString();
+    String ending = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
+    return TYPES.getOrDefault(ending, "application/octet-stream");
+  }
+
+  @Override
+  public void close() {
+    server.stop(0);
+    workers.shutdownNow();
+  }
+}
