@@ -61,7 +61,10 @@ public final class LinkLedger {
     int before = problems.errorCount();
     if (Files.exists(file)) {
       try (CsvReader<CsvRecord> rows =
-          CsvReader.builder().ofCsvRecord(Files.readString(file, StandardCharsets.UTF_8))) {
+          CsvReader.builder()
+              .allowMissingFields(true)
+              .allowExtraFields(true)
+              .ofCsvRecord(Files.readString(file, StandardCharsets.UTF_8))) {
         for (CsvRecord row : rows) {
           readRow(row, entries, problems);
         }

@@ -1,0 +1,98 @@
+package curewindow.site;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import curewindow.problem.Problems;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.HashSet;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class LinkLedgerTest {
+
+  private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
+  private static final String A = "0123456789ABCDEF";
+  private static final String B = "GHJKMNPQRSTVWXYZ";
+
+  @TempDir Path shop;
+
+  @Test
+  void aTokenStaysWithItsJobForGood() throws IOException {
+    LinkLedger first = read().orElseThrow();
+    String token = first.tokenOf("K-7", Tokens.secure(), DAY);
+    first.save();
+    LinkLedger second = read().orElseThrow();
+    assertEquals(token, second.tokenOf("K-7", Tokens.secure(), DAY.plusDays(9)));
+    byte[] before = Files.readAllBytes(shop.resolve(LinkLedger.FILE));
+    second.save();
+    assertEquals(new String(before), Files.readString(shop.resolve(LinkLedger.FILE)));
+  }
+
+  @Test
+  void aLedgerThatWasNotNeededIsNotWritten() throws IOException {
+    read().orElseThrow().save();
+    assertFalse(Files.exists(shop.resolve(LinkLedger.FILE)));
+  }
+
+  @Test
+  void aTokenThatIsTakenIsNotGivenAgain() {
+    Iterator<String> tokens = List.of(A, A, B).iterator();
+    Supplier<String> maker = tokens::next;
+    LinkLedger ledger = read().orElseThrow();
+    assertEquals(A, ledger.tokenOf("1", maker, DAY));
+    assertEquals(B, ledger.tokenOf("2", maker, DAY));
+  }
+
+  @Test
+  void tokensHaveNoPatternAndNoLettersThatAreMistaken() {
+    Supplier<String> maker = Tokens.secure();
+    Set<String> seen = new HashSet<>();
+    for (int i = 0; i < 5000; i++) {
+      String token = maker.get();
+      assertTrue(token.matches("[0-9A-HJKMNP-TV-Z]{16}"), token);
+      assertTrue(seen.add(token));
+    }
+    assertNotEquals(A, maker.get());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          job,token                        | 1 | the first line
+          X,0123456789ABCDEF,2026-11-25    | 1 | the first line
+          job,token,since~X,short,2026-11-25 | 2 | not a token
+          job,token,since~X,0123456789ABCDEF | 2 | 2 fields
+          job,token,since~X,0123456789ABCDEF,yesterday | 2 | not a date
+          job,token,since~X,0123456789ABCDEF,2026-11-25~X,GHJKMNPQRSTVWXYZ,2026-11-25 | 3 | stands twice
+          job,token,since~X,0123456789ABCDEF,2026-11-25~Y,0123456789ABCDEF,2026-11-25 | 3 | share a page
+          job,token,since~"X,0123 | 0 | cannot be read
+          """)
+  void aBrokenLedgerIsSaidAndNotUsed(String text, int line, String said) throws IOException {
+    String broken = text.replace('~', '\n');
+    Files.writeString(shop.resolve(LinkLedger.FILE), broken);
+    Problems problems = new Problems();
+    assertEquals(Optional.empty(), LinkLedger.read(shop, problems));
+    assertTrue(problems.all().get(0).message().contains(said), problems.all()::toString);
+    assertEquals(line, problems.all().get(0).line());
+    assertEquals(broken, Files.readString(shop.resolve(LinkLedger.FILE)));
+  }
+
+  private Optional<LinkLedger> read() {
+    return LinkLedger.read(shop, new Problems());
+  }
+}

@@ -1,0 +1,110 @@
+package curewindow.site;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.net.Socket;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ViewServerTest {
+
+  @TempDir Path out;
+  private ViewServer view;
+  private final HttpClient client = HttpClient.newHttpClient();
+
+  @BeforeEach
+  void start() throws IOException {
+    Files.createDirectories(out.resolve("site/C/TOKEN"));
+    Files.createDirectories(out.resolve("office"));
+    Files.writeString(out.resolve("site/index.html"), "home");
+    Files.writeString(out.resolve("site/404.html"), "not here");
+    Files.writeString(out.resolve("site/C/TOKEN/index.html"), "page");
+    Files.writeString(out.resolve("site/C/TOKEN/care.ics"), "BEGIN:VCALENDAR");
+    Files.writeString(out.resolve("office/secret.txt"), "secret");
+    view = ViewServer.start(out, 0);
+  }
+
+  @AfterEach
+  void stop() {
+    view.close();
+  }
+
+  @Test
+  void servesPagesFoldersAndCalendarsOnThisMachineOnly() throws Exception {
+    assertTrue(view.address().getHost().startsWith("127."), view.address()::toString);
+    assertEquals("home", get("").body());
+    assertEquals("page", get("C/TOKEN/").body());
+    assertEquals(301, get("C/TOKEN").statusCode());
+    assertTrue(
+        get("C/TOKEN/care.ics")
+            .headers()
+            .firstValue("Content-Type")
+            .orElse("")
+            .contains("calendar"));
+    assertEquals(404, get("nothing").statusCode());
+    assertEquals("not here", get("nothing").body());
+  }
+
+  @Test
+  void neverLeavesTheSiteFolder() throws Exception {
+    for (String path : new String[] {"/../office/secret.txt", "/%2e%2e/office/secret.txt"}) {
+      assertTrue(raw("GET " + path + " HTTP/1.1").startsWith("HTTP/1.1 404"), path);
+    }
+    Files.createSymbolicLink(out.resolve("site/link.txt"), out.resolve("office/secret.txt"));
+    assertEquals(404, get("link.txt").statusCode());
+  }
+
+  @Test
+  void answersOnlyReadingMethods() throws Exception {
+    HttpRequest post =
+        HttpRequest.newBuilder(view.address())
+            .POST(HttpRequest.BodyPublishers.ofString("x"))
+            .build();
+    assertEquals(405, client.send(post, HttpResponse.BodyHandlers.ofString()).statusCode());
+    HttpRequest head =
+        HttpRequest.newBuilder(view.address())
+            .method("HEAD", HttpRequest.BodyPublishers.noBody())
+            .build();
+    HttpResponse<String> answer = client.send(head, HttpResponse.BodyHandlers.ofString());
+    assertEquals(200, answer.statusCode());
+    assertEquals("4", answer.headers().firstValue("Content-Length").orElse(""));
+  }
+
+  @Test
+  void saysWhatIsWrongWhenItCannotStart() {
+    IOException empty =
+        assertThrows(IOException.class, () -> ViewServer.start(out.resolve("office"), 0));
+    assertTrue(empty.getMessage().contains("press it first"));
+    int port = view.address().getPort();
+    IOException taken = assertThrows(IOException.class, () -> ViewServer.start(out, port));
+    assertTrue(taken.getMessage().contains("--port"));
+  }
+
+  private HttpResponse<String> get(String path) throws Exception {
+    URI uri = view.address().resolve(path);
+    return client.send(HttpRequest.newBuilder(uri).build(), HttpResponse.BodyHandlers.ofString());
+  }
+
+  private String raw(String request) throws IOException {
+    try (Socket socket = new Socket(view.address().getHost(), view.address().getPort())) {
+      socket
+          .getOutputStream()
+          .write(
+              (request + "\r\nHost: x\r\nConnection: close\r\n\r\n")
+                  .getBytes(StandardCharsets.US_ASCII));
+      return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    }
+  }
+}
