@@ -6,6 +6,7 @@ import curewindow.problem.Where;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
 import java.io.IOException;
@@ -62,8 +63,8 @@ public final class LinkLedger {
     if (Files.exists(file)) {
       try (CsvReader<CsvRecord> rows =
           CsvReader.builder()
-              .allowMissingFields(true)
-              .allowExtraFields(true)
+              .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
+              .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
               .ofCsvRecord(Files.readString(file, StandardCharsets.UTF_8))) {
         for (CsvRecord row : rows) {
           readRow(row, entries, problems);
