@@ -80,7 +80,7 @@ class LinkLedgerTest {
           job,token,since~X,0123456789ABCDEF,yesterday | 2 | not a date
           job,token,since~X,0123456789ABCDEF,2026-11-25~X,GHJKMNPQRSTVWXYZ,2026-11-25 | 3 | stands twice
           job,token,since~X,0123456789ABCDEF,2026-11-25~Y,0123456789ABCDEF,2026-11-25 | 3 | share a page
-          job,token,since~"X,0123 | 0 | cannot be read
+          job,token,since~"X,0123 | 2 | 1 fields
           """)
   void aBrokenLedgerIsSaidAndNotUsed(String text, int line, String said) throws IOException {
     String broken = text.replace('~', '\n');
