@@ -1,0 +1,57 @@
+package curewindow.guide;
+
+import com.vladsch.flexmark.util.ast.Block;
+import com.vladsch.flexmark.util.sequence.BasedSequence;
+
+/** A clause with one branch, or with two where it has an {@code else}. */
+final class ClauseNode extends Block {
+
+  private final ClauseMark opening;
+  private final Condition condition;
+
+  ClauseNode(ClauseMark opening, Condition condition) {
+    super(opening.getChars());
+    this.opening = opening;
+    this.condition = condition;
+    appendChild(new Branch(opening.getChars()));
+  }
+
+  ClauseMark opening() {
+    return opening;
+  }
+
+  Condition condition() {
+    return condition;
+  }
+
+  /** The branch that text is being added to. */
+  Branch current() {
+    return (Branch) getLastChild();
+  }
+
+  boolean hasElse() {
+    return getFirstChild() != getLastChild();
+  }
+
+  void startElse(ClauseMark mark) {
+    appendChild(new Branch(mark.getChars()));
+  }
+
+  @Override
+  public BasedSequence[] getSegments() {
+    return EMPTY_SEGMENTS;
+  }
+
+  /** What is shown where the condition holds, or where it does not. */
+  static final class Branch extends Block {
+
+    Branch(BasedSequence chars) {
+      super(chars);
+    }
+
+    @Override
+    public BasedSequence[] getSegments() {
+      return EMPTY_SEGMENTS;
+    }
+  }
+}

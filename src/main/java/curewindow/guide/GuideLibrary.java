@@ -1,0 +1,115 @@
+package curewindow.guide;
+
+import curewindow.problem.Problem;
+import curewindow.problem.Problems;
+import curewindow.problem.Where;
+import curewindow.shop.Catalogue;
+import curewindow.shop.ShopFiles;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+
+/** All guides of a shop, in all its languages. Safe for use by several threads at once. */
+public final class GuideLibrary {
+
+  private static final String FOLDER = "content/guides/";
+  private static final String ENDING = ".md";
+  private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
+
+  private final Map<String, Map<String, Guide>> byLanguage;
+
+  private GuideLibrary(Map<String, Map<String, Guide>> byLanguage) {
+    this.byLanguage = byLanguage;
+  }
+
+  /**
+   * Reads all guides, the files {@code content/guides/LANGUAGE/ID.md}. A guide with errors is left
+   * out; the others can still be used. A guide that one language has and another lacks is a notice.
+   *
+   * @param files the shop folder
+   * @param catalogue the services, spots, holds and materials that guides may name
+   * @param languages the shop's languages, such as {@code en}
+   * @param problems where problems are reported
+   * @return the guides that can be used
+   */
+  public static GuideLibrary read(
+      ShopFiles files, Catalogue catalogue, List<String> languages, Problems problems) {
+    GuideReader reader = new GuideReader(new KnownNames(catalogue));
+    Map<String, Map<String, Guide>> byLanguage = new LinkedHashMap<>();
+    Map<String, TreeSet<String>> present = new LinkedHashMap<>();
+    for (String language : languages) {
+      Map<String, Guide> guides = new TreeMap<>();
+      present.put(language, new TreeSet<>());
+      for (String file : files.list(FOLDER + language, ENDING)) {
+        String id = file.substring(file.lastIndexOf('/') + 1, file.length() - ENDING.length());
+        if (goodName(file, id, problems)) {
+          present.get(language).add(id);
+          files
+              .text(file, problems)
+              .flatMap(text -> reader.read(id, language, new GuideSource(file, text, problems)))
+              .ifPresent(guide -> guides.put(id, guide));
+        }
+      }
+      byLanguage.put(language, Collections.unmodifiableMap(guides));
+    }
+    reportMissing(present, problems);
+    return new GuideLibrary(byLanguage);
+  }
+
+  private static boolean goodName(String file, String id, Problems problems) {
+    boolean good = ID.matcher(id).matches();
+    if (!good) {
+      problems.add(
+          Problem.error(
+              "guide-name",
+              Where.file(file),
+              "the name of a guide's file has lower-case letters a to z, digits and hyphens only",
+              "rename the file, for example to paint-film.md"));
+    }
+    return good;
+  }
+
+  private static void reportMissing(Map<String, TreeSet<String>> present, Problems problems) {
+    present.forEach(
+        (from, ids) ->
+            present.forEach(
+                (language, there) ->
+                    ids.stream()
+                        .filter(id -> !there.contains(id))
+                        .forEach(id -> problems.add(missing(id, language, from)))));
+  }
+
+  private static Problem missing(String id, String language, String from) {
+    return Problem.notice(
+        "missing-translation",
+        Where.file(FOLDER + language + "/" + id + ENDING),
+        "the guide \"" + id + "\" is there in " + from + " but not in " + language,
+        "translate " + FOLDER + from + "/" + id + ENDING);
+  }
+
+  /**
+   * The guides of a language.
+   *
+   * @param language such as {@code en}
+   * @return their ids, alphabetical; empty for a language without guides
+   */
+  public List<String> ids(String language) {
+    return List.copyOf(byLanguage.getOrDefault(language, Map.of()).keySet());
+  }
+
+  /**
+   * A guide.
+   *
+   * @param language such as {@code en}
+   * @param id its id
+   * @return the guide, or empty where there is none or it has errors
+   */
+  public Optional<Guide> find(String language, String id) {
+    return Optional.ofNullable(byLanguage.getOrDefault(language, Map.of()).get(id));
+  }
+}

@@ -1,0 +1,71 @@
+package curewindow.guide;
+
+import com.vladsch.flexmark.ast.Heading;
+import com.vladsch.flexmark.util.ast.Node;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jsoup.nodes.Element;
+
+/** Reads one guide. */
+final class GuideReader {
+
+  private static final String TITLE_FIX = "put a line \"# Title\" first, outside of clauses";
+
+  private final KnownNames known;
+
+  GuideReader(KnownNames known) {
+    this.known = known;
+  }
+
+  /** Reads a guide, reporting what is wrong with it. */
+  Optional<Guide> read(String id, String language, GuideSource source) {
+    GuideMarkdown markdown = new GuideMarkdown(true);
+    Node document = markdown.parse(source.text());
+    new ClauseTree(known, source).build(document);
+    GuideCheck check = new GuideCheck(known, source);
+    check.check(document);
+    Optional<Heading> heading = title(document, source);
+    if (source.hasErrors()) {
+      return Optional.empty();
+    }
+    new RawHtml(source).makeSafe(document);
+    if (source.hasErrors()) {
+      return Optional.empty();
+    }
+    String title = SafeHtml.cleanGuide(markdown.render(heading.orElseThrow())).text();
+    heading.orElseThrow().unlink();
+    Element body = SafeHtml.cleanGuide(markdown.render(document));
+    List<Piece> pieces = PieceReader.read(body, markdown.conditions());
+    return Optional.of(
+        new Guide(id, language, title.strip(), new ArrayList<>(check.values()), pieces));
+  }
+
+  private static Optional<Heading> title(Node document, GuideSource source) {
+    for (Node node : document.getChildren()) {
+      if (node instanceof Heading heading && heading.getLevel() == 1) {
+        checkTitle(heading, source);
+        return Optional.of(heading);
+      }
+    }
+    source.error("no-title", "the guide has no title", TITLE_FIX);
+    return Optional.empty();
+  }
+
+  private static void checkTitle(Heading heading, GuideSource source) {
+    if (heading.getText().isBlank()) {
+      source.error("no-title", heading.getStartOffset(), "the title is empty", TITLE_FIX);
+    }
+    Tree.walk(
+        heading,
+        (node, depth) -> {
+          if (node instanceof ValueNode) {
+            source.error(
+                "value-in-title",
+                node.getStartOffset(),
+                "the title cannot have values, as it is the same for every job",
+                "move the value into the text");
+          }
+        });
+  }
+}

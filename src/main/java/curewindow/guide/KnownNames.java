@@ -1,0 +1,92 @@
+package curewindow.guide;
+
+import curewindow.cure.PaintTone;
+import curewindow.cure.Parking;
+import curewindow.shop.BodyType;
+import curewindow.shop.Catalogue;
+import curewindow.shop.Film;
+import curewindow.shop.FindingKind;
+import curewindow.shop.SpotFact;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** The names that a guide may use in its clauses and values. */
+final class KnownNames {
+
+  private static final List<String> FIXED_VALUES =
+      List.of(
+          "shop.name",
+          "shop.phone",
+          "shop.email",
+          "shop.address",
+          "job.first-name",
+          "job.car",
+          "job.place",
+          "job.pickup",
+          "job.parking");
+
+  private final Map<String, Set<String>> namesByKind = new LinkedHashMap<>();
+  private final Set<String> values = new LinkedHashSet<>();
+
+  KnownNames(Catalogue catalogue) {
+    put("service", catalogue.services().keySet());
+    put("spot", catalogue.spots().keySet());
+    put("hold", catalogue.holds().keySet());
+    put("found", FindingKind.ids());
+    put("finish", List.of("gloss", "satin", "matte"));
+    put("film-finish", List.of("gloss", "satin", "matte"));
+    put("material", materials(catalogue));
+    put("parking", Parking.ids());
+    put("body", BodyType.ids());
+    put("paint", PaintTone.ids());
+    put("fact", SpotFact.ids());
+    put("over", List.of("film"));
+    for (String hold : catalogue.holds().keySet()) {
+      values.addAll(List.of(dots("hold", hold, "until"), dots("hold", hold, "likely")));
+      values.add(dots("hold", hold, "day"));
+    }
+    values.addAll(FIXED_VALUES);
+    for (String service : catalogue.services().keySet()) {
+      values.addAll(List.of(dots("film", service), dots("spots", service)));
+      values.addAll(List.of(dots("vlt", service), dots("warranty", service)));
+    }
+  }
+
+  private void put(String kind, Collection<String> names) {
+    namesByKind.put(kind, Collections.unmodifiableSet(new LinkedHashSet<>(names)));
+  }
+
+  private static String dots(String... parts) {
+    return String.join(".", parts);
+  }
+
+  private static Set<String> materials(Catalogue catalogue) {
+    return catalogue.films().values().stream()
+        .map(Film::material)
+        .map(m -> m.toLowerCase(Locale.ROOT).replace(' ', '-'))
+        .collect(Collectors.toCollection(LinkedHashSet::new));
+  }
+
+  /** The kinds of terms. */
+  List<String> kinds() {
+    return new ArrayList<>(namesByKind.keySet());
+  }
+
+  /** The names of a kind; empty where the kind is unknown. */
+  Set<String> namesOf(String kind) {
+    return namesByKind.getOrDefault(kind, Set.of());
+  }
+
+  /** All names of values. */
+  Set<String> values() {
+    return Collections.unmodifiableSet(values);
+  }
+}

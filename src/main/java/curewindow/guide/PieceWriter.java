@@ -1,0 +1,174 @@
+package curewindow.guide;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Settles the pieces of a guide for one job.
+ *
+ * <p>A block whose text needs a value that the job lacks is lost whole, so that no half sentence is
+ * shown. A lost first paragraph takes its list item along, a lost cell its row, a lost head its
+ * table; a list, quote or table of which all is lost goes too, and so does a heading under which
+ * nothing is left. Lists that only a clause parts are joined to one.
+ */
+final class PieceWriter {
+
+  private final GuideFacts facts;
+  private final int headingShift;
+
+  PieceWriter(GuideFacts facts, int headingShift) {
+    this.facts = facts;
+    this.headingShift = headingShift;
+  }
+
+  /** A block as it comes out: lost, or with its HTML; {@code EDGE} stands for a clause's edge. */
+  private record Out(Piece.Tag tag, String inner, boolean lost) {
+
+    static final Out EDGE = new Out(null, "", false);
+
+    static Out lost(Piece.Tag tag) {
+      return new Out(tag, "", true);
+    }
+  }
+
+  /** The HTML of a guide's pieces. */
+  String write(List<Piece> pieces) {
+    List<Out> kept = new ArrayList<>();
+    for (Out out : shown(pieces)) {
+      if (!out.lost()) {
+        dropEmptyHeadings(kept, out.tag() == null ? 0 : out.tag().headingLevel());
+        kept.add(out);
+      }
+    }
+    dropEmptyHeadings(kept, 1);
+    StringBuilder html = new StringBuilder();
+    kept.forEach(out -> html.append(html(out)).append('\n'));
+    return html.toString();
+  }
+
+  /** Drops headings at the end that the next heading, of a level above 0, leaves empty. */
+  private static void dropEmptyHeadings(List<Out> kept, int level) {
+    while (level > 0 && !kept.isEmpty()) {
+      Out last = kept.get(kept.size() - 1);
+      if (last.tag() == null || last.tag().headingLevel() < level) {
+        return;
+      }
+      kept.remove(kept.size() - 1);
+    }
+  }
+
+  /** What is shown of a list of blocks, lost ones included, lists parted by clauses joined. */
+  private List<Out> shown(List<Piece> blocks) {
+    List<Out> flat = new ArrayList<>();
+    flatten(blocks, flat);
+    List<Out> joined = new ArrayList<>();
+    boolean edge = false;
+    for (Out out : flat) {
+      if (out == Out.EDGE) {
+        edge = true;
+        continue;
+      }
+      int last = joined.size() - 1;
+      if (edge && last >= 0 && continues(joined.get(last), out)) {
+        Out first = joined.get(last);
+        String items = first.inner() + out.inner().stripLeading();
+        joined.set(last, new Out(first.tag(), items, false));
+      } else {
+        joined.add(out);
+      }
+      edge = edge && out.lost();
+    }
+    return joined;
+  }
+
+  private static boolean continues(Out first, Out second) {
+    return first.tag() != null
+        && second.tag() != null
+        && first.tag().isList()
+        && first.tag().name().equals(second.tag().name())
+        && !first.lost()
+        && !second.lost();
+  }
+
+  private void flatten(List<Piece> blocks, List<Out> out) {
+    for (Piece piece : blocks) {
+      if (piece instanceof Piece.Choice choice) {
+        out.add(Out.EDGE);
+        flatten(choice.condition().holds(facts) ? choice.then() : choice.otherwise(), out);
+        out.add(Out.EDGE);
+      } else {
+        out.add(settle(piece));
+      }
+    }
+  }
+
+  private Out settle(Piece piece) {
+    if (piece instanceof Piece.Group group) {
+      return group(group);
+    }
+    boolean leaf = piece instanceof Piece.Leaf;
+    Piece.Tag tag = leaf ? ((Piece.Leaf) piece).tag() : null;
+    List<Piece> inline = leaf ? ((Piece.Leaf) piece).inline() : ((Piece.Run) piece).inline();
+    return inline(inline).map(html -> new Out(tag, html, false)).orElse(Out.lost(tag));
+  }
+
+  private Out group(Piece.Group group) {
+    List<Out> blocks = shown(group.blocks());
+    if (isLost(group, blocks)) {
+      return Out.lost(group.tag());
+    }
+    boolean lines = !group.tag().name().equals("li");
+    StringBuilder html = new StringBuilder(lines ? "\n" : "");
+    for (Out out : blocks) {
+      if (!out.lost()) {
+        html.append(html(out)).append(lines ? "\n" : "");
+      }
+    }
+    return new Out(group.tag(), html.toString(), false);
+  }
+
+  private static boolean isLost(Piece.Group group, List<Out> blocks) {
+    boolean nothing = blocks.stream().allMatch(Out::lost);
+    return switch (group.tag().name()) {
+      case "tr", "thead" -> blocks.stream().anyMatch(Out::lost);
+      case "table" -> nothing || blocks.stream().anyMatch(Out::lost);
+      case "li" -> !group.blocks().isEmpty() && (nothing || blocks.get(0).lost());
+      default -> !group.blocks().isEmpty() && nothing;
+    };
+  }
+
+  private String html(Out out) {
+    if (out.tag() == null) {
+      return out.inner();
+    }
+    int level = out.tag().headingLevel();
+    String name = level == 0 ? out.tag().name() : "h" + Math.min(6, level + headingShift);
+    String open = "<" + name + out.tag().attributes() + ">";
+    return name.equals("hr") ? open : open + out.inner() + "</" + name + ">";
+  }
+
+  private Optional<String> inline(List<Piece> pieces) {
+    StringBuilder html = new StringBuilder();
+    for (Piece piece : pieces) {
+      if (piece instanceof Piece.Fixed fixed) {
+        html.append(fixed.html());
+      } else if (piece instanceof Piece.Slot slot) {
+        Optional<String> value = facts.value(slot.name());
+        if (value.isEmpty()) {
+          return Optional.empty();
+        }
+        html.append(escape(value.get()));
+      }
+    }
+    return Optional.of(html.toString());
+  }
+
+  private static String escape(String text) {
+    return text.replace("&", "&amp;")
+        .replace("<", "&lt;")
+        .replace(">", "&gt;")
+        .replace("\"", "&quot;")
+        .replace("'", "&#39;");
+  }
+}
