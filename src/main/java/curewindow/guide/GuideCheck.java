@@ -20,7 +20,7 @@ import java.util.regex.Pattern;
 /** Reports what a guide may not contain, and gathers the values it uses. */
 final class GuideCheck {
 
-  /** The deepest nesting of lists, quotes, clauses and emphasis that a guide may have. */
+  /** The deepest nesting of a guide; a list and a clause count twice, as each has parts. */
   static final int MAX_DEPTH = 100;
 
   private static final Pattern CLAUSE_IN_TEXT = Pattern.compile("(?<!\\\\)\\(\\?[ \\t]");
@@ -51,11 +51,7 @@ final class GuideCheck {
   private void node(Node node, int depth) {
     if (depth > MAX_DEPTH && !tooDeep) {
       tooDeep = true;
-      source.error(
-          "too-deep",
-          node.getStartOffset(),
-          "lists, quotes or clauses are nested more than " + MAX_DEPTH + " deep here",
-          "write it flatter");
+      tooDeep(source, node.getStartOffset());
     }
     if (node instanceof ValueNode value) {
       value(value);
@@ -154,6 +150,15 @@ final class GuideCheck {
           "a guide cannot link to \"" + address + "\"",
           "use an address that starts with https:, http:, mailto:, tel: or #");
     }
+  }
+
+  /** Reports nesting that is too deep. */
+  static void tooDeep(GuideSource source, int offset) {
+    source.error(
+        "too-deep",
+        offset,
+        "lists, quotes, clauses or emphasis are nested too deep here",
+        "write it flatter");
   }
 
   /** Reports a picture. */

@@ -20,6 +20,20 @@ final class GuideReader {
 
   /** Reads a guide, reporting what is wrong with it. */
   Optional<Guide> read(String id, String language, GuideSource source) {
+    GuideLimits.check(source);
+    if (source.hasErrors()) {
+      return Optional.empty();
+    }
+    try {
+      return readWithinLimits(id, language, source);
+    } catch (StackOverflowError e) {
+      // Some patterns of the Markdown library recurse for every character of a link's title.
+      GuideCheck.tooDeep(source, 0);
+      return Optional.empty();
+    }
+  }
+
+  private Optional<Guide> readWithinLimits(String id, String language, GuideSource source) {
     GuideMarkdown markdown = new GuideMarkdown(true);
     Node document = markdown.parse(source.text());
     new ClauseTree(known, source).build(document);
