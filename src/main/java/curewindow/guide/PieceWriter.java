@@ -63,21 +63,23 @@ final class PieceWriter {
     List<Out> flat = new ArrayList<>();
     flatten(blocks, flat);
     List<Out> joined = new ArrayList<>();
+    int before = -1;
     boolean edge = false;
     for (Out out : flat) {
       if (out == Out.EDGE) {
         edge = true;
-        continue;
-      }
-      int last = joined.size() - 1;
-      if (edge && last >= 0 && continues(joined.get(last), out)) {
-        Out first = joined.get(last);
-        String items = first.inner() + out.inner().stripLeading();
-        joined.set(last, new Out(first.tag(), items, false));
-      } else {
+      } else if (out.lost()) {
         joined.add(out);
+      } else if (edge && before >= 0 && continues(joined.get(before), out)) {
+        Out first = joined.get(before);
+        String items = first.inner() + out.inner().stripLeading();
+        joined.set(before, new Out(first.tag(), items, false));
+        edge = false;
+      } else {
+        before = joined.size();
+        joined.add(out);
+        edge = false;
       }
-      edge = edge && out.lost();
     }
     return joined;
   }
@@ -86,9 +88,7 @@ final class PieceWriter {
     return first.tag() != null
         && second.tag() != null
         && first.tag().isList()
-        && first.tag().name().equals(second.tag().name())
-        && !first.lost()
-        && !second.lost();
+        && first.tag().name().equals(second.tag().name());
   }
 
   private void flatten(List<Piece> blocks, List<Out> out) {
