@@ -7,12 +7,12 @@ import com.vladsch.flexmark.util.sequence.BasedSequence;
 final class ClauseNode extends Block {
 
   private final ClauseMark opening;
-  private final Condition condition;
+  private final int number;
 
-  ClauseNode(ClauseMark opening, Condition condition) {
+  ClauseNode(ClauseMark opening, int number) {
     super(opening.getChars());
     this.opening = opening;
-    this.condition = condition;
+    this.number = number;
     appendChild(new Branch(opening.getChars()));
   }
 
@@ -20,8 +20,9 @@ final class ClauseNode extends Block {
     return opening;
   }
 
-  Condition condition() {
-    return condition;
+  /** Which of the guide's conditions is this clause's, from 0. */
+  int number() {
+    return number;
   }
 
   /** The branch that text is being added to. */

@@ -17,6 +17,7 @@ final class ClauseTree {
 
   private final KnownNames known;
   private final GuideSource source;
+  private final List<Condition> conditions = new ArrayList<>();
 
   ClauseTree(KnownNames known, GuideSource source) {
     this.known = known;
@@ -34,6 +35,11 @@ final class ClauseTree {
           }
         });
     parents.forEach(this::pair);
+  }
+
+  /** The conditions of all clauses, by the clause's number. */
+  List<Condition> conditions() {
+    return List.copyOf(conditions);
   }
 
   private void pair(Node parent) {
@@ -55,7 +61,8 @@ final class ClauseTree {
   private void place(ClauseMark mark, Node target, Deque<ClauseNode> open) {
     switch (mark.kind()) {
       case OPEN -> {
-        ClauseNode clause = new ClauseNode(mark, condition(mark));
+        ClauseNode clause = new ClauseNode(mark, conditions.size());
+        conditions.add(condition(mark));
         target.appendChild(clause);
         open.push(clause);
       }

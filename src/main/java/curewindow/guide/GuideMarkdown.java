@@ -18,7 +18,7 @@ import java.util.Set;
 
 /**
  * Markdown as guides use it: CommonMark, tables, clauses and values. Rendering keeps clauses and
- * values as elements of our own, to be settled for each job later.
+ * values as elements of our own, to be settled for each job later. Keeps nothing of what it reads.
  */
 final class GuideMarkdown {
 
@@ -35,10 +35,9 @@ final class GuideMarkdown {
 
   private final Parser parser;
   private final HtmlRenderer renderer;
-  private final List<Condition> conditions = new ArrayList<>();
 
   /**
-   * A parser and renderer for one guide.
+   * A parser and renderer.
    *
    * @param tables whether tables are understood, which plain CommonMark does not
    */
@@ -66,12 +65,7 @@ final class GuideMarkdown {
     return renderer.render(node);
   }
 
-  /** The conditions of the clauses rendered so far, by the number in their elements. */
-  List<Condition> conditions() {
-    return List.copyOf(conditions);
-  }
-
-  private final class ClausesAndValues
+  private static final class ClausesAndValues
       implements Parser.ParserExtension, HtmlRenderer.HtmlRendererExtension {
 
     @Override
@@ -96,7 +90,7 @@ final class GuideMarkdown {
     }
   }
 
-  private final class Rendering implements NodeRenderer {
+  private static final class Rendering implements NodeRenderer {
 
     @Override
     public Set<NodeRenderingHandler<?>> getNodeRenderingHandlers() {
@@ -109,8 +103,7 @@ final class GuideMarkdown {
 
     private void clause(ClauseNode node, NodeRendererContext context, HtmlWriter html) {
       html.line();
-      html.raw("<" + CLAUSE + " data-clause=\"" + conditions.size() + "\">");
-      conditions.add(node.condition());
+      html.raw("<" + CLAUSE + " data-clause=\"" + node.number() + "\">");
       context.renderChildren(node);
       html.raw("</" + CLAUSE + ">");
       html.line();

@@ -13,6 +13,7 @@ final class GuideReader {
   private static final String TITLE_FIX = "put a line \"# Title\" first, outside of clauses";
 
   private final KnownNames known;
+  private final GuideMarkdown markdown = new GuideMarkdown(true);
 
   GuideReader(KnownNames known) {
     this.known = known;
@@ -34,9 +35,9 @@ final class GuideReader {
   }
 
   private Optional<Guide> readWithinLimits(String id, String language, GuideSource source) {
-    GuideMarkdown markdown = new GuideMarkdown(true);
     Node document = markdown.parse(source.text());
-    new ClauseTree(known, source).build(document);
+    ClauseTree clauses = new ClauseTree(known, source);
+    clauses.build(document);
     GuideCheck check = new GuideCheck(known, source);
     check.check(document);
     Optional<Heading> heading = title(document, source);
@@ -50,7 +51,7 @@ final class GuideReader {
     String title = SafeHtml.cleanGuide(markdown.render(heading.orElseThrow())).text();
     heading.orElseThrow().unlink();
     Element body = SafeHtml.cleanGuide(markdown.render(document));
-    List<Piece> pieces = PieceReader.read(body, markdown.conditions());
+    List<Piece> pieces = PieceReader.read(body, clauses.conditions());
     return Optional.of(
         new Guide(id, language, title.strip(), new ArrayList<>(check.values()), pieces));
   }

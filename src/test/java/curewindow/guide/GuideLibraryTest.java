@@ -112,6 +112,26 @@ class GuideLibraryTest {
     assertThrows(IllegalArgumentException.class, () -> guide.html(Samples.facts(""), -1));
   }
 
+  /** The worked example of docs/guides.md, as printed there. */
+  @Test
+  void theWorkedExampleOfTheDocumentsIsTrue() throws IOException {
+    String document = Files.readString(Path.of("docs/guides.md"));
+    String text = block(document, "```markdown\n# Window tint");
+    String html = block(document, "```html\n");
+    Guide guide =
+        Samples.read(text, problems).orElseThrow(() -> new AssertionError(problems.all()));
+    assertEquals(
+        html,
+        guide.html(
+            Samples.facts(
+                "hold windows-up\nhold.windows-up.until = Friday, 8:00\nshop.phone = 555 0100")));
+  }
+
+  private static String block(String document, String start) {
+    int from = document.indexOf('\n', document.indexOf(start)) + 1;
+    return document.substring(from, document.indexOf("```", from));
+  }
+
   @Test
   void oneGuideServesManyJobsAtOnce() throws Exception {
     Guide guide =

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Random;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
@@ -177,6 +178,67 @@ class HostileGuideTest {
 
   private static Iterable<UnaryOperator<String>> places() {
     return placesStream().toList();
+  }
+
+  /** HTML that is not closed, or closes what is not its own, never moves the edge of a clause. */
+  @Test
+  void htmlNeverReachesAcrossTheEdgeOfAClause() {
+    List<String> fragments =
+        List.of(
+            "<div>",
+            "</div>",
+            "<p>",
+            "</p>",
+            "x <em>y",
+            "x </em> y",
+            "<table><tr>",
+            "</table>",
+            "<table>",
+            "<td>",
+            "<ul><li>",
+            "</li>",
+            "- a <a href='#b'>c",
+            "d</a>",
+            "> <blockquote>",
+            "x <table> y",
+            "</curewindow-clause>",
+            "x </curewindow-branch> y",
+            "<body>",
+            "</body>",
+            "<select><option>",
+            "<svg>",
+            "<template>",
+            "<form>",
+            "x <h1> y",
+            "<frameset>",
+            "| a <b> |\n|---|\n| <i> |",
+            "1. <ol>",
+            "<pre>a</pre></pre>",
+            "x <code>",
+            "<a>");
+    Random random = new Random(20260101);
+    int used = 0;
+    for (int i = 0; i < 500; i++) {
+      StringBuilder text = new StringBuilder();
+      for (int k = 0; k < 8; k++) {
+        text.append("\n\n").append(fragments.get(random.nextInt(fragments.size())));
+        text.append(k == 2 ? "\n\n(? service tint ?)\n\nINSIDE" : "");
+        text.append(k == 5 ? "\n\nINSIDE\n\n(? end ?)\n\nOUTSIDE" : "");
+      }
+      Optional<Guide> guide = Samples.read("# T" + text, new Problems());
+      used += guide.isPresent() ? 1 : 0;
+      guide.ifPresent(g -> assertEdges(g, text.toString()));
+    }
+    assertTrue(used > 400, "only " + used + " guides could be used");
+  }
+
+  private static void assertEdges(Guide guide, String text) {
+    String shown = Jsoup.parseBodyFragment(guide.html(Samples.facts("service tint"))).text();
+    String hidden = Jsoup.parseBodyFragment(guide.html(Samples.facts(""))).text();
+    assertEquals(3, shown.split("INSIDE", -1).length, text);
+    assertEquals(2, shown.split("OUTSIDE", -1).length, text);
+    assertEquals(1, hidden.split("INSIDE", -1).length, text);
+    assertEquals(2, hidden.split("OUTSIDE", -1).length, text);
   }
 
   @Test

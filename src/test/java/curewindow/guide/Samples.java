@@ -38,7 +38,7 @@ final class Samples {
             new Spot("back-glass", false, Set.of(SpotFact.GLASS, SpotFact.DEFROSTER)),
             new Spot("hood", true, Set.of()));
     List<Hold> holds =
-        Stream.of("windows-up", "hand-wash", "haze")
+        Stream.of("windows-up", "hand-wash", "haze", "defroster")
             .map(id -> new Hold(id, HoldKind.values()[0], 1))
             .toList();
     return new Catalogue(
