@@ -23,7 +23,7 @@ final class GuideCheck {
   /** The deepest nesting of a guide; a list and a clause count twice, as each has parts. */
   static final int MAX_DEPTH = 100;
 
-  private static final Pattern CLAUSE_IN_TEXT = Pattern.compile("(?<!\\\\)\\(\\?[ \\t]");
+  private static final Pattern CLAUSE_IN_TEXT = Pattern.compile("(?<!\\\\)\\(\\?[ \\tA-Za-z]");
   private static final Pattern CLAUSE_LINE = Pattern.compile("(?m)^[ \\t>]*\\(\\?[^)]");
   private static final Pattern VALUE = Pattern.compile("\\(=[^\\r\\n]{0,200}?=\\)");
   private static final Pattern IN_LINK = Pattern.compile("(\\]\\([^()\\s]*|<[A-Za-z]+:)$");

@@ -48,7 +48,7 @@ final class SafeHtml {
   /** Whether a link may lead to an address. */
   static boolean allowsLink(String address) {
     String lower = address.strip().toLowerCase(Locale.ROOT);
-    return (lower.startsWith("#") && lower.strip().indexOf(' ') < 0)
+    return (lower.startsWith("#") && lower.indexOf(' ') < 0)
         || LINKS.stream().anyMatch(lower::startsWith);
   }
 

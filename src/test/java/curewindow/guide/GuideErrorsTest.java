@@ -59,6 +59,7 @@ class GuideErrorsTest {
         "(? else ?); stray-else 3:1; take the line away",
         "(? service tint ?)|(? else ?)|(? else ?)|(? end ?); second-else 5:1; take one away",
         "So (? service tint ?) here; clause-in-text 3:4; on a line of its own",
+        "So (?service tint?) here; clause-in-text 3:4; on a line of its own",
         "a|        (? service tint ?)|b; clause-in-text 4:9; on a line of its own",
         "![a](b.png); picture 3:1; take the picture away",
         "![a][p]||[p]: b.png; picture 3:1; take the picture away",
