@@ -31,7 +31,11 @@ final class Samples {
             new Service("wrap", false, true, 10, List.of("hood"), "wrap"),
             new Service("paint-film", false, true, 10, List.of("hood"), "paint-film"),
             new Service("coating", false, false, 1, List.of("hood"), "coating"));
-    List<Film> films = List.of(film("cove-35", "tint", "PET"), film("dune-20", "wrap", "PVC"));
+    List<Film> films =
+        List.of(
+            film("cove-35", "tint", "PET"),
+            film("dune-20", "wrap", "PVC"),
+            film("tide-1", "coating", "SILICA"));
     List<Spot> spots =
         List.of(
             new Spot("front-door-glass", false, Set.of(SpotFact.GLASS, SpotFact.ROLLS)),
