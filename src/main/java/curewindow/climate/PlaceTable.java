@@ -7,11 +7,13 @@ import java.io.InputStreamReader;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.time.DateTimeException;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.NoSuchElementException;
 import java.util.TreeMap;
 
 /**
@@ -68,9 +70,7 @@ record PlaceTable(Map<String, Place> places, Map<String, String> countries) {
           ZoneId.of(row.getField("zone")),
           normals(row),
           row.getField("source"));
-    } catch (java.util.NoSuchElementException
-        | IllegalArgumentException
-        | java.time.DateTimeException e) {
+    } catch (NoSuchElementException | IllegalArgumentException | DateTimeException e) {
       throw new IllegalArgumentException(
           "line " + row.getStartingLineNumber() + ": " + e.getMessage(), e);
     }

@@ -1,6 +1,7 @@
 package curewindow.climate;
 
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -101,10 +102,17 @@ public final class Places {
       double sun = there[m] < DARK_MONTH ? Math.min(of.sun(), here[m]) : here[m] * share;
       normals.add(
           new MonthNormals(
-              of.dailyMin() + warmer, of.dailyMax() + warmer, of.dewPoint() + warmer, sun));
+              rounded(of.dailyMin() + warmer),
+              rounded(of.dailyMax() + warmer),
+              rounded(of.dewPoint() + warmer),
+              rounded(sun)));
     }
     return new Place(
         id, name, latitude, longitude, height, zone, normals, source(near, height, warmer));
+  }
+
+  private static double rounded(double value) {
+    return Math.rint(value * 100) / 100;
   }
 
   private static String source(Near near, double height, double warmer) {
@@ -122,7 +130,7 @@ public final class Places {
 
   private static double[] clearSky(double latitude) {
     Sun sun = Sun.over(latitude, 0);
-    return MonthCurve.means(Sun.dailySums(sun.clearSkyHours(java.time.ZoneOffset.UTC)));
+    return MonthCurve.means(Sun.dailySums(sun.clearSkyHours(ZoneOffset.UTC)));
   }
 
   /** Great-circle distance on a sphere, by the haversine formula. */

@@ -66,7 +66,7 @@ final class Sun {
    * @return W/m2
    */
   static double clearSky(double sine) {
-    return sine <= 0 ? 0 : 1098 * sine * StrictMath.exp(-0.057 / sine);
+    return sine <= 0 ? 0 : 1098 * sine * StrictMath.exp(-0.059 / sine);
   }
 
   /**
