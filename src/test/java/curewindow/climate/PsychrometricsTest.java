@@ -13,13 +13,13 @@ class PsychrometricsTest {
 
   /**
    * ASHRAE Handbook of Fundamentals 2017, chapter 1, table 3, as quoted by the tests of the
-   * psychrolib library. Tolerance 0.2 %: the fit states 0.4 % at most over -40 to 50 C, and the
-   * table is a different formulation (Hyland and Wexler).
+   * psychrolib library. Tolerance 0.4 %: the error the fit's authors state for -40 to 50 C (from
+   * memory); the table is of another formulation.
    */
   @ParameterizedTest
   @CsvSource({"-20, 103.24", "-5, 401.74", "5, 872.6", "25, 3169.7", "50, 12351.3"})
   void agreesWithHandbookTable(double celsius, double pascal) {
-    assertEquals(pascal, Psychrometrics.saturationPressure(celsius), 0.002 * pascal);
+    assertEquals(pascal, Psychrometrics.saturationPressure(celsius), 0.004 * pascal);
   }
 
   /** Alduchov and Eskridge 1996, worked by hand from the published coefficients. */

@@ -42,13 +42,14 @@ class SunTest {
 
   /**
    * Sunrise, transit and sunset at Golden, 2015-08-02, from the same report: the sun's centre is
-   * 0.8333 below the horizon at rise and set. Tolerance 0.15 of elevation, which is 50 s there.
+   * 0.8333 below the horizon at rise and set. The source counts days in UTC, so its sunset of
+   * August 2 is the evening of August 1 in Golden. Tolerance 0.03 of elevation, 10 s there.
    */
   @ParameterizedTest
-  @CsvSource({"2015-08-02T05:00:27-07:00", "2015-08-02T19:13:58-07:00"})
+  @CsvSource({"2015-08-02T05:00:27-07:00", "2015-08-01T19:13:58-07:00"})
   void risesAndSetsOnTime(String at) {
     Sun sun = new Sun(SolarCalendar.ofYear(2015), GOLDEN_LATITUDE, GOLDEN_LONGITUDE);
-    assertEquals(-0.8333, elevation(sun, 2015, ZonedDateTime.parse(at).toInstant()), 0.15);
+    assertEquals(-0.8333, elevation(sun, 2015, ZonedDateTime.parse(at).toInstant()), 0.03);
   }
 
   @Test
@@ -174,11 +175,12 @@ class SunTest {
 
   /**
    * FAO Irrigation and Drainage Paper 56, example 8: 3 September at 20 S gives 32.2 MJ/m2 a day
-   * (from memory). Tolerance 1 %: FAO uses a simpler declination and an older solar constant.
+   * (from memory). Tolerance 1.5 %: FAO takes a simpler declination, half a degree off on that day,
+   * and an older solar constant.
    */
   @Test
   void irradiationAboveTheAirAgreesWithFao56() {
-    assertEquals(32.2 / 3.6, Sun.over(-20, 0).extraterrestrial(245), 0.09);
+    assertEquals(32.2 / 3.6, Sun.over(-20, 0).extraterrestrial(245), 0.13);
   }
 
   @Test
