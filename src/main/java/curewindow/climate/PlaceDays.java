@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -55,8 +56,13 @@ final class PlaceDays {
       double most = Math.max(DARK_MONTH, clear[m]) * MOST_CLEARNESS;
       if (given > most) {
         found.add(
-            "sun %s in month %d is more than the %.1f kWh/m2 a day that latitude %s can have"
-                .formatted(given, m + 1, most, place.latitude()));
+            String.format(
+                Locale.ROOT,
+                "sun %s in month %d is more than the %.1f kWh/m2 a day that latitude %s can have",
+                given,
+                m + 1,
+                most,
+                place.latitude()));
       }
     }
     return found;

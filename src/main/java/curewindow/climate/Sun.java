@@ -132,9 +132,11 @@ final class Sun {
     return 24 * SOLAR_CONSTANT / 1000 * distance * mean;
   }
 
-  /** Half the length of the day as an angle: 0 in the polar night, pi in the polar day. */
+  /**
+   * Half the length of the day as an angle: 0 in the polar night, pi in the polar day. The swing is
+   * never quite 0: no number is exactly a right angle.
+   */
   private static double sunsetAngle(double constant, double swing) {
-    double cosine = swing == 0 ? -Math.signum(constant) : -constant / swing;
-    return StrictMath.acos(Math.max(-1, Math.min(1, cosine)));
+    return StrictMath.acos(Math.max(-1, Math.min(1, -constant / swing)));
   }
 }

@@ -86,7 +86,7 @@ class PlacesTest {
   @ParameterizedTest
   @MethodSource("places")
   void zonesFitLongitudes(Place place) {
-    double offset = Climates.of(place).standardOffset().getTotalSeconds() / 3600.0;
+    double offset = PlaceDays.standardOffset(place).getTotalSeconds() / 3600.0;
     double off = Math.IEEEremainder(place.longitude() / 15 - offset, 24);
     assertTrue(Math.abs(off) < 3, place.id() + " " + off);
   }
