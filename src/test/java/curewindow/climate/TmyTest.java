@@ -57,6 +57,33 @@ class TmyTest {
     near("sun", MonthNormals::sun, "ghi_kwh_m2_d", 0.5);
   }
 
+  /**
+   * The mean of all days from their extremes, at all stations and months: the daily cycle must not
+   * make the year colder or warmer than it is.
+   */
+  @Test
+  void meanTemperatureFollowsFromTheExtremes() throws IOException {
+    double share = DailyCycleTest.meanBelowMax();
+    double sum = 0;
+    double squares = 0;
+    int count = 0;
+    for (List<Map<String, String>> station : stations().values()) {
+      for (Map<String, String> month : station) {
+        double low = Double.parseDouble(month.get("t_daily_min_c"));
+        double high = Double.parseDouble(month.get("t_daily_max_c"));
+        double error = high - share * (high - low) - Double.parseDouble(month.get("t_mean_c"));
+        sum += error;
+        squares += error * error;
+        count++;
+      }
+    }
+    System.out.printf(
+        "Mean temperature from extremes, %d months: bias %.2f K, RMSE %.2f K%n",
+        count, sum / count, Math.sqrt(squares / count));
+    assertTrue(Math.abs(sum / count) < 0.1, "bias " + sum / count);
+    assertTrue(Math.sqrt(squares / count) < 0.6, "RMSE " + Math.sqrt(squares / count));
+  }
+
   private void near(
       String what, ToDoubleFunction<MonthNormals> ours, String theirs, double allowed) {
     double squares = 0;
