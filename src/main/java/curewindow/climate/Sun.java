@@ -7,6 +7,9 @@ final class Sun {
 
   private static final int DAYS = 365;
   private static final int STEPS_IN_HOUR = 12;
+  private static final double STEP = StrictMath.toRadians(15.0 / STEPS_IN_HOUR);
+  private static final double COS_STEP = StrictMath.cos(STEP);
+  private static final double SIN_STEP = StrictMath.sin(STEP);
   private static final double SOLAR_CONSTANT = 1361;
 
   private final SolarCalendar calendar;
@@ -93,10 +96,15 @@ final class Sun {
       return 0;
     }
     double lead = longitude / 15 + calendar.equationOfTime(middle) - 12;
+    double first = StrictMath.toRadians(15 * (start + 0.5 / STEPS_IN_HOUR + lead));
+    double cosine = StrictMath.cos(first);
+    double sine = StrictMath.sin(first);
     double sum = 0;
     for (int k = 0; k < STEPS_IN_HOUR; k++) {
-      double hour = start + (k + 0.5) / STEPS_IN_HOUR + lead;
-      sum += clearSky(constant + swing * StrictMath.cos(StrictMath.toRadians(15 * hour)));
+      sum += clearSky(constant + swing * cosine);
+      double turned = cosine * COS_STEP - sine * SIN_STEP;
+      sine = sine * COS_STEP + cosine * SIN_STEP;
+      cosine = turned;
     }
     return sum / STEPS_IN_HOUR;
   }
