@@ -1,0 +1,145 @@
+package curewindow.climate;
+
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * A place's normals laid out over the days of a year, with the cloudless sky above it: all that the
+ * years of its weather have in common. The arrays are never changed once made.
+ */
+final class PlaceDays {
+
+  /** Below this mean daily clear-sky sum in kWh/m2 a month's irradiation says nothing on clouds. */
+  private static final double DARK_MONTH = 0.25;
+
+  private static final double MOST_CLEARNESS = 1.3;
+  private static final double LEAST_CLEARNESS = 0.02;
+  private static final Instant OFFSET_DATE = Instant.parse("2026-01-01T00:00:00Z");
+
+  private final ZoneOffset standard;
+  private final Sun sun;
+  private final double[] clearSky;
+  private final double[] dailyMin;
+  private final double[] dailyMax;
+  private final double[] dewPoint;
+  private final double[] clearness;
+  private final double[] spread;
+
+  PlaceDays(Place place) {
+    standard = standardOffset(place);
+    sun = Sun.over(place.latitude(), place.longitude());
+    clearSky = sun.clearSkyHours(standard);
+    dailyMin = days(place, MonthNormals::dailyMin);
+    dailyMax = days(place, MonthNormals::dailyMax);
+    dewPoint = days(place, MonthNormals::dewPoint);
+    spread = MonthCurve.days(Spread.byMonth(place.normals()));
+    double[] perDay = Sun.dailySums(clearSky);
+    clearness = clearness(months(place, MonthNormals::sun), perDay);
+  }
+
+  /** The offset of the place's standard time, as its zone has it on January 1, 2026. */
+  static ZoneOffset standardOffset(Place place) {
+    return place.zone().getRules().getStandardOffset(OFFSET_DATE);
+  }
+
+  /** What is impossible in the normals of a place, in words; empty where all is possible. */
+  static List<String> impossible(Place place) {
+    Sun sun = Sun.over(place.latitude(), place.longitude());
+    double[] clear = MonthCurve.means(Sun.dailySums(sun.clearSkyHours(standardOffset(place))));
+    List<String> found = new ArrayList<>();
+    for (int m = 0; m < MonthCurve.MONTHS; m++) {
+      double given = place.normals().get(m).sun();
+      double most = Math.max(DARK_MONTH, clear[m]) * MOST_CLEARNESS;
+      if (given > most) {
+        found.add(
+            String.format(
+                Locale.ROOT,
+                "sun %s in month %d is more than the %.1f kWh/m2 a day that latitude %s can have",
+                given,
+                m + 1,
+                most,
+                place.latitude()));
+      }
+    }
+    return found;
+  }
+
+  private static double[] months(Place place, ToDoubleFunction<MonthNormals> part) {
+    return place.normals().stream().mapToDouble(part).toArray();
+  }
+
+  private static double[] days(Place place, ToDoubleFunction<MonthNormals> part) {
+    return MonthCurve.days(months(place, part));
+  }
+
+  /**
+   * Daily share of the clear-sky sum, such that each month's mean irradiation is met. Dark months,
+   * which cannot tell, take the year's share.
+   */
+  private static double[] clearness(double[] given, double[] clearPerDay) {
+    double[] clear = MonthCurve.means(clearPerDay);
+    double givenSum = 0;
+    double clearSum = 0;
+    for (int m = 0; m < MonthCurve.MONTHS; m++) {
+      givenSum += given[m];
+      clearSum += clear[m];
+    }
+    double[] shares = new double[MonthCurve.MONTHS];
+    for (int m = 0; m < shares.length; m++) {
+      shares[m] = clear[m] < DARK_MONTH ? givenSum / clearSum : given[m] / clear[m];
+    }
+    double[] weights = new double[MonthCurve.DAYS];
+    for (int d = 0; d < weights.length; d++) {
+      weights[d] = Math.max(1e-6, clearPerDay[d]);
+    }
+    double[] days = MonthCurve.days(shares, weights);
+    for (int d = 0; d < days.length; d++) {
+      days[d] = Math.max(LEAST_CLEARNESS, Math.min(MOST_CLEARNESS, days[d]));
+    }
+    return days;
+  }
+
+  ZoneOffset standard() {
+    return standard;
+  }
+
+  /** Day-to-day spread of the daily mean temperature on a day, K. */
+  double spread(int day) {
+    return spread[day];
+  }
+
+  /** Share of the clear-sky irradiation that reaches the ground on a typical day. */
+  double clearness(int day) {
+    return clearness[day];
+  }
+
+  /** A year of hours that departs from the normals as told. */
+  WeatherYear year(Departures departures) {
+    double[] low = new double[MonthCurve.DAYS];
+    double[] high = new double[MonthCurve.DAYS];
+    for (int d = 0; d < MonthCurve.DAYS; d++) {
+      low[d] = dailyMin[d] + departures.temperature(d);
+      high[d] = dailyMax[d] + departures.temperature(d);
+    }
+    double[] air = new double[WeatherYear.HOURS];
+    double[] dew = new double[WeatherYear.HOURS];
+    double[] irradiance = new double[WeatherYear.HOURS];
+    double ahead = standard.getTotalSeconds() / 3600.0;
+    for (int h = 0; h < WeatherYear.HOURS; h++) {
+      int day = h / 24;
+      double lead = sun.solarLead((h + 0.5 - ahead) / 24, standard);
+      air[h] = within(-90, 65, DailyCycle.temperature(low, high, h + 0.5 + lead));
+      dew[h] = within(-100, 45, dewPoint[day] + departures.dewPoint(day));
+      irradiance[h] = within(0, 1500, clearSky[h] * departures.clearness(day));
+    }
+    return WeatherYear.of(air, dew, irradiance);
+  }
+
+  private static double within(double low, double high, double value) {
+    return Math.max(low, Math.min(high, value));
+  }
+}

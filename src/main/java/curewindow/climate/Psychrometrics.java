@@ -1,0 +1,111 @@
+package curewindow.climate;
+
+/**
+ * Water vapour in air. Saturation pressures after Alduchov and Eskridge 1996, "Improved Magnus form
+ * approximation of saturation vapor pressure", over water and, below 0 C, over ice.
+ */
+public final class Psychrometrics {
+
+  private static final double WATER_AT_ZERO = 610.94;
+  private static final double WATER_FACTOR = 17.625;
+  private static final double WATER_OFFSET = 243.04;
+  private static final double ICE_AT_ZERO = 611.21;
+  private static final double ICE_FACTOR = 22.587;
+  private static final double ICE_OFFSET = 273.86;
+
+  private Psychrometrics() {}
+
+  /**
+   * Saturation pressure of water vapour, over water from 0 C, over ice below. Never falls with
+   * rising temperature: the two fits differ by 0.04 % at 0 C, so the ice fit stops at the water
+   * fit's value there.
+   *
+   * @param temperature degrees Celsius, -100 to 150
+   * @return Pa
+   * @throws IllegalArgumentException where the temperature is out of range or not a number
+   */
+  public static double saturationPressure(double temperature) {
+    return temperature < 0
+        ? Math.min(saturationPressureOverIce(temperature), WATER_AT_ZERO)
+        : saturationPressureOverWater(temperature);
+  }
+
+  /**
+   * Saturation pressure over liquid water, supercooled below 0 C.
+   *
+   * @param temperature degrees Celsius, -100 to 150
+   * @return Pa
+   * @throws IllegalArgumentException where the temperature is out of range or not a number
+   */
+  public static double saturationPressureOverWater(double temperature) {
+    inRange("temperature", temperature, -100, 150);
+    return WATER_AT_ZERO
+        * StrictMath.exp(WATER_FACTOR * temperature / (WATER_OFFSET + temperature));
+  }
+
+  /**
+   * Saturation pressure over ice.
+   *
+   * @param temperature degrees Celsius, -100 to 0
+   * @return Pa
+   * @throws IllegalArgumentException where the temperature is out of range or not a number
+   */
+  public static double saturationPressureOverIce(double temperature) {
+    inRange("temperature", temperature, -100, 0);
+    return ICE_AT_ZERO * StrictMath.exp(ICE_FACTOR * temperature / (ICE_OFFSET + temperature));
+  }
+
+  /**
+   * Pressure of the water vapour in air of a dew point; below 0 C the dew point is taken as a frost
+   * point.
+   *
+   * @param dewPoint degrees Celsius, -100 to 150
+   * @return Pa
+   * @throws IllegalArgumentException where the dew point is out of range or not a number
+   */
+  public static double vapourPressure(double dewPoint) {
+    inRange("dewPoint", dewPoint, -100, 150);
+    return saturationPressure(dewPoint);
+  }
+
+  /**
+   * Relative humidity of air, against ice below 0 C.
+   *
+   * @param temperature degrees Celsius, -100 to 150
+   * @param dewPoint degrees Celsius, -100 to 150
+   * @return per cent; above 100 where the dew point is above the temperature
+   * @throws IllegalArgumentException where a value is out of range or not a number
+   */
+  public static double relativeHumidity(double temperature, double dewPoint) {
+    return 100 * vapourPressure(dewPoint) / saturationPressure(temperature);
+  }
+
+  /**
+   * Dew point (below 0 C frost point) of air; undoes {@link #relativeHumidity}.
+   *
+   * @param temperature degrees Celsius, -60 to 100
+   * @param relativeHumidity per cent, 0.5 to 100
+   * @return degrees Celsius
+   * @throws IllegalArgumentException where a value is out of range or not a number
+   */
+  public static double dewPoint(double temperature, double relativeHumidity) {
+    inRange("temperature", temperature, -60, 100);
+    inRange("relativeHumidity", relativeHumidity, 0.5, 100);
+    double pressure = saturationPressure(temperature) * relativeHumidity / 100;
+    return pressure < WATER_AT_ZERO
+        ? inverse(pressure / ICE_AT_ZERO, ICE_FACTOR, ICE_OFFSET)
+        : inverse(pressure / WATER_AT_ZERO, WATER_FACTOR, WATER_OFFSET);
+  }
+
+  private static double inverse(double ratio, double factor, double offset) {
+    double log = StrictMath.log(ratio);
+    return offset * log / (factor - log);
+  }
+
+  private static void inRange(String name, double value, double low, double high) {
+    if (!(value >= low && value <= high)) {
+      throw new IllegalArgumentException(
+          name + " " + value + " is not within " + low + " to " + high);
+    }
+  }
+}

@@ -1,0 +1,54 @@
+package curewindow.climate;
+
+import java.util.List;
+
+/** How far days depart from the normals: a rule fitted to weather years, no place's own figure. */
+final class Spread {
+
+  /** The dew point departs by this share of the air temperature's departure. */
+  static final double DEW_POINT_SHARE = 0.6;
+
+  private static final double LEAST_CLEARNESS = 0.05;
+
+  private Spread() {}
+
+  /**
+   * Standard deviation of the daily mean temperature about its normal: 1.2 K, and more with the
+   * year's range and in the year's cold part, within 1.0 to 6.5 K.
+   *
+   * @param normals twelve months
+   * @return twelve values in K
+   */
+  static double[] byMonth(List<MonthNormals> normals) {
+    double[] means = normals.stream().mapToDouble(m -> (m.dailyMin() + m.dailyMax()) / 2).toArray();
+    double lowest = Double.POSITIVE_INFINITY;
+    double highest = Double.NEGATIVE_INFINITY;
+    double sum = 0;
+    for (double mean : means) {
+      lowest = Math.min(lowest, mean);
+      highest = Math.max(highest, mean);
+      sum += mean;
+    }
+    double[] spreads = new double[means.length];
+    for (int m = 0; m < means.length; m++) {
+      double colderThanYear = sum / means.length - means[m];
+      double rule = 1.2 + 0.11 * (highest - lowest) + 0.072 * colderThanYear;
+      spreads[m] = Math.max(1.0, Math.min(6.5, rule));
+    }
+    return spreads;
+  }
+
+  /**
+   * The clearness of a day that is duller or brighter than typical. Days vary most where the sky is
+   * half clouded and hardly under a sky that is always clear.
+   *
+   * @param typical the typical day's clearness
+   * @param brightness departure in spreads, below 0 duller
+   * @return at least 0.05 and at most 1, or the typical clearness where that lies outside
+   */
+  static double clearness(double typical, double brightness) {
+    double day = typical * (1 + 0.35 * brightness * Math.max(0, 1.05 - typical) / 0.6);
+    double least = Math.min(LEAST_CLEARNESS, typical);
+    return Math.max(least, Math.min(Math.max(1, typical), day));
+  }
+}

@@ -1,0 +1,89 @@
+package curewindow.climate;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class ChancesTest {
+
+  /** The JDK's SplittableRandom is documented to be the same algorithm, an independent coding. */
+  @ParameterizedTest
+  @ValueSource(longs = {0, 1, -1, 1234567, Long.MIN_VALUE})
+  void generatorIsThePublishedOne(long seed) {
+    SplitMix ours = new SplitMix(seed);
+    SplittableRandom theirs = new SplittableRandom(seed);
+    for (int i = 0; i < 1000; i++) {
+      assertEquals(theirs.nextLong(), ours.nextLong());
+    }
+  }
+
+  /** SplitMix64 from seed 1234567: the first number of its published example (from memory). */
+  @Test
+  void generatorGivesItsPublishedExample() {
+    assertEquals(6457827717110365317L, new SplitMix(1234567).nextLong());
+  }
+
+  @Test
+  void normalDeviatesAreNormal() {
+    SplitMix random = new SplitMix(42);
+    int n = 200_000;
+    double sum = 0;
+    double squares = 0;
+    int belowTenth = 0;
+    for (int i = 0; i < n; i++) {
+      double x = random.nextNormal();
+      sum += x;
+      squares += x * x;
+      belowTenth += x < -1.2816 ? 1 : 0;
+    }
+    // Four standard errors each.
+    assertEquals(0, sum / n, 4 / Math.sqrt(n));
+    assertEquals(1, squares / n, 4 * Math.sqrt(2.0 / n));
+    assertEquals(0.1, belowTenth / (double) n, 4 * Math.sqrt(0.09 / n));
+  }
+
+  @Test
+  void everyDayHasMeanZeroAndSpreadOne() {
+    for (List<double[]> years : List.of(Chances.warmth(32), Chances.brightness(32))) {
+      for (int d = 0; d < 365; d++) {
+        double sum = 0;
+        double squares = 0;
+        for (double[] year : years) {
+          sum += year[d];
+          squares += year[d] * year[d];
+        }
+        assertEquals(0, sum, 1e-9);
+        assertEquals(1, squares / 32, 1e-9);
+      }
+    }
+  }
+
+  /** Persistence 0.7 from day to day, over the year's end too; brightness has none. */
+  @Test
+  void warmthLastsAndBrightnessDoesNot() {
+    assertEquals(0.7, lagged(Chances.warmth(128), 1), 0.02);
+    assertEquals(0.49, lagged(Chances.warmth(128), 2), 0.03);
+    assertEquals(0, lagged(Chances.brightness(128), 1), 0.03);
+    double overNewYear = 0;
+    List<double[]> years = Chances.warmth(512);
+    for (double[] year : years) {
+      overNewYear += year[364] * year[0] / years.size();
+    }
+    assertTrue(overNewYear > 0.55 && overNewYear < 0.85, "over New Year " + overNewYear);
+  }
+
+  private static double lagged(List<double[]> years, int days) {
+    double sum = 0;
+    for (double[] year : years) {
+      for (int d = 0; d < 365; d++) {
+        sum += year[d] * year[(d + days) % 365];
+      }
+    }
+    return sum / (365.0 * years.size());
+  }
+}
