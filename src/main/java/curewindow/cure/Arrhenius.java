@@ -23,7 +23,7 @@ final class Arrhenius {
    * @return above 0
    */
   static double factor(double temperatureConstant, double celsius, double reference) {
-    return Math.exp(
+    return StrictMath.exp(
         temperatureConstant * (1 / (reference + ZERO_CELSIUS) - 1 / (celsius + ZERO_CELSIUS)));
   }
 }

@@ -5,8 +5,8 @@ import java.util.List;
 
 /**
  * Sums of an hourly quantity along the calendar, over one or several years: the dose of a driver,
- * or degree hours for a mean. Times are seconds of local standard time since 1970. Built once
- * #seconds}. Built once and shared; costs no more than a binary search to ask.
+ * or degree hours for a mean. Times are seconds of local standard time since 1970. Built once and
+ * shared; costs no more than a binary search to ask.
  */
 final class DoseTable {
 

@@ -18,7 +18,7 @@ final class FilmTemperature {
   /** Share of the horizontal sun that an upright surface sees; common practice, no source. */
   static final double SIDE_SHARE = 0.5;
 
-  private static final double LEFT_AFTER_AN_HOUR = Math.exp(-1 / CABIN_TIME);
+  private static final double LEFT_AFTER_AN_HOUR = StrictMath.exp(-1 / CABIN_TIME);
   private static final double LEFT_IN_THE_MEAN = CABIN_TIME * (1 - LEFT_AFTER_AN_HOUR);
 
   private FilmTemperature() {}

@@ -38,9 +38,9 @@ final class Rates {
    */
   static double of(Driver driver, double film, double air, double dewPoint, double bondEnergy) {
     return switch (driver) {
-      case DRY_OUT -> dryOut(film, Psychrometrics.saturationPressure(dewPoint));
+      case DRY_OUT -> dryOut(film, Psychrometrics.vapourPressure(dewPoint));
       case BOND -> bond(film, bondEnergy);
-      case CROSSLINK -> crosslink(film, relativeHumidity(air, dewPoint), bondEnergy);
+      case CROSSLINK -> crosslink(film, Psychrometrics.relativeHumidity(air, dewPoint), bondEnergy);
     };
   }
 
@@ -110,11 +110,5 @@ final class Rates {
   static double moistureFactor(double humidity) {
     double helped = Math.sqrt(Math.min(humidity, DAMP) / REFERENCE_HUMIDITY);
     return helped * Math.max(0.3, 1 - Math.max(0, humidity - DAMP) / 60);
-  }
-
-  private static double relativeHumidity(double air, double dewPoint) {
-    return Math.min(
-        100,
-        100 * Psychrometrics.saturationPressure(dewPoint) / Psychrometrics.saturationPressure(air));
   }
 }

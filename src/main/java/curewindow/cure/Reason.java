@@ -14,7 +14,7 @@ final class Reason {
   Reason(JobDoses doses, Bay bay) {
     this.doses = doses;
     this.bay = bay;
-    this.bayDewPoint = dewPoint(bay);
+    this.bayDewPoint = Psychrometrics.dewPoint(bay.temperature(), bay.relativeHumidity());
   }
 
   /** What decides an end, and the weather that went in. */
@@ -71,22 +71,5 @@ final class Reason {
       sum += degreeHours.between(leaving, until);
     }
     return sum / ((until - claim.finished()) / 3600.0);
-  }
-
-  /** The temperature at which the vapour of the bay's air would be saturated, degrees Celsius. */
-  private static double dewPoint(Bay bay) {
-    double vapour =
-        bay.relativeHumidity() / 100 * Psychrometrics.saturationPressure(bay.temperature());
-    double low = -90;
-    double high = bay.temperature();
-    for (int i = 0; i < 50; i++) {
-      double middle = (low + high) / 2;
-      if (Psychrometrics.saturationPressure(middle) < vapour) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    return high;
   }
 }
