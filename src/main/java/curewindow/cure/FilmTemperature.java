@@ -20,6 +20,8 @@ final class FilmTemperature {
 
   private static final double LEFT_AFTER_AN_HOUR = StrictMath.exp(-1 / CABIN_TIME);
   private static final double LEFT_IN_THE_MEAN = CABIN_TIME * (1 - LEFT_AFTER_AN_HOUR);
+  private static final double LEFT_AFTER_HALF = StrictMath.exp(-0.5 / CABIN_TIME);
+  private static final double LEFT_IN_FIRST_HALF = 2 * CABIN_TIME * (1 - LEFT_AFTER_HALF);
 
   private FilmTemperature() {}
 
@@ -85,5 +87,19 @@ final class FilmTemperature {
   static double cabinOverHour(double before, double sun) {
     double settled = CABIN_GAIN * sun;
     return settled + (before - settled) * LEFT_IN_THE_MEAN;
+  }
+
+  /**
+   * How much the mean of the hour's first half is above that of the whole hour, and that of the
+   * second half below it.
+   *
+   * @param before excess at the start of the hour, K
+   * @param sun irradiance that reaches the car, W/m2
+   * @return half the fall of the excess from one half of the hour to the other, K; below 0 where it
+   *     rises
+   */
+  static double cabinFall(double before, double sun) {
+    double first = LEFT_IN_FIRST_HALF;
+    return (before - CABIN_GAIN * sun) * (first - LEFT_AFTER_HALF * first) / 2;
   }
 }

@@ -20,12 +20,20 @@ final class SurfaceHours {
 
   private static final int SETTLING_HOURS = 48;
 
+  /** A fall of the cabin's warmth within the hour that is no fall, K. */
+  private static final double STEADY = 1e-9;
+
   private final double[] air = new double[WeatherYear.HOURS];
   private final double[] near = new double[WeatherYear.HOURS];
   private final double[] film = new double[WeatherYear.HOURS];
+  private final double[] fall = new double[WeatherYear.HOURS];
   private final double[] dewPoint = new double[WeatherYear.HOURS];
 
-  private SurfaceHours() {}
+  private final double cabinShare;
+
+  private SurfaceHours(double cabinShare) {
+    this.cabinShare = cabinShare;
+  }
 
   /**
    * The hours of a surface.
@@ -35,7 +43,7 @@ final class SurfaceHours {
    * @param days which hours belong to the day
    */
   static SurfaceHours of(WeatherYear weather, Surface surface, DayHours days) {
-    SurfaceHours hours = new SurfaceHours();
+    SurfaceHours hours = new SurfaceHours(cabinShare(surface.exposure()));
     double[] garage = garageAir(weather);
     double cabin = 0;
     for (int hour = WeatherYear.HOURS - SETTLING_HOURS; hour < WeatherYear.HOURS; hour++) {
@@ -47,26 +55,32 @@ final class SurfaceHours {
       double air = air(weather.temperature(hour), garage[hour], parking);
       double excess = FilmTemperature.cabinOverHour(cabin, sun);
       hours.air[hour] = air;
-      hours.film[hour] = film(air, excess, sun, surface, parking);
-      hours.near[hour] = isInside(surface.exposure()) ? air + excess : air;
+      if (hours.cabinShare > 0) {
+        hours.film[hour] = air + hours.cabinShare * excess;
+        hours.near[hour] = air + excess;
+        hours.fall[hour] = FilmTemperature.cabinFall(cabin, sun);
+      } else {
+        hours.film[hour] = outsideFilm(air, sun, surface, parking);
+        hours.near[hour] = air;
+      }
       hours.dewPoint[hour] = Math.min(weather.dewPoint(hour), air);
       cabin = FilmTemperature.cabinAfterHour(cabin, sun);
     }
     return hours;
   }
 
-  private static double film(
-      double air, double excess, double sun, Surface surface, Parking parking) {
-    return switch (surface.exposure()) {
-      case BEHIND_GLASS -> air + FilmTemperature.GLASS_SHARE * excess;
-      case CABIN -> air + excess;
-      case OUTSIDE_UP -> FilmTemperature.up(air, sun, surface.paint(), parking == Parking.OUTSIDE);
-      case OUTSIDE_SIDE -> FilmTemperature.side(air, sun, surface.paint());
-    };
+  private static double outsideFilm(double air, double sun, Surface surface, Parking parking) {
+    return surface.exposure() == Exposure.OUTSIDE_UP
+        ? FilmTemperature.up(air, sun, surface.paint(), parking == Parking.OUTSIDE)
+        : FilmTemperature.side(air, sun, surface.paint());
   }
 
-  private static boolean isInside(Exposure exposure) {
-    return exposure == Exposure.BEHIND_GLASS || exposure == Exposure.CABIN;
+  private static double cabinShare(Exposure exposure) {
+    return switch (exposure) {
+      case BEHIND_GLASS -> FilmTemperature.GLASS_SHARE;
+      case CABIN -> 1;
+      case OUTSIDE_UP, OUTSIDE_SIDE -> 0;
+    };
   }
 
   private static Parking parking(int hour, Surface surface, DayHours days) {
@@ -119,7 +133,8 @@ final class SurfaceHours {
   }
 
   /**
-   * The rate of a driver.
+   * The rate of a driver over an hour; inside the car the mean of the hour's two halves, as the
+   * cabin warms and cools faster than by the hour.
    *
    * @param hour 0 to 8759
    * @param driver the driver
@@ -127,6 +142,16 @@ final class SurfaceHours {
    * @return reference hours per hour
    */
   double rate(int hour, Driver driver, double bondEnergy) {
-    return Rates.of(driver, film[hour], near[hour], dewPoint[hour], bondEnergy);
+    if (Math.abs(fall[hour]) < STEADY) {
+      return Rates.of(driver, film[hour], near[hour], dewPoint[hour], bondEnergy);
+    }
+    return (half(hour, driver, bondEnergy, fall[hour])
+            + half(hour, driver, bondEnergy, -fall[hour]))
+        / 2;
+  }
+
+  private double half(int hour, Driver driver, double bondEnergy, double warmer) {
+    return Rates.of(
+        driver, film[hour] + cabinShare * warmer, near[hour] + warmer, dewPoint[hour], bondEnergy);
   }
 }
