@@ -135,7 +135,9 @@ class TradeRangesTest {
     List<String> document = Files.readAllLines(Path.of("docs/cure.md"));
     for (Parking parking : List.of(Parking.OUTSIDE, Parking.GARAGE)) {
       for (String line : TradeTable.markdown(parking)) {
-        assertTrue(document.contains(line), "docs/cure.md lacks the line: " + line);
+        assertTrue(
+            document.contains(line),
+            "docs/cure.md is out of date, see there how to renew it; it lacks: " + line);
       }
     }
   }
