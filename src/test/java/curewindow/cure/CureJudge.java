@@ -60,7 +60,7 @@ final class CureJudge {
     }
 
     /** Median of the promised over the true wait. */
-    double wait(double fixed) {
+    double ratio(double fixed) {
       double[] ratios = new double[truths.length];
       for (int i = 0; i < ratios.length; i++) {
         ratios[i] = (fixed > 0 ? fixed : promises[i]) / truths[i];
@@ -98,8 +98,7 @@ final class CureJudge {
     double[] trueHours = new double[STARTS];
     double[] promisedHours = new double[STARTS];
     for (int i = 0; i < STARTS; i++) {
-      Instant start =
-          Cases.at(place, "2026-01-02T14:00").plus(Duration.ofDays(3L * i));
+      Instant start = Cases.at(place, "2026-01-02T14:00").plus(Duration.ofDays(3L * i));
       CureCase job = job(place, hold, parking, start);
       Release release = promises.timeline(job).releases().get(0);
       trueHours[i] = hours(start, truths.timeline(job).releases().get(0).likely());
@@ -111,8 +110,7 @@ final class CureJudge {
   /** Look-bys are opened up, as the model is to be judged and not they. */
   private static CureCase job(Place place, StartingHolds hold, Parking parking, Instant start) {
     HoldRule rule = hold.rule();
-    HoldRule open =
-        new HoldRule(rule.hold(), rule.kind(), rule.need(), rule.floorHours(), 12_000);
+    HoldRule open = new HoldRule(rule.hold(), rule.kind(), rule.need(), rule.floorHours(), 12_000);
     return Cases.job(
         place,
         new ParkingPlan(parking, parking),
@@ -150,7 +148,7 @@ final class CureJudge {
           v.site(),
           v.hold().words(),
           100 * v.kept(),
-          v.wait(0),
+          v.ratio(0),
           100 * v.share(1.25));
     }
     for (StartingHolds hold : HOLDS) {
@@ -161,16 +159,16 @@ final class CureJudge {
           "  mean %-58s kept %5.1f %%  wait %.2f  fixed %.1f d: wait %.2f%n",
           hold.words(),
           100 * of.stream().mapToDouble(Verdict::kept).average().orElseThrow(),
-          of.stream().mapToDouble(v -> v.wait(0)).average().orElseThrow(),
+          of.stream().mapToDouble(v -> v.ratio(0)).average().orElseThrow(),
           fixed / 24,
-          of.stream().mapToDouble(v -> v.wait(fixed)).average().orElseThrow());
+          of.stream().mapToDouble(v -> v.ratio(fixed)).average().orElseThrow());
     }
     System.out.printf(
         Locale.ROOT,
         "  mean of all: kept %.1f %%, least %.1f %%, wait %.2f, within 1.25: %.1f %%%n",
         100 * verdicts.stream().mapToDouble(Verdict::kept).average().orElseThrow(),
         100 * verdicts.stream().mapToDouble(Verdict::kept).min().orElseThrow(),
-        verdicts.stream().mapToDouble(v -> v.wait(0)).average().orElseThrow(),
+        verdicts.stream().mapToDouble(v -> v.ratio(0)).average().orElseThrow(),
         100 * verdicts.stream().mapToDouble(v -> v.share(1.25)).average().orElseThrow());
   }
 }

@@ -14,8 +14,8 @@ import java.util.List;
 import java.util.zip.ZipInputStream;
 
 /**
- * A real hourly year, and the monthly normals that follow from it. Reads EnergyPlus weather files as
- * far as the judge needs them; not a reader for users' files.
+ * A real hourly year, and the monthly normals that follow from it. Reads EnergyPlus weather files
+ * as far as the judge needs them; not a reader for users' files.
  *
  * @param place the site, with normals from the file alone
  * @param hours its hours
