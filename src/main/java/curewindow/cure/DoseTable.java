@@ -73,11 +73,12 @@ final class DoseTable {
    * The first whole second at which a sum is reached, give or take the thousandth of a second that
    * keeps rounding errors from costing a second.
    *
-   * @param sum the sum from the start of the first year, above 0
+   * @param sum the sum from the start of the first year, above that until {@code from}
+   * @param from a time before which the sum is not reached
    * @param latest the last time looked at
    * @return the time, not after {@code latest}, or {@link #NEVER}
    */
-  long reach(double sum, long latest) {
+  long reach(double sum, long from, long latest) {
     if (until(latest) < sum) {
       return NEVER;
     }
@@ -85,7 +86,9 @@ final class DoseTable {
     while (sum > before[i + 1]) {
       i++;
     }
-    double hours = years[i].reach(sum - before[i], leap[i]);
+    int first = (int) (Math.max(0, from - starts[i]) / 3600);
+    int last = (int) (Math.min(starts[i + 1], latest) - starts[i]) / 3600 + 1;
+    double hours = years[i].reach(sum - before[i], leap[i], first, last);
     return Math.min(latest, starts[i] + (long) Math.ceil(hours * 3600 - 0.001));
   }
 }

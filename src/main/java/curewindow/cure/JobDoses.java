@@ -53,7 +53,7 @@ final class JobDoses {
     if (inBay >= need) {
       return claim.finished() + (long) Math.ceil(need / of.bayRate * 3600 - 0.001);
     }
-    return of.members[member].reach(of.atPickup[member] + need - inBay, claim.lookBy());
+    return of.members[member].reach(of.atPickup[member] + need - inBay, pickup, claim.lookBy());
   }
 
   /**

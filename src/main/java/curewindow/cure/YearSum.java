@@ -58,18 +58,22 @@ final class YearSum {
    * The first position at which the sum from the start of the year is reached. The hourly quantity
    * must not be negative.
    *
-   * @param sum above 0 and not above {@link #whole}
+   * @param sum not above the sum at {@code to}
    * @param leap whether the year has a February 29
+   * @param from a whole hour not after the position
+   * @param to a whole hour not before the position
    * @return hours since the start of the year
    */
-  double reach(double sum, boolean leap) {
+  double reach(double sum, boolean leap, int from, int to) {
+    int low = Math.max(0, leap ? from - 24 : from);
+    int high = Math.min(WeatherYear.HOURS, to);
     if (!leap || sum <= before[MARCH]) {
-      return search(sum, 0, WeatherYear.HOURS);
+      return search(sum, low, high);
     }
     if (sum <= before[MARCH] + leapDay()) {
       return 24 + search(sum - before[MARCH] + before[LAST_OF_FEBRUARY], LAST_OF_FEBRUARY, MARCH);
     }
-    return 24 + search(sum - leapDay(), MARCH, WeatherYear.HOURS);
+    return 24 + search(sum - leapDay(), Math.max(MARCH, low), high);
   }
 
   private double leapDay() {

@@ -85,9 +85,12 @@ class DoseTableTest {
     long last = DoseTable.start(2030);
     for (int i = 0; i < 500; i++) {
       double sum = random.nextDouble() * table.until(last);
-      long at = table.reach(sum, last);
+      long at = table.reach(sum, DoseTable.start(2027), last);
       assertTrue(table.until(at) >= sum - 1e-6, "reached");
       assertTrue(table.until(at - 1) < sum, "not before");
+      long from = at - random.nextLong(at - DoseTable.start(2027));
+      long latest = at + random.nextLong(last - at + 1);
+      assertEquals(at, table.reach(sum, from, latest), "the same between any two times");
     }
   }
 
@@ -96,7 +99,7 @@ class DoseTableTest {
     DoseTable table = table(2028, hour -> 1, 1);
     for (double days : new double[] {58.5, 59, 59.5, 60, 60.5, 366}) {
       long expected = DoseTable.start(2028) + (long) (days * 86_400);
-      assertEquals(expected, table.reach(24 * days, DoseTable.start(2029)));
+      assertEquals(expected, table.reach(24 * days, DoseTable.start(2028), DoseTable.start(2029)));
     }
   }
 
@@ -105,17 +108,17 @@ class DoseTableTest {
     DoseTable table = table(2026, hour -> hour >= 100 && hour < 3000 ? 0 : 1, 2);
     long start = DoseTable.start(2026);
     long last = DoseTable.start(2028);
-    assertEquals(start + 100 * 3600, table.reach(100, last), "at the start of the plateau");
-    assertEquals(start + 3001 * 3600, table.reach(101, last));
+    assertEquals(start + 100 * 3600, table.reach(100, start, last), "at the start of the plateau");
+    assertEquals(start + 3001 * 3600, table.reach(101, start, last));
   }
 
   @Test
   void stopsAtTheLastTimeLookedAt() {
     DoseTable table = table(2026, hour -> 1, 2);
     long start = DoseTable.start(2026);
-    assertEquals(start + 48 * 3600, table.reach(48, start + 48 * 3600));
-    assertEquals(DoseTable.NEVER, table.reach(48, start + 48 * 3600 - 1));
-    assertEquals(DoseTable.NEVER, table(2026, hour -> 0, 2).reach(1e-9, start + 86_400));
+    assertEquals(start + 48 * 3600, table.reach(48, start, start + 48 * 3600));
+    assertEquals(DoseTable.NEVER, table.reach(48, start, start + 48 * 3600 - 1));
+    assertEquals(DoseTable.NEVER, table(2026, hour -> 0, 2).reach(1e-9, start, start + 86_400));
   }
 
   @Test
@@ -133,6 +136,7 @@ class DoseTableTest {
     DoseTable table = new DoseTable(2026, List.of(YearSum.of(hour -> 1), YearSum.of(hour -> 3)));
     long newYear = DoseTable.start(2027);
     assertEquals(10 + 30, table.between(newYear - 36_000, newYear + 36_000), 1e-9);
-    assertEquals(newYear + 3600, table.reach(table.until(newYear) + 3, DoseTable.start(2028)));
+    assertEquals(
+        newYear + 3600, table.reach(table.until(newYear) + 3, newYear, DoseTable.start(2028)));
   }
 }

@@ -33,7 +33,8 @@ class StepTest {
       int start = random.nextInt(WeatherYear.HOURS);
       double need = 24 + random.nextDouble() * 300;
       long from = DoseTable.start(2027) + start * 3600L;
-      double whole = (table.reach(table.until(from) + need, DoseTable.start(2029)) - from) / 3600.0;
+      double whole =
+          (table.reach(table.until(from) + need, from, DoseTable.start(2029)) - from) / 3600.0;
       double quarters = integrated(driver, start, need, 4);
       double minutes = integrated(driver, start, need, 60);
       assertEquals(quarters, whole, 0.01 * quarters, "quarter hours, start " + start);
