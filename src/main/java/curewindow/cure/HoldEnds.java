@@ -40,11 +40,9 @@ final class HoldEnds {
     this.doses = doses;
     this.claims = claims;
     ends = new long[members];
-    for (int m = 0; m < members; m++) {
-      ends[m] = Long.MIN_VALUE;
-      for (Claim claim : claims) {
-        ends[m] = Math.max(ends[m], end(claim, m));
-      }
+    Arrays.fill(ends, Long.MIN_VALUE);
+    for (Claim claim : claims) {
+      add(claim);
     }
     sorted = ends.clone();
     Arrays.sort(sorted);
@@ -66,22 +64,33 @@ final class HoldEnds {
       member++;
     }
     int deciding = 0;
-    while (end(claims.get(deciding), member) != end) {
+    while (!ends(claims.get(deciding), member, end)) {
       deciding++;
     }
     boolean past = end >= PAST;
     return new Decision(claims.get(deciding), member, past ? end - PAST : end, past);
   }
 
-  private long end(Claim claim, int member) {
-    long end = claim.floor();
+  private void add(Claim claim) {
     for (Driver driver : claim.rule().need().keySet()) {
-      long met = doses.met(claim, driver, member);
-      if (met == DoseTable.NEVER) {
-        return PAST + claim.lookBy();
+      long[] met = doses.met(claim, driver);
+      for (int m = 0; m < ends.length; m++) {
+        ends[m] = Math.max(ends[m], end(claim, met[m]));
       }
-      end = Math.max(end, met);
     }
-    return end;
+  }
+
+  /** The end of a claim as far as one driver goes, in an order in which the last one decides. */
+  private static long end(Claim claim, long met) {
+    return met == DoseTable.NEVER ? PAST + claim.lookBy() : Math.max(claim.floor(), met);
+  }
+
+  private boolean ends(Claim claim, int member, long end) {
+    for (Driver driver : claim.rule().need().keySet()) {
+      if (end(claim, doses.met(claim, driver, member)) == end) {
+        return true;
+      }
+    }
+    return false;
   }
 }

@@ -13,6 +13,7 @@ final class JobDoses {
   private final Site site;
   private final long pickup;
   private final Site.Years years;
+  private final Map<Exposure, Surface> surfaces = new EnumMap<>(Exposure.class);
   private final Map<Exposure, Map<Driver, Tables>> tables = new EnumMap<>(Exposure.class);
 
   private record Tables(double bayRate, DoseTable[] members, double[] atPickup) {}
@@ -39,6 +40,22 @@ final class JobDoses {
   }
 
   /**
+   * When an item has what it needs of a driver, in each of the weathers.
+   *
+   * @param claim the item and its rule
+   * @param driver one of the rule's drivers
+   * @return times not after the claim's look-by, or {@link DoseTable#NEVER}
+   */
+  long[] met(Claim claim, Driver driver) {
+    Tables of = tables(claim.item().exposure(), driver);
+    long[] met = new long[of.members.length];
+    for (int member = 0; member < met.length; member++) {
+      met[member] = met(of, claim, driver, member);
+    }
+    return met;
+  }
+
+  /**
    * When an item has what it needs of a driver.
    *
    * @param claim the item and its rule
@@ -47,13 +64,17 @@ final class JobDoses {
    * @return not after the claim's look-by, or {@link DoseTable#NEVER}
    */
   long met(Claim claim, Driver driver, int member) {
-    Tables of = tables(claim.item().exposure(), driver);
+    return met(tables(claim.item().exposure(), driver), claim, driver, member);
+  }
+
+  private long met(Tables of, Claim claim, Driver driver, int member) {
     double need = claim.need(driver);
     double inBay = of.bayRate * (pickup - claim.finished()) / 3600.0;
     if (inBay >= need) {
       return claim.finished() + (long) Math.ceil(need / of.bayRate * 3600 - 0.001);
     }
-    return of.members[member].reach(of.atPickup[member] + need - inBay, pickup, claim.lookBy());
+    double sum = of.atPickup[member] + need - inBay;
+    return of.members[member].reach(sum, pickup, claim.lookBy());
   }
 
   /**
@@ -97,6 +118,7 @@ final class JobDoses {
   }
 
   private Surface surface(Exposure exposure) {
-    return new Surface(job.parking(), exposure, job.paint()).shared();
+    return surfaces.computeIfAbsent(
+        exposure, e -> new Surface(job.parking(), e, job.paint()).shared());
   }
 }

@@ -1,7 +1,5 @@
 package curewindow.cure;
 
-import java.util.stream.Stream;
-
 /**
  * What the temperature of a film depends on besides the weather.
  *
@@ -16,7 +14,7 @@ record Surface(ParkingPlan parking, Exposure exposure, PaintTone paint) {
    * surfaces share their tables.
    */
   Surface shared() {
-    if (Stream.of(parking.day(), parking.night()).allMatch(Surface::isIndoors)) {
+    if (isIndoors(parking.day()) && isIndoors(parking.night())) {
       return new Surface(parking, Exposure.OUTSIDE_SIDE, PaintTone.LIGHT);
     }
     boolean painted = exposure == Exposure.OUTSIDE_UP || exposure == Exposure.OUTSIDE_SIDE;
