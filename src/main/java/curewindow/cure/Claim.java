@@ -1,0 +1,52 @@
+package curewindow.cure;
+
+import java.time.ZoneOffset;
+
+/**
+ * One fitted item's claim on a hold. Times are seconds of local standard time.
+ *
+ * @param item the item
+ * @param rule what it needs before the hold ends
+ * @param finished when the item was finished
+ * @param floor the hold never ends before
+ * @param lookBy the shop wants to see the car if the need is not met by then; not before the
+ *     pickup, as until then the shop has the car before its eyes
+ */
+record Claim(CureItem item, HoldRule rule, long finished, long floor, long lookBy) {
+
+  /**
+   * The claim of an item.
+   *
+   * @param item the item
+   * @param rule one of its rules
+   * @param pickup when the car leaves the bay, seconds of local standard time
+   * @param standard the offset of local standard time
+   */
+  static Claim of(CureItem item, HoldRule rule, long pickup, ZoneOffset standard) {
+    long finished = item.finished().getEpochSecond() + standard.getTotalSeconds();
+    return new Claim(
+        item,
+        rule,
+        finished,
+        finished + seconds(rule.floorHours()),
+        Math.max(pickup, finished + seconds(rule.lookByHours())));
+  }
+
+  private static long seconds(double hours) {
+    return (long) Math.ceil(hours * 3600 - 0.001);
+  }
+
+  /** Whether another claim always ends when this one does. */
+  boolean endsWith(Claim other) {
+    return finished == other.finished
+        && item.exposure() == other.item.exposure()
+        && item.permeance() == other.item.permeance()
+        && rule.equals(other.rule);
+  }
+
+  /** What is needed of a driver, in hours of the reference film. */
+  double need(Driver driver) {
+    double need = rule.need().get(driver);
+    return driver == Driver.DRY_OUT ? need / item.permeance() : need;
+  }
+}

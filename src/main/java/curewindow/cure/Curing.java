@@ -1,0 +1,150 @@
+package curewindow.cure;
+
+import curewindow.climate.Place;
+import curewindow.climate.Weathers;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
+
+/**
+ * Turns what was fitted, when, and where the car stands into dates. Keeps the tables of the places
+ * it has seen; one instance serves all jobs of a run, from any number of threads.
+ */
+public final class Curing {
+
+  private static final Instant EARLIEST = yearStart(1970);
+  private static final Instant LATEST = yearStart(3000);
+
+  private final Function<Place, Weathers> weathers;
+  private final Map<Place, Site> sites = new ConcurrentHashMap<>();
+
+  private Curing(Function<Place, Weathers> weathers) {
+    this.weathers = Objects.requireNonNull(weathers, "weathers");
+  }
+
+  /**
+   * A model over given weathers.
+   *
+   * @param weathers gives the equally likely weathers of a place; asked once for each place, maybe
+   *     from several threads
+   * @return the model
+   */
+  public static Curing with(Function<Place, Weathers> weathers) {
+    return new Curing(weathers);
+  }
+
+  /**
+   * When each hold of a job ends. {@code likely} is the end that half of the weathers keep (the
+   * lower of the two in the middle), the published end the one that nine of ten keep, rounded up to
+   * a whole hour between 8:00 and 20:00 by the place's clocks.
+   *
+   * @param job the job
+   * @return the ends, one for each hold that applies
+   * @throws IllegalArgumentException where an item is finished after the pickup, a time is not in
+   *     the years 1970 to 2999, or two rules of a hold differ in kind
+   */
+  public Timeline timeline(CureCase job) {
+    check(job);
+    Site site = site(job.place());
+    long pickup = job.pickup().getEpochSecond() + site.standardOffset().getTotalSeconds();
+    Map<String, List<Claim>> holds = claims(job, pickup, site.standardOffset());
+    JobDoses doses = new JobDoses(job, site, pickup, latest(holds, pickup));
+    Reason reason = new Reason(doses, job.bay());
+    List<Release> releases = new ArrayList<>(holds.size());
+    holds.forEach(
+        (hold, claims) ->
+            releases.add(release(new HoldEnds(doses, claims, site.members()), reason, site)));
+    return new Timeline(job.pickup(), site.zone(), releases);
+  }
+
+  private Site site(Place place) {
+    Site known = sites.get(place);
+    return known != null
+        ? known
+        : sites.computeIfAbsent(place, p -> new Site(p.zone(), weathers.apply(p)));
+  }
+
+  private static Release release(HoldEnds ends, Reason reason, Site site) {
+    HoldEnds.Decision safe = ends.ninth();
+    HoldEnds.Decision likely = ends.median();
+    Instant rounded = WakingHours.notBefore(instant(safe.at(), site), site.zone());
+    HoldRule rule = safe.claim().rule();
+    return new Release(
+        rule.hold(),
+        rule.kind(),
+        safe.past() ? new Release.AskUs(rounded) : new Release.SafeBy(rounded),
+        instant(Math.min(likely.at(), safe.at()), site),
+        reason.of(safe),
+        reason.of(likely));
+  }
+
+  private static Map<String, List<Claim>> claims(CureCase job, long pickup, ZoneOffset standard) {
+    Map<String, List<Claim>> holds = new LinkedHashMap<>();
+    for (CureItem item : job.items()) {
+      for (HoldRule rule : item.rules()) {
+        add(
+            Claim.of(item, rule, pickup, standard),
+            holds.computeIfAbsent(rule.hold(), hold -> new ArrayList<>()));
+      }
+    }
+    return holds;
+  }
+
+  private static void add(Claim claim, List<Claim> others) {
+    HoldRule rule = claim.rule();
+    for (Claim other : others) {
+      if (other.rule().kind() != rule.kind()) {
+        throw new IllegalArgumentException(
+            "hold "
+                + rule.hold()
+                + " is both "
+                + other.rule().kind().id()
+                + " and "
+                + rule.kind().id());
+      }
+    }
+    if (others.stream().noneMatch(claim::endsWith)) {
+      others.add(claim);
+    }
+  }
+
+  private static long latest(Map<String, List<Claim>> holds, long pickup) {
+    return holds.values().stream()
+        .flatMap(List::stream)
+        .mapToLong(Claim::lookBy)
+        .reduce(pickup, Math::max);
+  }
+
+  private static void check(CureCase job) {
+    inRange("pickup", job.pickup());
+    for (CureItem item : job.items()) {
+      inRange("finished of item " + item.item(), item.finished());
+      if (item.finished().isAfter(job.pickup())) {
+        throw new IllegalArgumentException(
+            "item %d on %s is finished at %s, after the pickup at %s"
+                .formatted(item.item(), item.spot(), item.finished(), job.pickup()));
+      }
+    }
+  }
+
+  private static void inRange(String name, Instant at) {
+    if (at.isBefore(EARLIEST) || !at.isBefore(LATEST)) {
+      throw new IllegalArgumentException(name + " " + at + " is not in the years 1970 to 2999");
+    }
+  }
+
+  private static Instant yearStart(int year) {
+    return LocalDate.ofYearDay(year, 1).atStartOfDay().toInstant(ZoneOffset.UTC);
+  }
+
+  private static Instant instant(long second, Site site) {
+    return Instant.ofEpochSecond(second - site.standardOffset().getTotalSeconds());
+  }
+}

@@ -1,0 +1,75 @@
+package curewindow.cure;
+
+import curewindow.climate.Psychrometrics;
+import java.util.Optional;
+
+/** Puts into numbers why a hold ends when it does. */
+final class Reason {
+
+  private final JobDoses doses;
+  private final Bay bay;
+  private final double bayDewPoint;
+
+  /** Gets ready for a job. */
+  Reason(JobDoses doses, Bay bay) {
+    this.doses = doses;
+    this.bay = bay;
+    this.bayDewPoint = Psychrometrics.dewPoint(bay.temperature(), bay.relativeHumidity());
+  }
+
+  /** What decides an end, and the weather that went in. */
+  Because of(HoldEnds.Decision decision) {
+    Claim claim = decision.claim();
+    Driver slowest = slowest(decision);
+    long until = Math.max(decision.at(), claim.finished() + 1);
+    double hours = (until - claim.finished()) / 3600.0;
+    boolean floor =
+        !decision.past() && doses.met(claim, slowest, decision.member()) < decision.at();
+    double need = claim.rule().need().get(slowest);
+    double gained = doses.gained(claim, slowest, decision.member(), until);
+    MeanTable means = doses.means(claim.item().exposure(), decision.member());
+    return new Because(
+        claim.item().item(),
+        claim.item().spot(),
+        floor ? Optional.empty() : Optional.of(slowest),
+        need,
+        hours,
+        Math.min(hours, (doses.pickup() - claim.finished()) / 3600.0),
+        mean(means.air(), bay.temperature(), claim, until),
+        mean(means.film(), bay.temperature(), claim, until),
+        mean(means.dewPoint(), bayDewPoint, claim, until),
+        gained * need / claim.need(slowest) / hours);
+  }
+
+  private Driver slowest(HoldEnds.Decision decision) {
+    Claim claim = decision.claim();
+    Driver slowest = null;
+    double least = Double.POSITIVE_INFINITY;
+    for (Driver driver : claim.rule().need().keySet()) {
+      double readiness = readiness(decision, driver);
+      if (readiness < least) {
+        least = readiness;
+        slowest = driver;
+      }
+    }
+    return slowest;
+  }
+
+  /** Orders drivers: those not met by how much they have, before those met, the last one first. */
+  private double readiness(HoldEnds.Decision decision, Driver driver) {
+    Claim claim = decision.claim();
+    long met = doses.met(claim, driver, decision.member());
+    return met == DoseTable.NEVER
+        ? doses.gained(claim, driver, decision.member(), decision.at()) / claim.need(driver)
+        : 1 + 1 / (1.0 + met - claim.finished());
+  }
+
+  private double mean(DoseTable degreeHours, double inBay, Claim claim, long until) {
+    long leaving = Math.min(until, doses.pickup());
+    double sum = inBay * (leaving - claim.finished()) / 3600.0;
+    if (until > leaving) {
+      sum += degreeHours.between(leaving, until);
+    }
+    return sum / ((until - claim.finished()) / 3600.0);
+  }
+}

@@ -1,0 +1,133 @@
+package curewindow.cure;
+
+import curewindow.climate.WeatherYear;
+import curewindow.climate.Weathers;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * The tables of one place, built when first asked for, then kept and shared between threads.
+ *
+ * <p>Sums belong to a year of the calendar only where daylight saving matters, that is where the
+ * car stands at different places by day and by night; years whose clocks change on the same days
+ * share them.
+ */
+final class Site {
+
+  private final ZoneId zone;
+  private final Weathers weathers;
+  private final Map<Integer, DayHours> days = new ConcurrentHashMap<>();
+  private final Map<SumKey, YearSum[]> sums = new ConcurrentHashMap<>();
+  private final Map<DoseKey, DoseTable[]> doses = new ConcurrentHashMap<>();
+  private final Map<MeanKey, MeanTable> means = new ConcurrentHashMap<>();
+
+  private record SumKey(Surface surface, DayHours days, Driver driver, double bondEnergy) {}
+
+  private record DoseKey(Years years, Surface surface, Driver driver, double bondEnergy) {}
+
+  private record MeanKey(Years years, Surface surface, int member) {}
+
+  /**
+   * The calendar years that tables span.
+   *
+   * @param first the first year
+   * @param count how many
+   */
+  record Years(int first, int count) {}
+
+  Site(ZoneId zone, Weathers weathers) {
+    this.zone = zone;
+    this.weathers = weathers;
+  }
+
+  /** The zone that clocks follow. */
+  ZoneId zone() {
+    return zone;
+  }
+
+  /** The offset of local standard time. */
+  ZoneOffset standardOffset() {
+    return weathers.standardOffset();
+  }
+
+  /** How many equally likely weathers there are. */
+  int members() {
+    return weathers.years().size();
+  }
+
+  /**
+   * The doses of a driver on a surface.
+   *
+   * @param years the calendar years to span
+   * @param surface the surface, in its shared form
+   * @param driver the driver
+   * @param bondEnergy activation energy of bond and crosslink, J/mol
+   * @return one table for each weather; not to be changed
+   */
+  DoseTable[] doses(Years years, Surface surface, Driver driver, double bondEnergy) {
+    double energy = driver == Driver.DRY_OUT ? 0 : bondEnergy;
+    DoseKey key = new DoseKey(years, surface, driver, energy);
+    DoseTable[] known = doses.get(key);
+    return known != null ? known : doses.computeIfAbsent(key, this::join);
+  }
+
+  /**
+   * Temperatures and dew points on a surface.
+   *
+   * @param years the calendar years to span
+   * @param surface the surface, in its shared form
+   * @param member the weather, from 0
+   */
+  MeanTable means(Years years, Surface surface, int member) {
+    MeanKey key = new MeanKey(years, surface, member);
+    MeanTable known = means.get(key);
+    return known != null ? known : means.computeIfAbsent(key, this::mean);
+  }
+
+  private DoseTable[] join(DoseKey key) {
+    List<YearSum[]> byYear = new ArrayList<>();
+    for (int i = 0; i < key.years().count(); i++) {
+      DayHours dayHours = dayHours(key.surface(), key.years().first() + i);
+      byYear.add(
+          sums.computeIfAbsent(
+              new SumKey(key.surface(), dayHours, key.driver(), key.bondEnergy()), this::sum));
+    }
+    DoseTable[] tables = new DoseTable[members()];
+    for (int m = 0; m < tables.length; m++) {
+      int member = m;
+      tables[m] =
+          new DoseTable(key.years().first(), byYear.stream().map(sum -> sum[member]).toList());
+    }
+    return tables;
+  }
+
+  private YearSum[] sum(SumKey key) {
+    YearSum[] members = new YearSum[members()];
+    for (int m = 0; m < members.length; m++) {
+      SurfaceHours hours = SurfaceHours.of(weathers.years().get(m), key.surface(), key.days());
+      members[m] = YearSum.of(hour -> hours.rate(hour, key.driver(), key.bondEnergy()));
+    }
+    return members;
+  }
+
+  private MeanTable mean(MeanKey key) {
+    WeatherYear weather = weathers.years().get(key.member());
+    List<SurfaceHours> hours = new ArrayList<>();
+    for (int i = 0; i < key.years().count(); i++) {
+      DayHours dayHours = dayHours(key.surface(), key.years().first() + i);
+      hours.add(SurfaceHours.of(weather, key.surface(), dayHours));
+    }
+    return MeanTable.of(key.years().first(), hours);
+  }
+
+  private DayHours dayHours(Surface surface, int year) {
+    if (surface.parking().day() == surface.parking().night()) {
+      return DayHours.NO_MATTER;
+    }
+    return days.computeIfAbsent(year, y -> DayHours.of(zone, standardOffset(), y));
+  }
+}

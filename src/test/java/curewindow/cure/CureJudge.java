@@ -1,0 +1,174 @@
+package curewindow.cure;
+
+import curewindow.climate.Climates;
+import curewindow.climate.Place;
+import curewindow.climate.Weathers;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/**
+ * Judges the promises on real hourly years. Truth is when the model's equations say that a need is
+ * met on the file's own hours; the promise is made from the file's monthly normals alone. Starts
+ * every three days of a year, work finished at 14:00 and the car parked at once, so that no bay
+ * helps.
+ */
+final class CureJudge {
+
+  static final Path FILES = Path.of("../shared/climate/epw");
+
+  static final List<StartingHolds> HOLDS =
+      List.of(
+          StartingHolds.WINDOWS_UP,
+          StartingHolds.HAZE,
+          StartingHolds.FILM_WASH,
+          StartingHolds.FILM_POCKETS,
+          StartingHolds.COATING_WASH);
+
+  private static final int STARTS = 120;
+
+  /**
+   * How the promises at a site did.
+   *
+   * @param site the site's name
+   * @param hold the hold
+   * @param truths hours to the true end, start by start
+   * @param promises hours to the published end
+   */
+  record Verdict(String site, StartingHolds hold, double[] truths, double[] promises) {
+
+    /** Share of starts whose promise held. */
+    double kept() {
+      return share(1);
+    }
+
+    /** Share of starts whose true end is at most so many times the promised wait. */
+    double share(double times) {
+      int held = 0;
+      for (int i = 0; i < truths.length; i++) {
+        held += truths[i] <= promises[i] * times + 1e-9 ? 1 : 0;
+      }
+      return held / (double) truths.length;
+    }
+
+    /** Median of the promised over the true wait. */
+    double ratio(double fixed) {
+      double[] ratios = new double[truths.length];
+      for (int i = 0; i < ratios.length; i++) {
+        ratios[i] = (fixed > 0 ? fixed : promises[i]) / truths[i];
+      }
+      Arrays.sort(ratios);
+      return (ratios[(ratios.length - 1) / 2] + ratios[ratios.length / 2]) / 2;
+    }
+  }
+
+  private CureJudge() {}
+
+  /** Judges all files, sites by name, then holds. */
+  static List<Verdict> judge(Function<Place, Weathers> promised, Parking parking)
+      throws IOException {
+    List<Path> zips;
+    try (Stream<Path> files = Files.list(FILES)) {
+      zips = files.filter(f -> f.toString().endsWith(".zip")).sorted().toList();
+    }
+    List<Verdict> verdicts = new ArrayList<>();
+    for (Path zip : zips) {
+      EpwYear year = EpwYear.read(zip);
+      Weathers promise = promised.apply(year.place());
+      Weathers truth = new Weathers(promise.standardOffset(), List.of(year.hours()));
+      for (StartingHolds hold : HOLDS) {
+        verdicts.add(verdict(year.place(), hold, parking, promise, truth));
+      }
+    }
+    return verdicts;
+  }
+
+  private static Verdict verdict(
+      Place place, StartingHolds hold, Parking parking, Weathers promise, Weathers truth) {
+    Curing promises = Curing.with(p -> promise);
+    Curing truths = Curing.with(p -> truth);
+    double[] trueHours = new double[STARTS];
+    double[] promisedHours = new double[STARTS];
+    for (int i = 0; i < STARTS; i++) {
+      Instant start = Cases.at(place, "2026-01-02T14:00").plus(Duration.ofDays(3L * i));
+      CureCase job = job(place, hold, parking, start);
+      Release release = promises.timeline(job).releases().get(0);
+      trueHours[i] = hours(start, truths.timeline(job).releases().get(0).likely());
+      promisedHours[i] = hours(start, release.end().at());
+    }
+    return new Verdict(place.name(), hold, trueHours, promisedHours);
+  }
+
+  /** Look-bys are opened up, as the model is to be judged and not they. */
+  private static CureCase job(Place place, StartingHolds hold, Parking parking, Instant start) {
+    HoldRule rule = hold.rule();
+    HoldRule open = new HoldRule(rule.hold(), rule.kind(), rule.need(), rule.floorHours(), 12_000);
+    return Cases.job(
+        place,
+        new ParkingPlan(parking, parking),
+        Cases.REFERENCE_BAY,
+        start,
+        Cases.item(0, hold.exposure(), start, open));
+  }
+
+  private static double hours(Instant from, Instant to) {
+    return Duration.between(from, to).toSeconds() / 3600.0;
+  }
+
+  /** The fixed wait that is kept as often as the promises, over all sites. */
+  static double fixed(List<Verdict> ofOneHold) {
+    double kept = ofOneHold.stream().mapToDouble(Verdict::kept).average().orElseThrow();
+    double[] truths =
+        ofOneHold.stream().flatMapToDouble(v -> Arrays.stream(v.truths())).sorted().toArray();
+    return truths[(int) Math.min(truths.length - 1, Math.ceil(kept * truths.length))];
+  }
+
+  /** Prints the verdicts for the pair of years and for an ensemble, outside and in a garage. */
+  public static void main(String[] arguments) throws IOException {
+    for (Parking parking : List.of(Parking.OUTSIDE, Parking.GARAGE)) {
+      print("pair", parking, judge(Climates::of, parking));
+      print("ensemble", parking, judge(place -> Climates.ensemble(place, 32), parking));
+    }
+  }
+
+  private static void print(String name, Parking parking, List<Verdict> verdicts) {
+    System.out.printf("%n%s, %s%n", name, parking.id());
+    for (Verdict v : verdicts) {
+      System.out.printf(
+          Locale.ROOT,
+          "  %-30s %-34s kept %5.1f %%  wait %.2f  within 1.25: %5.1f %%%n",
+          v.site(),
+          v.hold().words(),
+          100 * v.kept(),
+          v.ratio(0),
+          100 * v.share(1.25));
+    }
+    for (StartingHolds hold : HOLDS) {
+      List<Verdict> of = verdicts.stream().filter(v -> v.hold() == hold).toList();
+      double fixed = fixed(of);
+      System.out.printf(
+          Locale.ROOT,
+          "  mean %-58s kept %5.1f %%  wait %.2f  fixed %.1f d: wait %.2f%n",
+          hold.words(),
+          100 * of.stream().mapToDouble(Verdict::kept).average().orElseThrow(),
+          of.stream().mapToDouble(v -> v.ratio(0)).average().orElseThrow(),
+          fixed / 24,
+          of.stream().mapToDouble(v -> v.ratio(fixed)).average().orElseThrow());
+    }
+    System.out.printf(
+        Locale.ROOT,
+        "  mean of all: kept %.1f %%, least %.1f %%, wait %.2f, within 1.25: %.1f %%%n",
+        100 * verdicts.stream().mapToDouble(Verdict::kept).average().orElseThrow(),
+        100 * verdicts.stream().mapToDouble(Verdict::kept).min().orElseThrow(),
+        verdicts.stream().mapToDouble(v -> v.ratio(0)).average().orElseThrow(),
+        100 * verdicts.stream().mapToDouble(v -> v.share(1.25)).average().orElseThrow());
+  }
+}
