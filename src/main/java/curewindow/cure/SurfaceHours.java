@@ -45,10 +45,7 @@ final class SurfaceHours {
   static SurfaceHours of(WeatherYear weather, Surface surface, DayHours days) {
     SurfaceHours hours = new SurfaceHours(cabinShare(surface.exposure()));
     double[] garage = garageAir(weather);
-    double cabin = 0;
-    for (int hour = WeatherYear.HOURS - SETTLING_HOURS; hour < WeatherYear.HOURS; hour++) {
-      cabin = FilmTemperature.cabinAfterHour(cabin, sun(weather, hour, surface, days));
-    }
+    double cabin = cabinAtNewYear(weather, surface, days);
     for (int hour = 0; hour < WeatherYear.HOURS; hour++) {
       Parking parking = parking(hour, surface, days);
       double sun = sun(weather, hour, surface, days);
@@ -67,6 +64,14 @@ final class SurfaceHours {
       cabin = FilmTemperature.cabinAfterHour(cabin, sun);
     }
     return hours;
+  }
+
+  private static double cabinAtNewYear(WeatherYear weather, Surface surface, DayHours days) {
+    double cabin = 0;
+    for (int hour = WeatherYear.HOURS - SETTLING_HOURS; hour < WeatherYear.HOURS; hour++) {
+      cabin = FilmTemperature.cabinAfterHour(cabin, sun(weather, hour, surface, days));
+    }
+    return cabin;
   }
 
   private static double outsideFilm(double air, double sun, Surface surface, Parking parking) {

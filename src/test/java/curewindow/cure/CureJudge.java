@@ -151,18 +151,7 @@ final class CureJudge {
           v.ratio(0),
           100 * v.share(1.25));
     }
-    for (StartingHolds hold : HOLDS) {
-      List<Verdict> of = verdicts.stream().filter(v -> v.hold() == hold).toList();
-      double fixed = fixed(of);
-      System.out.printf(
-          Locale.ROOT,
-          "  mean %-58s kept %5.1f %%  wait %.2f  fixed %.1f d: wait %.2f%n",
-          hold.words(),
-          100 * of.stream().mapToDouble(Verdict::kept).average().orElseThrow(),
-          of.stream().mapToDouble(v -> v.ratio(0)).average().orElseThrow(),
-          fixed / 24,
-          of.stream().mapToDouble(v -> v.ratio(fixed)).average().orElseThrow());
-    }
+    HOLDS.forEach(hold -> printMean(hold, verdicts));
     System.out.printf(
         Locale.ROOT,
         "  mean of all: kept %.1f %%, least %.1f %%, wait %.2f, within 1.25: %.1f %%%n",
@@ -170,5 +159,18 @@ final class CureJudge {
         100 * verdicts.stream().mapToDouble(Verdict::kept).min().orElseThrow(),
         verdicts.stream().mapToDouble(v -> v.ratio(0)).average().orElseThrow(),
         100 * verdicts.stream().mapToDouble(v -> v.share(1.25)).average().orElseThrow());
+  }
+
+  private static void printMean(StartingHolds hold, List<Verdict> verdicts) {
+    List<Verdict> of = verdicts.stream().filter(v -> v.hold() == hold).toList();
+    double fixed = fixed(of);
+    System.out.printf(
+        Locale.ROOT,
+        "  mean %-58s kept %5.1f %%  wait %.2f  fixed %.1f d: wait %.2f%n",
+        hold.words(),
+        100 * of.stream().mapToDouble(Verdict::kept).average().orElseThrow(),
+        of.stream().mapToDouble(v -> v.ratio(0)).average().orElseThrow(),
+        fixed / 24,
+        of.stream().mapToDouble(v -> v.ratio(fixed)).average().orElseThrow());
   }
 }
