@@ -1,0 +1,48 @@
+package curewindow.cli;
+
+import curewindow.problem.Problem;
+import curewindow.problem.Severity;
+import curewindow.site.LoadedShop;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+@Command(
+    name = "check",
+    description = "Reads the whole shop folder and reports all problems at once.",
+    mixinStandardHelpOptions = true)
+final class CheckCommand implements Callable<Integer> {
+
+  @Mixin private ShopOption shop;
+  @Spec private CommandSpec spec;
+
+  @Option(
+      names = "--notes",
+      description = "also print what is worth knowing but stops nothing")
+  private boolean notes;
+
+  @Override
+  public Integer call() throws IOException {
+    PrintWriter out = spec.commandLine().getOut();
+    LoadedShop loaded = shop.load();
+    long errors = count(loaded, Severity.ERROR);
+    long notices = count(loaded, Severity.NOTICE);
+    ProblemLines.print(
+        loaded.problems().stream().filter(p -> notes || p.severity() == Severity.ERROR).toList(),
+        out);
+    String hint = notices > 0 && !notes ? " (--notes prints them)" : "";
+    out.printf(
+        "%d to mend, %d notes%s, %d jobs are good%n",
+        errors, notices, hint, loaded.jobs().size());
+    return errors > 0 ? Exit.PROBLEMS : Exit.OK;
+  }
+
+  private static long count(LoadedShop loaded, Severity severity) {
+    return loaded.problems().stream().map(Problem::severity).filter(s -> s == severity).count();
+  }
+}

@@ -1,0 +1,38 @@
+package curewindow.cli;
+
+import curewindow.problem.Nearest;
+import curewindow.problem.Problem;
+import curewindow.problem.Severity;
+import curewindow.shop.Job;
+import curewindow.site.LoadedShop;
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Optional;
+
+/** Finds the job that a command names, or says why it cannot be used. */
+final class JobLookup {
+
+  private JobLookup() {}
+
+  static Optional<Job> find(LoadedShop loaded, String id, PrintWriter err) {
+    Optional<Job> job = loaded.shop().isPresent() ? loaded.job(id) : Optional.empty();
+    if (job.isPresent()) {
+      return job;
+    }
+    List<Problem> errors =
+        loaded.problems().stream().filter(p -> p.severity() == Severity.ERROR).toList();
+    if (loaded.shop().isEmpty()) {
+      err.println("shop.yaml has to be mended first:");
+      ProblemLines.print(errors, err);
+    } else if (loaded.brokenJobs().contains(id)) {
+      err.println("Job " + id + " has to be mended first:");
+      ProblemLines.print(errors, err);
+    } else {
+      List<String> known = loaded.jobs().stream().map(Job::id).toList();
+      String nearest =
+          Nearest.to(id, known).map(n -> "; did you mean " + n + "?").orElse("");
+      err.println("There is no job " + id + nearest);
+    }
+    return Optional.empty();
+  }
+}

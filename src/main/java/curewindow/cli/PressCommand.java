@@ -1,0 +1,78 @@
+package curewindow.cli;
+
+import curewindow.problem.Problem;
+import curewindow.problem.Severity;
+import curewindow.site.LoadedShop;
+import curewindow.site.Press;
+import curewindow.site.PressReport;
+import curewindow.site.Tokens;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+@Command(
+    name = "press",
+    description = "Builds the site, the cards and the calendars of all good jobs.",
+    mixinStandardHelpOptions = true)
+final class PressCommand implements Callable<Integer> {
+
+  @Mixin private ShopOption shop;
+  @Spec private CommandSpec spec;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      defaultValue = "out",
+      description = "where to put what is made; ${DEFAULT-VALUE} if left out")
+  private Path folder;
+
+  @Override
+  public Integer call() throws IOException {
+    PrintWriter out = spec.commandLine().getOut();
+    LoadedShop loaded = shop.load();
+    if (loaded.shop().isEmpty() || loaded.ledgerIsBroken()) {
+      ProblemLines.print(loaded.problems(), out);
+      out.println("Nothing was built: shop.yaml and the link ledger have to be right first.");
+      return Exit.PROBLEMS;
+    }
+    PressReport report = Press.run(loaded, folder, Clock.systemUTC(), Tokens.secure());
+    print(report, loaded, out);
+    return loaded.hasErrors() || report.hasErrors() ? Exit.PROBLEMS : Exit.OK;
+  }
+
+  private void print(PressReport report, LoadedShop loaded, PrintWriter out) {
+    out.printf("%s: %d jobs%n%n", loaded.shop().orElseThrow().name(), report.made().size());
+    for (PressReport.Made made : report.made()) {
+      out.printf("  %-10s %-12s %s%n", made.job(), made.firstName(), made.firstAnswer());
+    }
+    out.println();
+    List<Problem> errors =
+        Stream.concat(loaded.problems().stream(), report.problems().stream())
+            .filter(p -> p.severity() == Severity.ERROR)
+            .distinct()
+            .toList();
+    if (!errors.isEmpty()) {
+      out.printf("To mend (%d):%n", errors.size());
+      ProblemLines.print(errors, out);
+      report
+          .leftOut()
+          .forEach(j -> out.println("Left out: " + j + " (a page from before stays as it was)"));
+      out.println();
+    }
+    out.printf(
+        "%d files, %d of them new or changed, %d old ones removed%n",
+        report.files().made(), report.files().changed(), report.files().removed());
+    out.println("  " + folder.resolve("site") + "    the public site: this is what you publish");
+    out.println("  " + folder.resolve("office") + "  private: cards.pdf to print, pages.csv");
+    out.println("To look at it: " + Program.call("view --out " + folder));
+  }
+}

@@ -1,0 +1,35 @@
+package curewindow.cli;
+
+import curewindow.site.LoadedShop;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import picocli.CommandLine.Option;
+
+/** The option that names the shop folder. */
+final class ShopOption {
+
+  @Option(
+      names = "--shop",
+      paramLabel = "DIR",
+      defaultValue = ".",
+      description = "the shop folder; the current folder if left out")
+  private Path folder;
+
+  Path folder() {
+    return folder;
+  }
+
+  LoadedShop load() throws IOException {
+    if (!Files.isDirectory(folder)) {
+      throw new IOException(folder + " is not a folder; name the shop folder with --shop");
+    }
+    if (!Files.exists(folder.resolve("shop.yaml"))) {
+      throw new IOException(
+          "there is no shop.yaml in "
+              + folder
+              + "; name the shop folder with --shop, or make one with new-shop");
+    }
+    return LoadedShop.load(folder);
+  }
+}

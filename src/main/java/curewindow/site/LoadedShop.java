@@ -1,0 +1,186 @@
+package curewindow.site;
+
+import curewindow.climate.Climates;
+import curewindow.climate.Place;
+import curewindow.cure.CureCase;
+import curewindow.cure.Curing;
+import curewindow.guide.GuideLibrary;
+import curewindow.page.JobView;
+import curewindow.problem.Problem;
+import curewindow.problem.Problems;
+import curewindow.problem.Severity;
+import curewindow.shop.CureCases;
+import curewindow.shop.Job;
+import curewindow.shop.Shop;
+import curewindow.shop.ShopFiles;
+import curewindow.shop.ShopFolder;
+import curewindow.shop.ShopRead;
+import curewindow.words.WordsLibrary;
+import java.io.IOException;
+import java.net.URI;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/** A shop folder, read and checked as a whole, and what is computed from it. */
+public final class LoadedShop {
+
+  private final ShopFiles files;
+  private final ShopRead read;
+  private final WordsLibrary words;
+  private final GuideLibrary guides;
+  private final boolean ledgerIsRight;
+  private final List<Problem> problems;
+  private final Curing curing = Curing.with(Climates::of);
+
+  private LoadedShop(
+      ShopFiles files, ShopRead read, Texts texts, boolean ledgerIsRight, Problems all) {
+    this.files = files;
+    this.read = read;
+    this.words = texts.words();
+    this.guides = texts.guides();
+    this.ledgerIsRight = ledgerIsRight;
+    this.problems = all.all();
+  }
+
+  private record Texts(WordsLibrary words, GuideLibrary guides) {}
+
+  /**
+   * Reads and checks a shop folder.
+   *
+   * @param folder the shop folder
+   * @return what could be read, with all problems
+   */
+  public static LoadedShop load(Path folder) {
+    ShopFiles files = new ShopFiles(folder);
+    Problems problems = new Problems();
+    ShopRead read = ShopFolder.read(files);
+    problems.addAll(read.problems());
+    WordsLibrary words = WordsLibrary.read(files, problems);
+    GuideLibrary guides =
+        GuideLibrary.read(files, read.catalogue(), read.languages(), problems);
+    boolean ledgerIsRight = LinkLedger.read(files.root(), problems).isPresent();
+    return new LoadedShop(files, read, new Texts(words, guides), ledgerIsRight, problems);
+  }
+
+  /**
+   * Everything that is wrong in the folder.
+   *
+   * @return the problems, by file and line
+   */
+  public List<Problem> problems() {
+    return problems;
+  }
+
+  /**
+   * Whether something has to be mended before all of the folder can be used.
+   *
+   * @return true where a problem is more than a notice
+   */
+  public boolean hasErrors() {
+    return problems.stream().anyMatch(p -> p.severity() == Severity.ERROR);
+  }
+
+  /**
+   * The shop itself.
+   *
+   * @return the shop, or empty where shop.yaml cannot be used
+   */
+  public Optional<Shop> shop() {
+    return read.shop();
+  }
+
+  /**
+   * The good jobs.
+   *
+   * @return the jobs, by id
+   */
+  public List<Job> jobs() {
+    return read.jobs();
+  }
+
+  /**
+   * A good job.
+   *
+   * @param id the job's id
+   * @return the job, or empty where there is none or it has problems
+   */
+  public Optional<Job> job(String id) {
+    return read.jobs().stream().filter(j -> j.id().equals(id)).findFirst();
+  }
+
+  /**
+   * The jobs that had to be left out.
+   *
+   * @return their ids, or file names where the id could not be read
+   */
+  public List<String> brokenJobs() {
+    return read.brokenJobs();
+  }
+
+  /**
+   * What a job's dates are computed from.
+   *
+   * @param job a good job of this folder
+   * @return the case
+   */
+  public CureCase cureCase(Job job) {
+    return CureCases.of(job, read.shop().orElseThrow(), read.catalogue(), place(job));
+  }
+
+  /**
+   * A job with its dates and words.
+   *
+   * @param job a good job of this folder
+   * @param token the secret part of its page's address
+   * @return the view
+   */
+  public JobView view(Job job, String token) {
+    Shop shop = read.shop().orElseThrow();
+    URI address = shop.address().resolve(PagePaths.folder(token));
+    return new JobView(
+        job,
+        shop,
+        read.catalogue(),
+        place(job),
+        curing.timeline(cureCase(job)),
+        words.of(job.language()),
+        address,
+        token);
+  }
+
+  private Place place(Job job) {
+    return read.places().get(job.place());
+  }
+
+  ShopFiles files() {
+    return files;
+  }
+
+  ShopRead read() {
+    return read;
+  }
+
+  WordsLibrary words() {
+    return words;
+  }
+
+  GuideLibrary guides() {
+    return guides;
+  }
+
+  /**
+   * Whether the link ledger has to be mended before anything can be built.
+   *
+   * @return true where it cannot be read
+   */
+  public boolean ledgerIsBroken() {
+    return !ledgerIsRight;
+  }
+
+  /** The link ledger as it stands on disk while the shop folder is locked. */
+  static LinkLedger ledger(ShopLock lock) throws IOException {
+    return LinkLedger.read(lock.shop(), new Problems())
+        .orElseThrow(() -> new IOException("the link ledger was broken while it was in use"));
+  }
+}

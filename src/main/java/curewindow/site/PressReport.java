@@ -1,0 +1,54 @@
+package curewindow.site;
+
+import curewindow.problem.Problem;
+import curewindow.problem.Severity;
+import java.nio.file.Path;
+import java.util.List;
+
+/**
+ * What a press made.
+ *
+ * @param made the jobs that were built, by id
+ * @param leftOut ids or files of the jobs that have problems
+ * @param files what was done to the output folder
+ * @param problems what is wrong with templates and addresses
+ * @param out the output folder
+ */
+public record PressReport(
+    List<Made> made, List<String> leftOut, Files files, List<Problem> problems, Path out) {
+
+  /** Copies the lists. */
+  public PressReport {
+    made = List.copyOf(made);
+    leftOut = List.copyOf(leftOut);
+    problems = List.copyOf(problems);
+  }
+
+  /**
+   * Whether something could not be made.
+   *
+   * @return true where a problem is more than a notice
+   */
+  public boolean hasErrors() {
+    return problems.stream().anyMatch(p -> p.severity() == Severity.ERROR);
+  }
+
+  /**
+   * What a press did to the output folder.
+   *
+   * @param made how many files were made in all
+   * @param changed how many of them are new or differ from the last press
+   * @param removed how many files of the last press were removed
+   */
+  public record Files(int made, int changed, int removed) {}
+
+  /**
+   * A job that was built.
+   *
+   * @param job the job's id
+   * @param firstName whom it is for; may be empty
+   * @param firstAnswer the first thing the page says, in the job's language
+   * @param page the page's file, relative to the output folder
+   */
+  public record Made(String job, String firstName, String firstAnswer, String page) {}
+}

@@ -1,0 +1,196 @@
+package curewindow.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The commands as a user types them, on a copy of the demo shop. */
+class CommandsTest {
+
+  private static final Path DEMO = Path.of("content/demo");
+
+  @TempDir Path temp;
+  private Path shop;
+  private Path out;
+  private String said = "";
+
+  @BeforeEach
+  void copyDemo() throws IOException {
+    shop = temp.resolve("shop");
+    out = temp.resolve("out");
+    copy(DEMO, shop);
+  }
+
+  @Test
+  void pressBuildsEveryJobOfTheDemoAndSaysWhereItIs() throws IOException {
+    assertEquals(Exit.OK, run("press", "--shop", shop, "--out", out), () -> said);
+    for (String id : List.of("Q-3101", "Q-3114", "Q-3116")) {
+      assertTrue(said.contains(id), said);
+    }
+    assertTrue(said.contains("view --out"), said);
+    List<String> pages = Files.readAllLines(out.resolve("office/pages.csv"));
+    assertEquals(17, pages.size(), "a header and 16 jobs");
+    for (String page : pages.subList(1, pages.size())) {
+      Path folder = out.resolve("site").resolve(page.split(",")[2]);
+      assertTrue(Files.readString(folder.resolve("index.html")).contains("noindex"), page);
+      assertTrue(Files.readString(folder.resolve("care.ics")).startsWith("BEGIN:VCALENDAR"), page);
+    }
+    assertTrue(Files.size(out.resolve("office/cards.pdf")) > 10_000);
+  }
+
+  @Test
+  void pressingTwiceGivesTheSameBytesAtTheSameAddresses() throws IOException {
+    run("press", "--shop", shop, "--out", out);
+    run("press", "--shop", shop, "--out", temp.resolve("again"));
+    TreeMap<String, byte[]> first = contents(out);
+    TreeMap<String, byte[]> second = contents(temp.resolve("again"));
+    assertEquals(first.keySet(), second.keySet());
+    first.forEach((name, bytes) -> assertArrayEquals(bytes, second.get(name), name));
+    assertEquals(Exit.OK, run("press", "--shop", shop, "--out", out));
+    assertTrue(said.contains(", 0 of them new or changed, 0 old ones removed"), said);
+  }
+
+  @Test
+  void aBrokenJobIsLeftOutNamedAndKeepsItsPage() throws IOException {
+    run("press", "--shop", shop, "--out", out);
+    String row = pageRow("Q-3101");
+    Path page = out.resolve("site").resolve(row.split(",")[2]).resolve("index.html");
+    Path job = shop.resolve("jobs/Q-3101.yaml");
+    Files.writeString(job, Files.readString(job).replace("harbor-35", "harbour-35"));
+    assertEquals(Exit.PROBLEMS, run("press", "--shop", shop, "--out", out));
+    assertTrue(said.contains("jobs/Q-3101.yaml:"), said);
+    assertTrue(said.contains("harbor-35"), said);
+    assertTrue(said.contains("Left out: Q-3101"), said);
+    assertTrue(said.contains("15 jobs"), said);
+    assertTrue(Files.exists(page), "the customer's page from before stays");
+  }
+
+  @Test
+  void theJobThatIsTakenAwayLosesItsPage() throws IOException {
+    run("press", "--shop", shop, "--out", out);
+    Path page = out.resolve("site").resolve(pageRow("Q-3102").split(",")[2]).resolve("index.html");
+    assertTrue(Files.exists(page));
+    Files.delete(shop.resolve("jobs/Q-3102.yaml"));
+    assertEquals(Exit.OK, run("press", "--shop", shop, "--out", out));
+    assertFalse(Files.exists(page));
+  }
+
+  @Test
+  void checkNamesFileLineColumnAndFixAndExitsWithOne() throws IOException {
+    assertEquals(Exit.OK, run("check", "--shop", shop), () -> said);
+    Path job = shop.resolve("jobs/Q-3103.yaml");
+    Files.writeString(job, Files.readString(job).replace("minneapolis", "mineapolis"));
+    assertEquals(Exit.PROBLEMS, run("check", "--shop", shop));
+    assertTrue(said.matches("(?s).*jobs/Q-3103\\.yaml:\\d+:\\d+  .*minneapolis.*"), said);
+  }
+
+  @Test
+  void whyExplainsInWordsAndAsData() {
+    assertEquals(Exit.OK, run("why", "Q-3101", "--shop", shop), () -> said);
+    assertTrue(said.contains("reference hours"), said);
+    assertTrue(said.contains("[windows-up]"), said);
+    assertEquals(Exit.OK, run("why", "Q-3101", "--json", "--shop", shop));
+    for (String field :
+        List.of("\"because\"", "\"referenceHours\"", "\"realHours\"", "\"driver\" : \"bond\"")) {
+      assertTrue(said.contains(field), field + " in " + said);
+    }
+    assertEquals(Exit.PROBLEMS, run("why", "Q-3110x", "--shop", shop));
+    assertTrue(said.contains("did you mean Q-3110?"), said);
+  }
+
+  @Test
+  void cardMakesAPdfOfTheNamedJobs() throws IOException {
+    Path pdf = temp.resolve("two.pdf");
+    assertEquals(
+        Exit.OK, run("card", "Q-3101", "Q-3111", "--shop", shop, "--out", pdf), () -> said);
+    assertTrue(said.contains("2 cards"), said);
+    assertTrue(Files.readString(pdf, java.nio.charset.StandardCharsets.ISO_8859_1).startsWith("%PDF"));
+    assertEquals(Exit.PROBLEMS, run("card", "nobody", "--shop", shop, "--out", pdf));
+  }
+
+  @Test
+  void newShopCanBePressedAtOnce() {
+    Path fresh = temp.resolve("fresh");
+    assertEquals(Exit.OK, run("new-shop", fresh), () -> said);
+    assertEquals(Exit.OK, run("check", "--shop", fresh), () -> said);
+    assertEquals(Exit.OK, run("press", "--shop", fresh, "--out", out), () -> said);
+    assertTrue(said.contains("2 jobs"), said);
+    assertEquals(Exit.DISK, run("new-shop", fresh), "a folder with files is refused");
+  }
+
+  @Test
+  void whatCannotBeUsedIsSaidInASentence() throws IOException {
+    assertEquals(Exit.USAGE, run("pres"));
+    assertEquals(Exit.USAGE, run("press", "--shopp", shop));
+    assertEquals(Exit.DISK, run("press", "--shop", temp.resolve("nowhere"), "--out", out));
+    assertTrue(said.contains("--shop"), said);
+    Path file = Files.writeString(temp.resolve("file"), "x");
+    assertEquals(Exit.DISK, run("press", "--shop", shop, "--out", file));
+    assertEquals(Exit.DISK, run("press", "--shop", shop, "--out", shop));
+    assertEquals(Exit.DISK, run("view", "--out", temp.resolve("nowhere")));
+    assertTrue(said.contains("press it first"), said);
+    assertFalse(said.contains("\tat "), said);
+  }
+
+  @Test
+  void aBrokenLedgerStopsThePressAndStaysAsItIs() throws IOException {
+    Path ledger = Files.writeString(shop.resolve("link-ledger.csv"), "job,token,since\nQ,x,y\n");
+    assertEquals(Exit.PROBLEMS, run("press", "--shop", shop, "--out", out));
+    assertTrue(said.contains("link-ledger.csv:2:1"), said);
+    assertEquals("job,token,since\nQ,x,y\n", Files.readString(ledger));
+    assertFalse(Files.exists(out));
+  }
+
+  private String pageRow(String job) throws IOException {
+    return Files.readAllLines(out.resolve("office/pages.csv")).stream()
+        .filter(l -> l.startsWith(job + ","))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private int run(Object... args) {
+    StringWriter text = new StringWriter();
+    PrintWriter writer = new PrintWriter(text);
+    String[] words = Stream.of(args).map(Object::toString).toArray(String[]::new);
+    int code = Curewindow.run(writer, writer, words);
+    writer.flush();
+    said = text.toString();
+    return code;
+  }
+
+  private static TreeMap<String, byte[]> contents(Path folder) throws IOException {
+    TreeMap<String, byte[]> contents = new TreeMap<>();
+    try (Stream<Path> files = Files.walk(folder)) {
+      for (Path f : files.filter(Files::isRegularFile).toList()) {
+        contents.put(folder.relativize(f).toString(), Files.readAllBytes(f));
+      }
+    }
+    return contents;
+  }
+
+  private static void copy(Path from, Path to) throws IOException {
+    try (Stream<Path> files = Files.walk(from)) {
+      for (Path f : files.toList()) {
+        Path target = to.resolve(from.relativize(f).toString());
+        if (Files.isDirectory(f)) {
+          Files.createDirectories(target);
+        } else {
+          Files.copy(f, target);
+        }
+      }
+    }
+  }
+}
