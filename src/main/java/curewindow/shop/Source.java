@@ -1,0 +1,97 @@
+package curewindow.shop;
+
+import curewindow.problem.Nearest;
+import curewindow.problem.Problem;
+import curewindow.problem.Problems;
+import curewindow.problem.Where;
+import java.util.Collection;
+import java.util.Optional;
+
+/** One file that is being read: where its problems go, and whether it had any. */
+final class Source {
+
+  /** A file with more problems than this is best mended before reading on. */
+  private static final int MOST = 50;
+
+  private static final int SHOWN = 40;
+
+  private final String file;
+  private final Problems problems;
+  private int errors;
+
+  Source(String file, Problems problems) {
+    this.file = file;
+    this.problems = problems;
+  }
+
+  String file() {
+    return file;
+  }
+
+  /** How many errors there were so far; those that are no longer listed count too. */
+  int errors() {
+    return errors;
+  }
+
+  void error(String code, Where where, String message, String fix) {
+    errors++;
+    if (errors <= MOST) {
+      problems.add(Problem.error(code, where, message, fix));
+    } else if (errors == MOST + 1) {
+      problems.add(
+          Problem.error(
+              "more-problems",
+              Where.file(file),
+              "the file has more problems than the first " + MOST + ", which are listed",
+              "mend those and check again"));
+    }
+  }
+
+  void error(String code, String message, String fix) {
+    error(code, Where.file(file), message, fix);
+  }
+
+  void error(String code, int line, int column, String message, String fix) {
+    error(code, Where.line(file, line, column), message, fix);
+  }
+
+  /** A piece of the user's text for a message: short, on one line, without control characters. */
+  static String shown(String text) {
+    StringBuilder out = new StringBuilder();
+    int count = 0;
+    for (int i = 0; i < text.length(); ) {
+      int c = text.codePointAt(i);
+      if (count++ == SHOWN) {
+        return out.append("...").toString();
+      }
+      out.append(isPlain(c) ? Character.toString(c) : String.format("\\u%04x", c));
+      i += Character.charCount(c);
+    }
+    return out.toString();
+  }
+
+  /** Whether a character may stand in text that people read; line breaks are not among them. */
+  static boolean isPlain(int c) {
+    int type = Character.getType(c);
+    return type != Character.CONTROL
+        && type != Character.FORMAT
+        && type != Character.SURROGATE
+        && type != Character.UNASSIGNED
+        && type != Character.LINE_SEPARATOR
+        && type != Character.PARAGRAPH_SEPARATOR;
+  }
+
+  /** What to do about an unknown name: the nearest known one, or all of them if they are few. */
+  static String suggestion(String typed, Collection<String> known) {
+    Optional<String> nearest = typed.length() > 60 ? Optional.empty() : Nearest.to(typed, known);
+    if (nearest.isPresent()) {
+      return "did you mean " + nearest.get() + "?";
+    }
+    if (known.isEmpty()) {
+      return "there is none to choose from yet";
+    }
+    return known.size() <= 12
+        ? "use one of " + String.join(", ", known)
+        : "use one of the " + known.size() + " known ones, such as " + known.iterator().next();
+  }
+}
