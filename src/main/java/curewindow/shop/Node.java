@@ -66,7 +66,7 @@ sealed interface Node {
     TEXT("text"),
     NUMBER("a number"),
     FLAG("true or false"),
-    EMPTY("empty"),
+    EMPTY("nothing"),
     /** A field of a CSV file, which may be taken as text or as a number. */
     CELL("text");
 

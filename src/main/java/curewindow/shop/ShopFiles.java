@@ -49,6 +49,16 @@ public final class ShopFiles {
   }
 
   /**
+   * Whether there is a file of a name, in the shop folder or with the program.
+   *
+   * @param file relative to the shop folder, with forward slashes
+   * @return true where there is
+   */
+  public boolean has(String file) {
+    return Files.isRegularFile(root.resolve(file)) || starter.all().contains(file);
+  }
+
+  /**
    * The names of all files of a folder, in the shop folder or with the program.
    *
    * @param folder relative to the shop folder, with forward slashes

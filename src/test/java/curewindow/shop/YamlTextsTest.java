@@ -44,7 +44,7 @@ class YamlTextsTest {
     assertEquals(
         List.of(
             "words.yaml:1:4  the key a holds a list instead of a text  write a text in quotes",
-            "words.yaml:2:3  the key b holds empty instead of a text  write a text in quotes"),
+            "words.yaml:2:3  the key b holds nothing instead of a text  write a text in quotes"),
         lines());
   }
 

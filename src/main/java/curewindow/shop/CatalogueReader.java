@@ -1,0 +1,172 @@
+package curewindow.shop;
+
+import curewindow.problem.Problems;
+import curewindow.shop.Node.Branch;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.BiFunction;
+
+/** Reads the four files of the catalogue. Entries with problems are left out. */
+final class CatalogueReader {
+
+  static final String SERVICES = "content/catalogue/services.yaml";
+  static final String FILMS = "content/catalogue/films.yaml";
+  static final String SPOTS = "content/catalogue/spots.yaml";
+  static final String HOLDS = "content/catalogue/holds.yaml";
+  static final List<String> FILM_FINISHES = List.of("gloss", "satin", "matte");
+  static final List<String> FACES = List.of("up", "side");
+
+  private static final Keys SERVICE =
+      Keys.needs("inside", "film", "spots", "guide").allows("reference-permeance");
+  private static final Keys FILM =
+      Keys.needs("service", "name", "material")
+          .allows("thickness", "permeance", "vlt", "metallised", "finish");
+  private static final Keys SPOT = Keys.needs("faces").allows("facts");
+
+  private final ShopFiles files;
+  private final Problems problems;
+  private final Set<String> broken = new TreeSet<>();
+
+  CatalogueReader(ShopFiles files, Problems problems) {
+    this.files = files;
+    this.problems = problems;
+  }
+
+  /** The files that had problems, once {@link #read} is done. */
+  Set<String> broken() {
+    return Set.copyOf(broken);
+  }
+
+  Catalogue read() {
+    Map<String, Spot> spots = entries(SPOTS, "spots", SPOT, CatalogueReader::spot);
+    Names spotNames = names("spot", spots.keySet(), SPOTS);
+    Map<String, Service> services =
+        entries(SERVICES, "services", SERVICE, (id, f) -> service(id, f, spotNames));
+    Map<String, Film> films = entries(FILMS, "films", FILM, (id, f) -> film(id, f, services));
+    Source source = new Source(HOLDS, problems);
+    HoldsReader holds =
+        new HoldsReader(source, names("service", services.keySet(), SERVICES), spotNames);
+    open(HOLDS, source, Keys.needs("holds", "rules")).ifPresent(holds::read);
+    note(source);
+    return new Catalogue(services, films, spots, holds.holds(), holds.rules());
+  }
+
+  private Names names(String what, Set<String> known, String file) {
+    return new Names(what, known, broken.contains(file) ? Optional.of(file) : Optional.empty());
+  }
+
+  private Optional<Fields> open(String file, Source source, Keys keys) {
+    Optional<Node> node = files.text(file, problems).flatMap(t -> YamlTree.read(t, source));
+    if (node.isEmpty()) {
+      broken.add(file);
+    }
+    return node.flatMap(n -> Fields.of(n, keys, source));
+  }
+
+  private void note(Source source) {
+    if (source.errors() > 0) {
+      broken.add(source.file());
+    }
+  }
+
+  private <T> Map<String, T> entries(
+      String file, String key, Keys keys, BiFunction<String, Fields, Optional<T>> entry) {
+    Source source = new Source(file, problems);
+    Map<String, T> found = new LinkedHashMap<>();
+    open(file, source, Keys.needs(key))
+        .flatMap(f -> f.node(key))
+        .flatMap(n -> Fields.anyKeys(n, source))
+        .ifPresent(all -> each(all, keys, entry, found));
+    note(source);
+    return found;
+  }
+
+  /** Reads each entry of a file's map whose id is a good name, and keeps the good ones. */
+  static <T> void each(
+      Fields all, Keys keys, BiFunction<String, Fields, Optional<T>> entry, Map<String, T> into) {
+    for (String id : all.keys()) {
+      Source source = all.source();
+      int before = source.errors();
+      if (!Values.isName(id)) {
+        source.error(
+            "bad-id",
+            all.where(id),
+            "the name " + Source.shown(id) + " is not fit to be an id",
+            "use up to 40 lower case letters and digits, words joined with hyphens");
+      }
+      Node node = all.node(id).orElse(new Branch(all.where(id), Map.of()));
+      Optional<T> value = Fields.of(node, keys, source).flatMap(f -> entry.apply(id, f));
+      if (source.errors() == before) {
+        value.ifPresent(v -> into.put(id, v));
+      }
+    }
+  }
+
+  private static Optional<Spot> spot(String id, Fields f) {
+    Optional<String> faces = f.name("faces", Names.of("direction", FACES));
+    Set<SpotFact> facts = EnumSet.noneOf(SpotFact.class);
+    f.names("facts", Names.of("spot fact", SpotFact.ids()))
+        .forEach(name -> SpotFact.of(name).ifPresent(facts::add));
+    return faces.map(way -> new Spot(id, way.equals("up"), facts));
+  }
+
+  private static Optional<Service> service(String id, Fields f, Names spotNames) {
+    Optional<Boolean> inside = f.flag("inside");
+    Optional<Boolean> film = f.flag("film");
+    Optional<Double> permeance = f.number("reference-permeance", 0.01, 100_000);
+    List<String> spots = f.names("spots", spotNames);
+    Optional<String> guide = f.text("guide", 40);
+    if (film.orElse(false) && !f.has("reference-permeance")) {
+      f.source()
+          .error(
+              "missing-key",
+              f.where(),
+              "reference-permeance is missing",
+              "add the water permeance of the film its hours are meant for");
+    }
+    if (inside.isEmpty() || film.isEmpty() || spots.isEmpty() || guide.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Service(id, inside.get(), film.get(), permeance.orElse(1.0), spots, guide.get()));
+  }
+
+  private Optional<Film> film(String id, Fields f, Map<String, Service> services) {
+    Optional<String> service = f.name("service", names("service", services.keySet(), SERVICES));
+    Optional<String> name = f.text("name", 60);
+    Optional<String> material = f.text("material", 40);
+    Optional<Double> thickness = f.number("thickness", 1, 1000);
+    Optional<Double> permeance = f.number("permeance", 0.01, 100_000);
+    Optional<Double> vlt = f.number("vlt", 0, 100);
+    Optional<Boolean> metallised = f.flag("metallised");
+    Optional<String> finish = f.name("finish", Names.of("finish", FILM_FINISHES));
+    if (service.isPresent() && services.get(service.get()).film() && !f.has("permeance")) {
+      f.source()
+          .error(
+              "missing-key",
+              f.where(),
+              "permeance is missing",
+              "add the film's water permeance, which its maker can name");
+    }
+    if (service.isEmpty() || name.isEmpty() || material.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Film(
+            id,
+            service.get(),
+            name.get(),
+            material.get(),
+            thickness.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+            permeance.orElse(1.0),
+            vlt.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+            metallised.orElse(false),
+            finish));
+  }
+}

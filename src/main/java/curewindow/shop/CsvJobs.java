@@ -1,0 +1,194 @@
+package curewindow.shop;
+
+import curewindow.shop.Node.Branch;
+import curewindow.shop.Node.Entry;
+import curewindow.shop.Node.Leaf;
+import curewindow.shop.Node.Row;
+import curewindow.shop.Node.Type;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * Turns the rows of jobs.csv, one for each fitted item, into jobs as a job file would hold them.
+ */
+final class CsvJobs {
+
+  static final String FILE = "jobs.csv";
+
+  /** Columns of the job itself, by the key they stand for. */
+  private static final Map<String, String> JOB =
+      ordered(
+          "job",
+          "id",
+          "first-name",
+          "first-name",
+          "language",
+          "language",
+          "place",
+          "place",
+          "zone",
+          "zone",
+          "pickup",
+          "pickup");
+
+  private static final Map<String, String> CAR =
+      ordered(
+          "car-year",
+          "year",
+          "body",
+          "body",
+          "paint",
+          "paint",
+          "paint-finish",
+          "finish",
+          "car",
+          "text",
+          "lacks",
+          "lacks");
+  private static final Map<String, String> PARKING =
+      ordered("parking-day", "day", "parking-night", "night");
+  private static final Map<String, String> ITEM =
+      ordered(
+          "service",
+          "service",
+          "film",
+          "film",
+          "spots",
+          "spots",
+          "finished",
+          "finished",
+          "vlt",
+          "vlt",
+          "batch",
+          "batch",
+          "warranty-years",
+          "warranty-years");
+  private static final Map<String, String> FOUND =
+      ordered(
+          "found", "kind", "found-spots", "spots", "found-since", "since", "found-text", "text");
+
+  private static final Set<String> LISTS = Set.of("spots", "lacks", "found-spots");
+  private static final List<String> REQUIRED =
+      List.of(
+          "job",
+          "body",
+          "paint",
+          "parking-day",
+          "parking-night",
+          "pickup",
+          "service",
+          "film",
+          "spots",
+          "finished");
+
+  private final Source source;
+
+  CsvJobs(Source source) {
+    this.source = source;
+  }
+
+  /** A job's node, and whether all of its rows could be read. */
+  record Read(String id, Node node, boolean whole) {}
+
+  List<Read> read(String text) {
+    List<String> known =
+        Stream.of(JOB, CAR, PARKING, ITEM, FOUND).flatMap(m -> m.keySet().stream()).toList();
+    Map<String, List<CsvTable.Line>> jobs = new LinkedHashMap<>();
+    CsvTable.read(text, REQUIRED, known, source)
+        .ifPresent(lines -> lines.forEach(line -> sort(line, jobs)));
+    return jobs.entrySet().stream().map(e -> job(e.getKey(), e.getValue())).toList();
+  }
+
+  private void sort(CsvTable.Line line, Map<String, List<CsvTable.Line>> jobs) {
+    Leaf id = line.cells().get("job");
+    if (id != null) {
+      jobs.computeIfAbsent(id.text().strip(), k -> new ArrayList<>()).add(line);
+    } else if (line.whole()) {
+      source.error("missing-key", line.where(), "the row names no job", "fill in the column job");
+    }
+  }
+
+  private Read job(String id, List<CsvTable.Line> lines) {
+    boolean whole = lines.stream().allMatch(CsvTable.Line::whole);
+    CsvTable.Line first = lines.get(0);
+    int before = source.errors();
+    for (CsvTable.Line line : lines) {
+      if (!line.whole()) {
+        continue;
+      }
+      Stream.of(JOB, CAR, PARKING).forEach(columns -> same(columns, first, line));
+    }
+    List<Node> items = new ArrayList<>();
+    Set<Node> found = new LinkedHashSet<>();
+    for (CsvTable.Line line : lines) {
+      items.add(branch(line, ITEM));
+      Branch finding = branch(line, FOUND);
+      if (!finding.entries().isEmpty()) {
+        found.add(finding);
+      }
+    }
+    Branch job = branch(first, JOB);
+    job.entries().put("car", entry(branch(first, CAR)));
+    job.entries().put("parking", entry(branch(first, PARKING)));
+    job.entries().put("items", entry(new Row(first.where(), items)));
+    if (!found.isEmpty()) {
+      job.entries().put("found", entry(new Row(first.where(), List.copyOf(found))));
+    }
+    return new Read(id, job, whole && source.errors() == before);
+  }
+
+  /** Later rows of a job may repeat or leave out what the first one says of the job. */
+  private void same(Map<String, String> columns, CsvTable.Line first, CsvTable.Line line) {
+    for (String column : columns.keySet()) {
+      Leaf said = first.cells().get(column);
+      Leaf again = line.cells().get(column);
+      boolean other =
+          again != null && (said == null || !said.text().strip().equals(again.text().strip()));
+      if (other) {
+        source.error(
+            "rows-differ",
+            again.where(),
+            column + " differs from line " + first.where().line() + " of the same job",
+            "repeat what the job's first row says, or leave the cell empty");
+      }
+    }
+  }
+
+  private static Branch branch(CsvTable.Line line, Map<String, String> columns) {
+    Map<String, Entry> entries = new LinkedHashMap<>();
+    columns.forEach(
+        (column, key) -> {
+          Leaf cell = line.cells().get(column);
+          if (cell != null) {
+            entries.put(key, new Entry(cell.where(), LISTS.contains(column) ? list(cell) : cell));
+          }
+        });
+    return new Branch(line.where(), entries);
+  }
+
+  /** A cell with several names, with spaces between them. */
+  private static Row list(Leaf cell) {
+    List<Node> names =
+        Stream.of(cell.text().strip().split("\\s+"))
+            .map(name -> (Node) new Leaf(cell.where(), Type.CELL, name))
+            .toList();
+    return new Row(cell.where(), names);
+  }
+
+  private static Entry entry(Node value) {
+    return new Entry(value.where(), value);
+  }
+
+  private static Map<String, String> ordered(String... pairs) {
+    Map<String, String> map = new LinkedHashMap<>();
+    for (int i = 0; i < pairs.length; i += 2) {
+      map.put(pairs[i], pairs[i + 1]);
+    }
+    return map;
+  }
+}

@@ -1,0 +1,168 @@
+package curewindow.shop;
+
+import curewindow.shop.Node.Leaf;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/** Reads what was fitted on a car, and what was found on it. */
+final class ItemReader {
+
+  static final Keys ITEM =
+      Keys.needs("service", "film", "spots", "finished").allows("vlt", "batch", "warranty-years");
+  static final Keys FINDING = Keys.needs("kind").allows("spots", "since", "text");
+
+  private final Known known;
+  private final Optional<ZoneId> zone;
+  private final Optional<Instant> pickup;
+  private final Source source;
+
+  ItemReader(Known known, Optional<ZoneId> zone, Optional<Instant> pickup, Source source) {
+    this.known = known;
+    this.zone = zone;
+    this.pickup = pickup;
+    this.source = source;
+  }
+
+  /** All items of a job, at least one, no spot twice with one service. */
+  List<FittedItem> items(Fields job) {
+    List<Node> nodes = job.items("items");
+    if (nodes.isEmpty() && job.node("items").orElse(null) instanceof Node.Row) {
+      source.error(
+          "no-items", job.where("items"), "nothing was fitted", "list at least one fitted item");
+    }
+    List<FittedItem> items = new ArrayList<>();
+    Map<String, Integer> fitted = new HashMap<>();
+    for (Node node : nodes) {
+      item(node)
+          .ifPresent(
+              item -> {
+                items.add(item);
+                once(item, node, items.size(), fitted);
+              });
+    }
+    return items;
+  }
+
+  private void once(FittedItem item, Node node, int number, Map<String, Integer> fitted) {
+    for (String spot : item.spots()) {
+      Integer first = fitted.putIfAbsent(item.service() + " " + spot, number);
+      if (first != null) {
+        source.error(
+            "fitted-twice",
+            node.where(),
+            item.service() + " is fitted on " + spot + " twice",
+            "keep it in one item");
+      }
+    }
+  }
+
+  private Optional<FittedItem> item(Node node) {
+    Optional<Fields> fields = Fields.of(node, ITEM, source);
+    if (fields.isEmpty()) {
+      return Optional.empty();
+    }
+    Fields f = fields.get();
+    Optional<String> service = f.name("service", known.services());
+    Optional<String> film = f.name("film", known.films());
+    if (service.isPresent() && film.isPresent()) {
+      sameService(f, service.get(), film.get());
+    }
+    List<String> spots = spots(f, service);
+    Optional<Instant> finished =
+        f.leaf("finished").flatMap(l -> Times.moment(l, zone, source)).filter(t -> before(t, f));
+    Optional<Double> vlt = f.number("vlt", 0, 100);
+    Optional<String> batch = f.code("batch", 60);
+    Optional<Integer> warranty = f.whole("warranty-years", 0, 50);
+    if (service.isEmpty() || film.isEmpty() || spots.isEmpty() || finished.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new FittedItem(
+            service.get(),
+            film.get(),
+            spots,
+            finished.get(),
+            vlt.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+            batch,
+            warranty.map(OptionalInt::of).orElse(OptionalInt.empty())));
+  }
+
+  private void sameService(Fields f, String service, String film) {
+    Film of = known.catalogue().films().get(film);
+    if (!of.service().equals(service)) {
+      List<String> right =
+          known.catalogue().films().values().stream()
+              .filter(o -> o.service().equals(service))
+              .map(Film::id)
+              .toList();
+      source.error(
+          "film-of-another-service",
+          f.where("film"),
+          "the film " + film + " belongs to " + of.service() + ", not to " + service,
+          "set service: "
+              + of.service()
+              + (right.isEmpty() ? "" : ", or use a film such as " + right.get(0)));
+    }
+  }
+
+  private List<String> spots(Fields f, Optional<String> service) {
+    int before = source.errors();
+    List<String> spots = f.names("spots", known.spots());
+    if (spots.isEmpty() && f.has("spots") && source.errors() == before) {
+      source.error("no-spots", f.where("spots"), "no spot is named", "list at least one spot");
+    }
+    service.ifPresent(s -> canHold(f, known.catalogue().services().get(s)));
+    return spots;
+  }
+
+  private void canHold(Fields f, Service service) {
+    for (Node node : f.node("spots").isPresent() ? f.items("spots") : List.<Node>of()) {
+      if (node instanceof Leaf leaf
+          && known.catalogue().spots().containsKey(leaf.text())
+          && !service.spots().contains(leaf.text())) {
+        source.error(
+            "spot-not-for-service",
+            leaf.where(),
+            service.id() + " cannot be fitted on " + leaf.text(),
+            Source.suggestion(leaf.text(), service.spots())
+                + "; or add the spot to the service in "
+                + CatalogueReader.SERVICES);
+      }
+    }
+  }
+
+  private boolean before(Instant finished, Fields f) {
+    if (pickup.isPresent() && finished.isAfter(pickup.get())) {
+      source.error(
+          "finished-after-pickup",
+          f.where("finished"),
+          "the work is finished after the pickup",
+          "check finished and pickup");
+      return false;
+    }
+    return true;
+  }
+
+  /** Something found on the car. */
+  Optional<Finding> finding(Node node) {
+    Optional<Fields> fields = Fields.of(node, FINDING, source);
+    if (fields.isEmpty()) {
+      return Optional.empty();
+    }
+    Fields f = fields.get();
+    Optional<FindingKind> kind =
+        f.name("kind", Names.of("finding", FindingKind.ids())).flatMap(FindingKind::of);
+    List<String> spots = f.names("spots", known.spots());
+    Optional<Integer> since = f.whole("since", 1950, 2100);
+    String text = f.note("text", 300).orElse("");
+    OptionalInt year = since.map(OptionalInt::of).orElse(OptionalInt.empty());
+    return kind.map(k -> new Finding(k, spots, year, text));
+  }
+}

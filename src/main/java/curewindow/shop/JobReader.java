@@ -1,0 +1,149 @@
+package curewindow.shop;
+
+import curewindow.cure.PaintTone;
+import curewindow.cure.Parking;
+import curewindow.cure.ParkingPlan;
+import curewindow.problem.Where;
+import curewindow.shop.Node.Leaf;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/** Reads one job. */
+final class JobReader {
+
+  static final Keys JOB =
+      Keys.needs("id", "car", "parking", "pickup", "items")
+          .allows("first-name", "language", "place", "zone", "found");
+  static final Keys CAR = Keys.needs("body", "paint").allows("year", "finish", "text", "lacks");
+  static final List<String> PAINT_FINISHES = List.of("gloss", "matte");
+
+  private static final Keys PARKING = Keys.needs("day", "night");
+  private static final Pattern ID = Pattern.compile("[A-Za-z0-9][A-Za-z0-9-]{0,39}");
+  private static final Pattern RESERVED = Pattern.compile("con|prn|aux|nul|(com|lpt)[0-9]");
+
+  private final Known known;
+  private final Source source;
+
+  JobReader(Known known, Source source) {
+    this.known = known;
+    this.source = source;
+  }
+
+  /** A job as far as it could be read: its id, where it stands, and itself if it is good. */
+  record Read(Optional<String> id, Where where, Optional<Job> job) {}
+
+  Read read(Node node) {
+    int before = source.errors();
+    Optional<Fields> fields = Fields.of(node, JOB, source);
+    if (fields.isEmpty()) {
+      return new Read(Optional.empty(), node.where(), Optional.empty());
+    }
+    Fields f = fields.get();
+    Optional<String> id = f.code("id", 200).flatMap(text -> id(text, f.where("id")));
+    Optional<Job> job = job(f, id);
+    Where where = f.where("id");
+    return new Read(id, where, source.errors() == before ? job : Optional.empty());
+  }
+
+  private Optional<Job> job(Fields f, Optional<String> id) {
+    Optional<String> firstName = f.text("first-name", 60);
+    Optional<String> language = given(f, "language", languages(), known.language());
+    Optional<String> place = given(f, "place", Names.of("place", known.places()), known.place());
+    Optional<Car> car = f.fields("car", CAR).flatMap(this::car);
+    Optional<ParkingPlan> parking = parking(f);
+    Optional<ZoneId> zone = f.has("zone") ? Zones.of(f, "zone") : known.zone();
+    boolean zoneLost = f.has("zone") && zone.isEmpty();
+    Optional<ZoneId> clock = zoneLost ? Optional.of(ZoneId.of("UTC")) : zone;
+    Optional<Instant> pickup = f.leaf("pickup").flatMap(l -> Times.moment(l, clock, source));
+    ItemReader items = new ItemReader(known, clock, pickup, source);
+    List<FittedItem> fitted = f.has("items") ? items.items(f) : List.of();
+    List<Finding> found =
+        f.items("found").stream().flatMap(n -> items.finding(n).stream()).toList();
+    if (id.isEmpty()
+        || language.isEmpty()
+        || place.isEmpty()
+        || car.isEmpty()
+        || parking.isEmpty()
+        || pickup.isEmpty()
+        || fitted.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Job(
+            id.get(),
+            firstName.orElse(""),
+            language.get(),
+            car.get(),
+            place.get(),
+            parking.get(),
+            pickup.get(),
+            fitted,
+            found,
+            f.where("id")));
+  }
+
+  private static Optional<String> given(
+      Fields f, String key, Names names, Optional<String> otherwise) {
+    return f.has(key) ? f.name(key, names) : otherwise;
+  }
+
+  private Names languages() {
+    return Names.of("language", known.languages());
+  }
+
+  private Optional<String> id(String text, Where where) {
+    if (!ID.matcher(text).matches()) {
+      source.error(
+          "bad-id",
+          where,
+          "the id " + Source.shown(text) + " cannot name a page",
+          "use up to 40 letters A to Z, digits and hyphens, beginning with a letter or digit");
+      return Optional.empty();
+    }
+    if (RESERVED.matcher(text.toLowerCase(Locale.ROOT)).matches()) {
+      source.error(
+          "bad-id",
+          where,
+          "the id " + text + " is a name that Windows keeps for itself",
+          "add to it, such as " + text + "-1");
+      return Optional.empty();
+    }
+    return Optional.of(text);
+  }
+
+  private Optional<Car> car(Fields f) {
+    Optional<Integer> year = f.whole("year", 1886, 2100);
+    Optional<BodyType> body =
+        f.name("body", Names.of("body type", BodyType.ids())).flatMap(BodyType::of);
+    Optional<PaintTone> paint =
+        f.name("paint", Names.of("paint tone", PaintTone.ids())).flatMap(PaintTone::of);
+    Optional<String> finish = f.name("finish", Names.of("paint finish", PAINT_FINISHES));
+    String text = f.text("text", 120).orElse("");
+    Set<SpotFact> lacks = EnumSet.noneOf(SpotFact.class);
+    f.names("lacks", Names.of("spot fact", SpotFact.ids()))
+        .forEach(id -> SpotFact.of(id).ifPresent(lacks::add));
+    if (body.isEmpty() || paint.isEmpty()) {
+      return Optional.empty();
+    }
+    OptionalInt model = year.map(OptionalInt::of).orElse(OptionalInt.empty());
+    return Optional.of(new Car(model, body.get(), paint.get(), finish, text, lacks));
+  }
+
+  private Optional<ParkingPlan> parking(Fields f) {
+    Names names = Names.of("parking", Parking.ids());
+    if (f.node("parking").orElse(null) instanceof Leaf) {
+      return f.name("parking", names).flatMap(Parking::of).map(p -> new ParkingPlan(p, p));
+    }
+    Optional<Fields> plan = f.has("parking") ? f.fields("parking", PARKING) : Optional.empty();
+    Optional<Parking> day = plan.flatMap(p -> p.name("day", names)).flatMap(Parking::of);
+    Optional<Parking> night = plan.flatMap(p -> p.name("night", names)).flatMap(Parking::of);
+    return day.flatMap(d -> night.map(n -> new ParkingPlan(d, n)));
+  }
+}

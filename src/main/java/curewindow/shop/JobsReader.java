@@ -1,0 +1,123 @@
+package curewindow.shop;
+
+import curewindow.problem.Problem;
+import curewindow.problem.Problems;
+import curewindow.problem.Where;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+
+/** Reads all jobs of a shop folder, from their files and from jobs.csv. */
+final class JobsReader {
+
+  private static final String FOLDER = "jobs";
+
+  private final ShopFiles files;
+  private final Problems problems;
+  private final Known known;
+  private final List<JobReader.Read> reads = new ArrayList<>();
+  private final TreeSet<String> broken = new TreeSet<>();
+
+  JobsReader(ShopFiles files, Problems problems, Known known) {
+    this.files = files;
+    this.problems = problems;
+    this.known = known;
+  }
+
+  /** The good jobs by id, and the names of the others. */
+  record Read(List<Job> good, List<String> broken) {}
+
+  Read read() {
+    files.list(FOLDER, ".yaml").forEach(this::file);
+    files.list(FOLDER, ".yml").forEach(this::otherEnding);
+    if (files.has(CsvJobs.FILE)) {
+      csv();
+    }
+    List<Job> good = new ArrayList<>();
+    for (List<JobReader.Read> same : byId().values()) {
+      boolean single = same.size() == 1;
+      for (JobReader.Read read : same) {
+        read.job().filter(j -> single).ifPresentOrElse(good::add, () -> leftOut(read));
+        if (!single) {
+          duplicate(read, same);
+        }
+      }
+    }
+    good.sort(Comparator.comparing(Job::id));
+    return new Read(good, List.copyOf(broken));
+  }
+
+  private void leftOut(JobReader.Read read) {
+    broken.add(read.id().orElse(read.where().file()));
+  }
+
+  private void file(String file) {
+    Source source = new Source(Source.shown(file), problems);
+    Optional<Node> node = files.text(file, problems).flatMap(t -> YamlTree.read(t, source));
+    if (node.isEmpty()) {
+      broken.add(Source.shown(file));
+    }
+    node.ifPresent(n -> reads.add(new JobReader(known, source).read(n)));
+  }
+
+  private void otherEnding(String file) {
+    problems.add(
+        Problem.error(
+            "wrong-ending",
+            Where.file(Source.shown(file)),
+            "the file ends in .yml and is not read",
+            "rename it so that it ends in .yaml"));
+    broken.add(Source.shown(file));
+  }
+
+  private void csv() {
+    Source source = new Source(CsvJobs.FILE, problems);
+    Optional<String> text = files.text(CsvJobs.FILE, problems);
+    JobReader reader = new JobReader(known, source);
+    List<CsvJobs.Read> jobs = text.map(t -> new CsvJobs(source).read(t)).orElse(List.of());
+    for (CsvJobs.Read job : jobs) {
+      JobReader.Read read = reader.read(job.node());
+      reads.add(job.whole() ? read : new JobReader.Read(read.id(), read.where(), Optional.empty()));
+    }
+    if (jobs.isEmpty()) {
+      broken.add(CsvJobs.FILE);
+    }
+  }
+
+  private Map<String, List<JobReader.Read>> byId() {
+    Map<String, List<JobReader.Read>> byId = new LinkedHashMap<>();
+    for (JobReader.Read read : reads) {
+      if (read.id().isEmpty()) {
+        leftOut(read);
+      } else {
+        String key = read.id().get().toLowerCase(Locale.ROOT);
+        byId.computeIfAbsent(key, k -> new ArrayList<>()).add(read);
+      }
+    }
+    return byId;
+  }
+
+  private void duplicate(JobReader.Read read, List<JobReader.Read> same) {
+    JobReader.Read other = same.get(0) == read ? same.get(1) : same.get(0);
+    Where at = other.where();
+    problems.add(
+        Problem.error(
+            "duplicate-id",
+            read.where(),
+            "the job "
+                + read.id().orElseThrow()
+                + " stands at "
+                + at.file()
+                + ":"
+                + at.line()
+                + ":"
+                + at.column()
+                + " too",
+            "give one of them another id, or delete one; both are left out until then"));
+  }
+}

@@ -1,0 +1,44 @@
+package curewindow.shop;
+
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What a job may refer to.
+ *
+ * @param catalogue the catalogue's good entries
+ * @param brokenFiles files of the catalogue that have problems
+ * @param places ids of places
+ * @param languages languages with words and guides
+ * @param zone the shop's time zone
+ * @param language the shop's language
+ * @param place the shop's place
+ */
+record Known(
+    Catalogue catalogue,
+    Set<String> brokenFiles,
+    Set<String> places,
+    List<String> languages,
+    Optional<ZoneId> zone,
+    Optional<String> language,
+    Optional<String> place) {
+
+  Names services() {
+    return names("service", catalogue.services().keySet(), CatalogueReader.SERVICES);
+  }
+
+  Names films() {
+    return names("film", catalogue.films().keySet(), CatalogueReader.FILMS);
+  }
+
+  Names spots() {
+    return names("spot", catalogue.spots().keySet(), CatalogueReader.SPOTS);
+  }
+
+  private Names names(String what, Set<String> known, String file) {
+    return new Names(
+        what, known, brokenFiles.contains(file) ? Optional.of(file) : Optional.empty());
+  }
+}

@@ -1,0 +1,92 @@
+package curewindow.shop;
+
+import curewindow.climate.Place;
+import curewindow.climate.Places;
+import curewindow.problem.Problem;
+import curewindow.problem.Problems;
+import curewindow.problem.Where;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/** Reads a whole shop folder and checks it together. */
+public final class ShopFolder {
+
+  private final ShopFiles files;
+  private final Problems problems = new Problems();
+
+  private ShopFolder(ShopFiles files) {
+    this.files = files;
+  }
+
+  /**
+   * Everything in a shop folder, and all problems in it.
+   *
+   * @param files the files of the shop folder
+   * @return the good values, what was left out, and the problems
+   */
+  public static ShopRead read(ShopFiles files) {
+    ShopFolder folder = new ShopFolder(files);
+    try {
+      return folder.read();
+    } catch (UncheckedIOException e) {
+      folder.problems.add(
+          Problem.error(
+              "unreadable",
+              Where.file("."),
+              "a folder cannot be read",
+              "check the permissions of the shop folder and the folders in it"));
+      return new ShopRead(
+          Optional.empty(),
+          new Catalogue(Map.of(), Map.of(), Map.of(), Map.of(), List.of()),
+          Map.of(),
+          List.of(),
+          List.of(),
+          List.of(),
+          folder.problems.all());
+    }
+  }
+
+  private ShopRead read() {
+    List<String> languages = languages();
+    Map<String, Place> places = places();
+    Source source = new Source(ShopReader.FILE, problems);
+    ShopReader.Read shop =
+        new ShopReader(source, Names.of("language", languages), Names.of("place", places.keySet()))
+            .read(files.text(ShopReader.FILE, problems).flatMap(t -> YamlTree.read(t, source)));
+    CatalogueReader catalogueReader = new CatalogueReader(files, problems);
+    Catalogue catalogue = catalogueReader.read();
+    Known known =
+        new Known(
+            catalogue,
+            catalogueReader.broken(),
+            places.keySet(),
+            languages,
+            shop.zone(),
+            shop.language(),
+            shop.place());
+    JobsReader.Read jobs = new JobsReader(files, problems, known).read();
+    return new ShopRead(
+        shop.shop(), catalogue, places, languages, jobs.good(), jobs.broken(), problems.all());
+  }
+
+  private List<String> languages() {
+    TreeSet<String> languages = new TreeSet<>(files.folders("content/words"));
+    languages.retainAll(files.folders("content/guides"));
+    return new ArrayList<>(languages);
+  }
+
+  private Map<String, Place> places() {
+    Map<String, Place> places = new TreeMap<>(Places.builtIn());
+    PlaceReader reader = new PlaceReader(files, problems);
+    for (String file : files.list("content/places", ".yaml")) {
+      reader.read(file).ifPresent(place -> places.put(place.id(), place));
+    }
+    return Collections.unmodifiableMap(places);
+  }
+}
