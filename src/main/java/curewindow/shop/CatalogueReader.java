@@ -1,7 +1,6 @@
 package curewindow.shop;
 
 import curewindow.problem.Problems;
-import curewindow.shop.Node.Branch;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.BiFunction;
 
 /** Reads the four files of the catalogue. Entries with problems are left out. */
@@ -31,16 +29,19 @@ final class CatalogueReader {
 
   private final ShopFiles files;
   private final Problems problems;
-  private final Set<String> broken = new TreeSet<>();
+  private final Map<String, Broken> broken = new LinkedHashMap<>();
 
   CatalogueReader(ShopFiles files, Problems problems) {
     this.files = files;
     this.problems = problems;
+    for (String file : List.of(SPOTS, SERVICES, FILMS, HOLDS)) {
+      broken.put(file, new Broken(file));
+    }
   }
 
-  /** The files that had problems, once {@link #read} is done. */
-  Set<String> broken() {
-    return Set.copyOf(broken);
+  /** The entries that have problems by file, once {@link #read} is done. */
+  Map<String, Broken> broken() {
+    return broken;
   }
 
   Catalogue read() {
@@ -51,28 +52,23 @@ final class CatalogueReader {
     Map<String, Film> films = entries(FILMS, "films", FILM, (id, f) -> film(id, f, services));
     Source source = new Source(HOLDS, problems);
     HoldsReader holds =
-        new HoldsReader(source, names("service", services.keySet(), SERVICES), spotNames);
+        new HoldsReader(
+            source, names("service", services.keySet(), SERVICES), spotNames, broken.get(HOLDS));
     open(HOLDS, source, Keys.needs("holds", "rules")).ifPresent(holds::read);
-    note(source);
     return new Catalogue(services, films, spots, holds.holds(), holds.rules());
   }
 
   private Names names(String what, Set<String> known, String file) {
-    return new Names(what, known, broken.contains(file) ? Optional.of(file) : Optional.empty());
+    return new Names(what, known, broken.get(file));
   }
 
   private Optional<Fields> open(String file, Source source, Keys keys) {
     Optional<Node> node = files.text(file, problems).flatMap(t -> YamlTree.read(t, source));
-    if (node.isEmpty()) {
-      broken.add(file);
+    Optional<Fields> fields = node.flatMap(n -> Fields.of(n, keys, source));
+    if (fields.isEmpty()) {
+      broken.get(file).addAll();
     }
-    return node.flatMap(n -> Fields.of(n, keys, source));
-  }
-
-  private void note(Source source) {
-    if (source.errors() > 0) {
-      broken.add(source.file());
-    }
+    return fields;
   }
 
   private <T> Map<String, T> entries(
@@ -82,14 +78,17 @@ final class CatalogueReader {
     open(file, source, Keys.needs(key))
         .flatMap(f -> f.node(key))
         .flatMap(n -> Fields.anyKeys(n, source))
-        .ifPresent(all -> each(all, keys, entry, found));
-    note(source);
+        .ifPresent(all -> each(all, keys, entry, found, broken.get(file)));
     return found;
   }
 
   /** Reads each entry of a file's map whose id is a good name, and keeps the good ones. */
   static <T> void each(
-      Fields all, Keys keys, BiFunction<String, Fields, Optional<T>> entry, Map<String, T> into) {
+      Fields all,
+      Keys keys,
+      BiFunction<String, Fields, Optional<T>> entry,
+      Map<String, T> into,
+      Broken broken) {
     for (String id : all.keys()) {
       Source source = all.source();
       int before = source.errors();
@@ -100,10 +99,12 @@ final class CatalogueReader {
             "the name " + Source.shown(id) + " is not fit to be an id",
             "use up to 40 lower case letters and digits, words joined with hyphens");
       }
-      Node node = all.node(id).orElse(new Branch(all.where(id), Map.of()));
-      Optional<T> value = Fields.of(node, keys, source).flatMap(f -> entry.apply(id, f));
-      if (source.errors() == before) {
-        value.ifPresent(v -> into.put(id, v));
+      Optional<T> value =
+          all.node(id).flatMap(n -> Fields.of(n, keys, source)).flatMap(f -> entry.apply(id, f));
+      if (value.isPresent() && source.errors() == before) {
+        into.put(id, value.get());
+      } else {
+        broken.add(id);
       }
     }
   }

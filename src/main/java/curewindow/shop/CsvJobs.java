@@ -92,8 +92,15 @@ final class CsvJobs {
     this.source = source;
   }
 
-  /** A job's node, and whether all of its rows could be read. */
-  record Read(String id, Node node, boolean whole) {}
+  /**
+   * A job.
+   *
+   * @param id its id, not checked
+   * @param node what a job file would hold
+   * @param whole whether all of its rows have all of their cells
+   * @param agrees whether its rows agree on what they say of the job
+   */
+  record Read(String id, Node node, boolean whole, boolean agrees) {}
 
   List<Read> read(String text) {
     List<String> known =
@@ -139,7 +146,7 @@ final class CsvJobs {
     if (!found.isEmpty()) {
       job.entries().put("found", entry(new Row(first.where(), List.copyOf(found))));
     }
-    return new Read(id, job, whole && source.errors() == before);
+    return new Read(id, job, whole, source.errors() == before);
   }
 
   /** Later rows of a job may repeat or leave out what the first one says of the job. */
@@ -161,14 +168,16 @@ final class CsvJobs {
 
   private static Branch branch(CsvTable.Line line, Map<String, String> columns) {
     Map<String, Entry> entries = new LinkedHashMap<>();
+    Map<String, String> labels = new LinkedHashMap<>();
     columns.forEach(
         (column, key) -> {
+          labels.put(key, column);
           Leaf cell = line.cells().get(column);
           if (cell != null) {
             entries.put(key, new Entry(cell.where(), LISTS.contains(column) ? list(cell) : cell));
           }
         });
-    return new Branch(line.where(), entries);
+    return new Branch(line.where(), entries, labels);
   }
 
   /** A cell with several names, with spaces between them. */

@@ -20,6 +20,7 @@ final class CsvTable {
   private final String text;
   private final char separator;
   private final int[] lineStarts;
+  private boolean cut;
 
   private CsvTable(String text, Source source) {
     this.source = source;
@@ -56,6 +57,11 @@ final class CsvTable {
     for (CsvRecord row : records.subList(1, records.size())) {
       lines.add(table.line(row, header));
     }
+    if (table.cut && !lines.isEmpty()) {
+      // The rows that are lost may belong to the job of the last one.
+      Line last = lines.remove(lines.size() - 1);
+      lines.add(new Line(last.where(), last.cells(), false));
+    }
     return Optional.of(lines);
   }
 
@@ -70,6 +76,7 @@ final class CsvTable {
             .ofCsvRecord(text)) {
       reader.forEach(records::add);
     } catch (CsvParseException e) {
+      cut = true;
       int next = records.isEmpty() ? 1 : lineAfter(records.get(records.size() - 1));
       source.error(
           "not-csv",

@@ -58,7 +58,8 @@ final class Fields {
             });
     for (String key : keys.required()) {
       if (!branch.entries().containsKey(key)) {
-        source.error("missing-key", where(), key + " is missing", "add " + key);
+        String label = branch.labels().getOrDefault(key, key);
+        source.error("missing-key", where(), label + " is missing", "add " + label);
       }
     }
   }

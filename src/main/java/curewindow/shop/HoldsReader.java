@@ -22,10 +22,12 @@ final class HoldsReader {
   private final Source source;
   private final Names services;
   private final Names spots;
+  private final Broken broken;
   private final Map<String, Hold> holds = new LinkedHashMap<>();
   private final List<RuleFor> rules = new ArrayList<>();
 
-  HoldsReader(Source source, Names services, Names spots) {
+  HoldsReader(Source source, Names services, Names spots, Broken broken) {
+    this.broken = broken;
     this.source = source;
     this.services = services;
     this.spots = spots;
@@ -42,7 +44,7 @@ final class HoldsReader {
   void read(Fields file) {
     file.node("holds")
         .flatMap(n -> Fields.anyKeys(n, source))
-        .ifPresent(all -> CatalogueReader.each(all, HOLD, HoldsReader::hold, holds));
+        .ifPresent(all -> CatalogueReader.each(all, HOLD, HoldsReader::hold, holds, broken));
     for (Node node : file.items("rules")) {
       int before = source.errors();
       Optional<RuleFor> rule = Fields.of(node, RULE, source).flatMap(this::rule);
@@ -61,7 +63,7 @@ final class HoldsReader {
 
   private Optional<RuleFor> rule(Fields f) {
     Optional<String> service = f.name("service", services);
-    Optional<String> hold = f.name("hold", Names.of("hold", holds.keySet()));
+    Optional<String> hold = f.name("hold", new Names("hold", holds.keySet(), broken));
     Optional<SpotFact> fact =
         f.name("where", Names.of("spot fact", SpotFact.ids())).flatMap(SpotFact::of);
     List<String> only = f.names("spots", spots);

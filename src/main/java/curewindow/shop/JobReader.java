@@ -24,6 +24,7 @@ final class JobReader {
   static final Keys CAR = Keys.needs("body", "paint").allows("year", "finish", "text", "lacks");
   static final List<String> PAINT_FINISHES = List.of("gloss", "matte");
 
+  private static final Optional<ZoneId> UTC = Optional.of(ZoneId.of("UTC"));
   private static final Keys PARKING = Keys.needs("day", "night");
   private static final Pattern ID = Pattern.compile("[A-Za-z0-9][A-Za-z0-9-]{0,39}");
   private static final Pattern RESERVED = Pattern.compile("con|prn|aux|nul|(com|lpt)[0-9]");
@@ -37,7 +38,13 @@ final class JobReader {
   }
 
   /** A job as far as it could be read: its id, where it stands, and itself if it is good. */
-  record Read(Optional<String> id, Where where, Optional<Job> job) {}
+  record Read(Optional<String> id, Where where, Optional<Job> job) {
+
+    /** The same without the job, because of a problem elsewhere in its file. */
+    Read without() {
+      return new Read(id, where, Optional.empty());
+    }
+  }
 
   Read read(Node node) {
     int before = source.errors();
@@ -55,14 +62,16 @@ final class JobReader {
   private Optional<Job> job(Fields f, Optional<String> id) {
     Optional<String> firstName = f.text("first-name", 60);
     Optional<String> language = given(f, "language", languages(), known.language());
-    Optional<String> place = given(f, "place", Names.of("place", known.places()), known.place());
+    Optional<String> place = given(f, "place", known.places(), known.place());
     Optional<Car> car = f.fields("car", CAR).flatMap(this::car);
     Optional<ParkingPlan> parking = parking(f);
     Optional<ZoneId> zone = f.has("zone") ? Zones.of(f, "zone") : known.zone();
     boolean zoneLost = f.has("zone") && zone.isEmpty();
-    Optional<ZoneId> clock = zoneLost ? Optional.of(ZoneId.of("UTC")) : zone;
+    Optional<ZoneId> clock = zoneLost ? UTC : zone;
     Optional<Instant> pickup = f.leaf("pickup").flatMap(l -> Times.moment(l, clock, source));
-    ItemReader items = new ItemReader(known, clock, pickup, source);
+    // A missing zone is told once a job, at the pickup.
+    Optional<ZoneId> itemClock = pickup.isEmpty() ? clock.or(() -> UTC) : clock;
+    ItemReader items = new ItemReader(known, itemClock, pickup, source);
     List<FittedItem> fitted = f.has("items") ? items.items(f) : List.of();
     List<Finding> found =
         f.items("found").stream().flatMap(n -> items.finding(n).stream()).toList();

@@ -62,7 +62,9 @@ final class JobsReader {
     if (node.isEmpty()) {
       broken.add(Source.shown(file));
     }
-    node.ifPresent(n -> reads.add(new JobReader(known, source).read(n)));
+    node.map(n -> new JobReader(known, source).read(n))
+        .map(read -> source.errors() == 0 ? read : read.without())
+        .ifPresent(reads::add);
   }
 
   private void otherEnding(String file) {
@@ -81,8 +83,12 @@ final class JobsReader {
     JobReader reader = new JobReader(known, source);
     List<CsvJobs.Read> jobs = text.map(t -> new CsvJobs(source).read(t)).orElse(List.of());
     for (CsvJobs.Read job : jobs) {
-      JobReader.Read read = reader.read(job.node());
-      reads.add(job.whole() ? read : new JobReader.Read(read.id(), read.where(), Optional.empty()));
+      if (job.whole()) {
+        JobReader.Read read = reader.read(job.node());
+        reads.add(job.agrees() ? read : read.without());
+      } else {
+        broken.add(Source.shown(job.id()));
+      }
     }
     if (jobs.isEmpty()) {
       broken.add(CsvJobs.FILE);

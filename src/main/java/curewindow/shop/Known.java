@@ -2,6 +2,7 @@ package curewindow.shop;
 
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -9,8 +10,8 @@ import java.util.Set;
  * What a job may refer to.
  *
  * @param catalogue the catalogue's good entries
- * @param brokenFiles files of the catalogue that have problems
- * @param places ids of places
+ * @param broken entries of the catalogue's files with problems, by file
+ * @param places the places
  * @param languages languages with words and guides
  * @param zone the shop's time zone
  * @param language the shop's language
@@ -18,8 +19,8 @@ import java.util.Set;
  */
 record Known(
     Catalogue catalogue,
-    Set<String> brokenFiles,
-    Set<String> places,
+    Map<String, Broken> broken,
+    Names places,
     List<String> languages,
     Optional<ZoneId> zone,
     Optional<String> language,
@@ -38,7 +39,6 @@ record Known(
   }
 
   private Names names(String what, Set<String> known, String file) {
-    return new Names(
-        what, known, brokenFiles.contains(file) ? Optional.of(file) : Optional.empty());
+    return new Names(what, known, broken.get(file));
   }
 }

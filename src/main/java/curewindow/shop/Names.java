@@ -9,13 +9,12 @@ import java.util.Optional;
  *
  * @param what what they name, in words, such as {@code film}
  * @param known the right names
- * @param brokenFile the file that defines them, where it has problems, so that a name may be
- *     missing only for that reason
+ * @param broken names that are defined, but with problems
  */
-record Names(String what, Collection<String> known, Optional<String> brokenFile) {
+record Names(String what, Collection<String> known, Broken broken) {
 
   static Names of(String what, Collection<String> known) {
-    return new Names(what, known, Optional.empty());
+    return new Names(what, known, Broken.none());
   }
 
   /** The name, or empty after telling that it is unknown. */
@@ -24,20 +23,14 @@ record Names(String what, Collection<String> known, Optional<String> brokenFile)
     if (known.contains(name)) {
       return Optional.of(name);
     }
-    String code = "unknown-" + what.replace(' ', '-');
-    if (brokenFile.isPresent()) {
-      source.error(
-          code,
-          leaf.where(),
-          "no usable " + what + " is called " + Source.shown(name),
-          "mend " + brokenFile.get() + " first, which has problems");
-    } else {
-      source.error(
-          code,
-          leaf.where(),
-          "no " + what + " is called " + Source.shown(name),
-          Source.suggestion(name, known));
-    }
+    boolean defined = broken.has(name);
+    source.error(
+        "unknown-" + what.replace(' ', '-'),
+        leaf.where(),
+        (defined ? "no usable " : "no ") + what + " is called " + Source.shown(name),
+        defined
+            ? "mend " + broken.file() + " first, which has problems"
+            : Source.suggestion(name, known));
     return Optional.empty();
   }
 }

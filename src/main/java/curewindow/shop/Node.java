@@ -18,8 +18,10 @@ sealed interface Node {
    *
    * @param where the place of the first key
    * @param entries by key, in the order of the file
+   * @param labels what the user calls a key, where that is something else than the key itself
    */
-  record Branch(Where where, Map<String, Entry> entries) implements Node {
+  record Branch(Where where, Map<String, Entry> entries, Map<String, String> labels)
+      implements Node {
     @Override
     public String kind() {
       return "keys with values";

@@ -29,7 +29,7 @@ final class PlaceReader {
   /** The place of a file, whose name without its ending is the place's id. */
   Optional<Place> read(String file) {
     Source source = new Source(file, problems);
-    String id = file.substring(file.lastIndexOf('/') + 1, file.length() - ".yaml".length());
+    String id = id(file);
     if (!Values.isName(id)) {
       source.error(
           "bad-id",
@@ -43,6 +43,11 @@ final class PlaceReader {
             .flatMap(n -> Fields.of(n, PLACE, source));
     Optional<Place> place = fields.flatMap(f -> place(id, f));
     return source.errors() == 0 ? place : Optional.empty();
+  }
+
+  /** The id of the place of a file. */
+  static String id(String file) {
+    return file.substring(file.lastIndexOf('/') + 1, file.length() - ".yaml".length());
   }
 
   private Optional<Place> place(String id, Fields f) {
@@ -81,7 +86,7 @@ final class PlaceReader {
           .error(
               "wrong-months",
               f.where("normals"),
-              "normals has " + months.size() + " months instead of " + MONTHS,
+              "the number of months in normals is " + months.size() + ", not " + MONTHS,
               "write one line for each month, January first");
     }
     List<MonthNormals> normals = new ArrayList<>();

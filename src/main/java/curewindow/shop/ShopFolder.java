@@ -54,10 +54,12 @@ public final class ShopFolder {
 
   private ShopRead read() {
     List<String> languages = languages();
-    Map<String, Place> places = places();
+    Broken brokenPlaces = new Broken("content/places");
+    Map<String, Place> places = places(brokenPlaces);
+    Names placeNames = new Names("place", places.keySet(), brokenPlaces);
     Source source = new Source(ShopReader.FILE, problems);
     ShopReader.Read shop =
-        new ShopReader(source, Names.of("language", languages), Names.of("place", places.keySet()))
+        new ShopReader(source, Names.of("language", languages), placeNames)
             .read(files.text(ShopReader.FILE, problems).flatMap(t -> YamlTree.read(t, source)));
     CatalogueReader catalogueReader = new CatalogueReader(files, problems);
     Catalogue catalogue = catalogueReader.read();
@@ -65,7 +67,7 @@ public final class ShopFolder {
         new Known(
             catalogue,
             catalogueReader.broken(),
-            places.keySet(),
+            placeNames,
             languages,
             shop.zone(),
             shop.language(),
@@ -81,11 +83,12 @@ public final class ShopFolder {
     return new ArrayList<>(languages);
   }
 
-  private Map<String, Place> places() {
+  private Map<String, Place> places(Broken broken) {
     Map<String, Place> places = new TreeMap<>(Places.builtIn());
     PlaceReader reader = new PlaceReader(files, problems);
     for (String file : files.list("content/places", ".yaml")) {
-      reader.read(file).ifPresent(place -> places.put(place.id(), place));
+      String id = PlaceReader.id(file);
+      reader.read(file).ifPresentOrElse(p -> places.put(id, p), () -> broken.add(id));
     }
     return Collections.unmodifiableMap(places);
   }

@@ -57,11 +57,16 @@ final class Source {
 
   /** A piece of the user's text for a message: short, on one line, without control characters. */
   static String shown(String text) {
+    return shown(text, SHOWN);
+  }
+
+  /** The same with a length of its own, in characters. */
+  static String shown(String text, int longest) {
     StringBuilder out = new StringBuilder();
     int count = 0;
     for (int i = 0; i < text.length(); ) {
       int c = text.codePointAt(i);
-      if (count++ == SHOWN) {
+      if (count++ == longest) {
         return out.append("...").toString();
       }
       out.append(isPlain(c) ? Character.toString(c) : String.format("\\u%04x", c));

@@ -13,7 +13,8 @@ final class Values {
   static final Pattern NAME = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
 
   private static final int NAME_LENGTH = 40;
-  private static final Pattern NUMBER = Pattern.compile("[-+]?[0-9]{1,12}([.][0-9]{1,12})?");
+  private static final Pattern NUMBER =
+      Pattern.compile("[-+]?[0-9]{1,12}([.][0-9]{1,12})?([eE][-+]?[0-9]{1,2})?");
 
   private Values() {}
 
@@ -84,25 +85,24 @@ final class Values {
   /** A number within a range, both ends included. */
   static Optional<Double> number(Leaf leaf, double low, double high, Source source) {
     String range = shortest(low) + " to " + shortest(high);
-    if (!isNumber(leaf)) {
-      wrongType(leaf, "a number from " + range, "write digits, such as " + shortest(low), source);
+    if (leaf.type() != Type.NUMBER && !(leaf.type() == Type.CELL && isNumber(leaf))) {
+      wrongType(leaf, "a number from " + range, "write digits, such as " + shortest(high), source);
       return Optional.empty();
     }
-    double value = Double.parseDouble(leaf.text().strip());
+    double value = isNumber(leaf) ? Double.parseDouble(leaf.text().strip()) : Double.NaN;
     if (value >= low && value <= high) {
       return Optional.of(value);
     }
     source.error(
         "out-of-range",
         leaf.where(),
-        lastKey(leaf) + " is " + leaf.text() + ", outside " + range,
+        lastKey(leaf) + " is " + Source.shown(leaf.text()) + ", outside " + range,
         "write a number from " + range);
     return Optional.empty();
   }
 
   private static boolean isNumber(Leaf leaf) {
-    return (leaf.type() == Type.NUMBER || leaf.type() == Type.CELL)
-        && NUMBER.matcher(leaf.text().strip()).matches();
+    return NUMBER.matcher(leaf.text().strip()).matches();
   }
 
   /** A whole number within a range, both ends included. */
@@ -112,7 +112,7 @@ final class Values {
       source.error(
           "out-of-range",
           leaf.where(),
-          lastKey(leaf) + " is " + leaf.text() + ", which is not whole",
+          lastKey(leaf) + " is " + Source.shown(leaf.text()) + ", which is not whole",
           "write a whole number from " + low + " to " + high);
       return Optional.empty();
     }

@@ -32,7 +32,10 @@ final class YamlTree {
   private static final YAMLFactory FACTORY =
       YAMLFactory.builder()
           .loadSettings(
-              LoadSettings.builder().setCodePointLimit((int) ShopFiles.MAX_BYTES + 1024).build())
+              LoadSettings.builder()
+                  .setCodePointLimit((int) ShopFiles.MAX_BYTES + 1024)
+                  .setAllowDuplicateKeys(true)
+                  .build())
           .build();
 
   private final Source source;
@@ -78,7 +81,7 @@ final class YamlTree {
         "not-yaml",
         line,
         column,
-        "this is not YAML: " + Source.shown(why),
+        "this is not YAML: " + Source.shown(why, 100),
         "look at this line and the one above for a missing quote, bracket, colon or space");
   }
 
@@ -137,7 +140,7 @@ final class YamlTree {
             "keep one of the two");
       }
     }
-    return new Branch(where, entries);
+    return new Branch(where, entries, Map.of());
   }
 
   private Row row(Where where, int depth) {
