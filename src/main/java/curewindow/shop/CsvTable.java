@@ -107,7 +107,7 @@ final class CsvTable {
             "unknown-column",
             places.get(i),
             "the column " + Source.shown(name) + " is not known",
-            Source.suggestion(name, known));
+            source.suggestion(name, known));
       } else if (header.indexOf(name) < i) {
         source.error(
             "duplicate-column",

@@ -53,7 +53,7 @@ final class Fields {
                     "unknown-key",
                     entry.key(),
                     "the key " + Source.shown(key) + " is not known here",
-                    Source.suggestion(key, all));
+                    source.suggestion(key, all));
               }
             });
     for (String key : keys.required()) {

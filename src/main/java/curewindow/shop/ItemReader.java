@@ -131,7 +131,7 @@ final class ItemReader {
             "spot-not-for-service",
             leaf.where(),
             service.id() + " cannot be fitted on " + leaf.text(),
-            Source.suggestion(leaf.text(), service.spots())
+            source.suggestion(leaf.text(), service.spots())
                 + "; or add the spot to the service in "
                 + CatalogueReader.SERVICES);
       }

@@ -30,7 +30,7 @@ record Names(String what, Collection<String> known, Broken broken) {
         (defined ? "no usable " : "no ") + what + " is called " + Source.shown(name),
         defined
             ? "mend " + broken.file() + " first, which has problems"
-            : Source.suggestion(name, known));
+            : source.suggestion(name, known));
     return Optional.empty();
   }
 }

@@ -87,7 +87,10 @@ final class Source {
   }
 
   /** What to do about an unknown name: the nearest known one, or all of them if they are few. */
-  static String suggestion(String typed, Collection<String> known) {
+  String suggestion(String typed, Collection<String> known) {
+    if (errors > MOST) {
+      return "";
+    }
     Optional<String> nearest = typed.length() > 60 ? Optional.empty() : Nearest.to(typed, known);
     if (nearest.isPresent()) {
       return "did you mean " + nearest.get() + "?";

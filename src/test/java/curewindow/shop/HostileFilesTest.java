@@ -1,0 +1,167 @@
+package curewindow.shop;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import curewindow.problem.Problem;
+import java.io.IOException;
+import java.io.RandomAccessFile;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.List;
+import java.util.Random;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Files that no one means well with: each ends in problems, never in an exception. */
+class HostileFilesTest {
+
+  @TempDir Path dir;
+
+  @BeforeEach
+  void base() throws IOException {
+    TestShops.base(dir);
+    Files.delete(dir.resolve("jobs/1.yaml"));
+  }
+
+  private List<String> linesWith(String job) throws IOException {
+    Files.writeString(dir.resolve("jobs/9.yaml"), job);
+    ShopRead read = TestShops.read(dir);
+    assertEquals(List.of(), read.jobs());
+    return TestShops.lines(read);
+  }
+
+  @Test
+  void aFileOfFiftyMegabytesIsNotRead() throws IOException {
+    for (String name : List.of("jobs/9.yaml", "jobs.csv", "shop.yaml")) {
+      try (RandomAccessFile file = new RandomAccessFile(dir.resolve(name).toFile(), "rw")) {
+        file.setLength(50L << 20);
+      }
+    }
+    List<String> lines = TestShops.lines(TestShops.read(dir));
+    assertEquals(3, lines.size());
+    for (String line : lines) {
+      assertTrue(line.contains("the file has 52428800 bytes, more than the 4194304"), line);
+    }
+  }
+
+  @Test
+  void anAliasBombIsOneProblem() throws IOException {
+    StringBuilder bomb = new StringBuilder("a0: &a0 [x, x, x, x, x, x, x, x, x, x]\n");
+    for (int i = 1; i < 30; i++) {
+      bomb.append("a").append(i).append(": &a").append(i).append(" [");
+      bomb.append(("*a" + (i - 1) + ", ").repeat(9)).append("*a").append(i - 1).append("]\n");
+    }
+    List<String> lines = linesWith(bomb.toString());
+    assertEquals(1, lines.size());
+    assertTrue(lines.get(0).startsWith("jobs/9.yaml:1:5  an anchor (&name) or an alias"));
+  }
+
+  @Test
+  void nestingToTheLimitOfTheFileIsOneProblem() throws IOException {
+    for (String bracket : List.of("[", "{a: ", "- ", "? ")) {
+      String job = "id: 9\nx: " + (bracket.equals("- ") ? "\n  " : "");
+      List<String> lines = linesWith(job + bracket.repeat(1_000_000));
+      assertEquals(1, lines.size(), bracket);
+    }
+  }
+
+  @Test
+  void manyProblemsAreCutShort() throws IOException {
+    StringBuilder job = new StringBuilder("id: 9\n");
+    for (int i = 0; i < 100_000; i++) {
+      job.append("key").append(i).append(": 1\n");
+    }
+    List<String> lines = linesWith(job.toString());
+    assertEquals(51, lines.size());
+    assertTrue(lines.get(0).contains("more problems than the first 50"), lines.get(0));
+  }
+
+  @Test
+  void longKeysTextsAndNumbersAreShownShort() throws IOException {
+    String nines = "9".repeat(1_000_000);
+    String job =
+        "id: x" + nines + "\nk" + nines + ": 1\npickup: " + nines + "\nlanguage: x" + nines;
+    for (String line : linesWith(job)) {
+      assertTrue(line.length() < 400, line.substring(0, 100));
+    }
+  }
+
+  @Test
+  void anyBytesAreRead() throws IOException {
+    Random random = new Random(5);
+    for (int i = 0; i < 200; i++) {
+      byte[] bytes = new byte[random.nextInt(300)];
+      random.nextBytes(bytes);
+      Files.write(dir.resolve("jobs/9.yaml"), bytes);
+      Files.write(dir.resolve("jobs.csv"), bytes);
+      assertSane(TestShops.read(dir));
+    }
+  }
+
+  @Test
+  void mutatedGoodFilesAreRead() throws IOException {
+    TestShops.copy(TestShops.CASES.resolve("good"), dir);
+    // A place with figures of its own reads faster than one between the built-in places.
+    Path places = dir.resolve("content/places");
+    Files.copy(
+        places.resolve("own-normals.yaml"),
+        places.resolve("mill-creek.yaml"),
+        StandardCopyOption.REPLACE_EXISTING);
+    List<String> names =
+        List.of("shop.yaml", "jobs/1.yaml", "jobs.csv", "content/places/own-normals.yaml");
+    SplittableRandom random = new SplittableRandom(11);
+    for (int i = 0; i < 800; i++) {
+      String name = names.get(i % names.size());
+      byte[] good = Files.readAllBytes(TestShops.CASES.resolve("good").resolve(name));
+      Files.write(dir.resolve(name), mutate(good, random));
+      assertSane(TestShops.read(dir));
+      Files.write(dir.resolve(name), good);
+    }
+  }
+
+  @Test
+  void mutatedCataloguesAreRead() throws IOException {
+    SplittableRandom random = new SplittableRandom(12);
+    List<String> names = List.of("services", "films", "spots", "holds");
+    Files.createDirectories(dir.resolve("content/catalogue"));
+    for (int i = 0; i < 200; i++) {
+      String name = "content/catalogue/" + names.get(i % names.size()) + ".yaml";
+      byte[] good = Files.readAllBytes(Path.of(name));
+      Files.write(dir.resolve(name), mutate(good, random));
+      assertSane(TestShops.read(dir));
+      Files.delete(dir.resolve(name));
+    }
+  }
+
+  /** What is read is whole, and each problem is one line that names its file. */
+  private static void assertSane(ShopRead read) {
+    for (Problem problem : read.problems()) {
+      String line = problem.oneLine();
+      assertTrue(line.codePoints().noneMatch(Character::isISOControl), line);
+      assertTrue(!problem.message().isBlank() && !problem.fix().isBlank(), line);
+    }
+    boolean clean = read.problems().isEmpty();
+    assertTrue(!clean || read.brokenJobs().isEmpty() && read.shop().isPresent());
+  }
+
+  private static byte[] mutate(byte[] good, SplittableRandom random) {
+    byte[] marks = "\n\n:- {}[]&*!|>'\"%@`,#?\t\0\u00e9~<".getBytes(StandardCharsets.UTF_8);
+    StringBuilder out = new StringBuilder(new String(good, StandardCharsets.ISO_8859_1));
+    for (int edits = 1 + random.nextInt(4); edits > 0 && out.length() > 2; edits--) {
+      int at = random.nextInt(out.length());
+      switch (random.nextInt(5)) {
+        case 0 -> out.deleteCharAt(at);
+        case 1 -> out.insert(at, (char) (marks[random.nextInt(marks.length)] & 0xff));
+        case 2 -> out.setCharAt(at, (char) random.nextInt(256));
+        case 3 -> out.setLength(at + 1);
+        default -> out.insert(at, out.substring(random.nextInt(at + 1), at));
+      }
+    }
+    return out.toString().getBytes(StandardCharsets.ISO_8859_1);
+  }
+}
