@@ -115,7 +115,7 @@ class HostileFilesTest {
     List<String> names =
         List.of("shop.yaml", "jobs/1.yaml", "jobs.csv", "content/places/own-normals.yaml");
     SplittableRandom random = new SplittableRandom(11);
-    for (int i = 0; i < 800; i++) {
+    for (int i = 0; i < 400; i++) {
       String name = names.get(i % names.size());
       byte[] good = Files.readAllBytes(TestShops.CASES.resolve("good").resolve(name));
       Files.write(dir.resolve(name), mutate(good, random));
