@@ -102,11 +102,14 @@ final class CsvJobs {
    */
   record Read(String id, Node node, boolean whole, boolean agrees) {}
 
+  /** All columns that the file may have. */
+  static List<String> columns() {
+    return Stream.of(JOB, CAR, PARKING, ITEM, FOUND).flatMap(m -> m.keySet().stream()).toList();
+  }
+
   List<Read> read(String text) {
-    List<String> known =
-        Stream.of(JOB, CAR, PARKING, ITEM, FOUND).flatMap(m -> m.keySet().stream()).toList();
     Map<String, List<CsvTable.Line>> jobs = new LinkedHashMap<>();
-    CsvTable.read(text, REQUIRED, known, source)
+    CsvTable.read(text, REQUIRED, columns(), source)
         .ifPresent(lines -> lines.forEach(line -> sort(line, jobs)));
     return jobs.entrySet().stream().map(e -> job(e.getKey(), e.getValue())).toList();
   }
