@@ -65,9 +65,7 @@ final class JobReader {
     Optional<String> place = given(f, "place", known.places(), known.place());
     Optional<Car> car = f.fields("car", CAR).flatMap(this::car);
     Optional<ParkingPlan> parking = parking(f);
-    Optional<ZoneId> zone = f.has("zone") ? Zones.of(f, "zone") : known.zone();
-    boolean zoneLost = f.has("zone") && zone.isEmpty();
-    Optional<ZoneId> clock = zoneLost ? UTC : zone;
+    Optional<ZoneId> clock = clock(f);
     Optional<Instant> pickup = f.leaf("pickup").flatMap(l -> Times.moment(l, clock, source));
     // A missing zone is told once a job, at the pickup.
     Optional<ZoneId> itemClock = pickup.isEmpty() ? clock.or(() -> UTC) : clock;
@@ -96,6 +94,11 @@ final class JobReader {
             fitted,
             found,
             f.where("id")));
+  }
+
+  /** The zone of the job's times; after a wrong one was told, UTC, so that the rest is checked. */
+  private Optional<ZoneId> clock(Fields f) {
+    return f.has("zone") ? Zones.of(f, "zone").or(() -> UTC) : known.zone();
   }
 
   private static Optional<String> given(

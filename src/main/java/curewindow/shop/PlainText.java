@@ -17,22 +17,8 @@ final class PlainText {
     boolean indent = true;
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
-      if (c == '\t' && indent) {
-        source.error(
-            "tab",
-            line,
-            i - start + 1,
-            "a tab stands at the start of the line",
-            "indent with spaces; YAML does not take tabs there");
-        return true;
-      }
-      if (isOdd(c)) {
-        source.error(
-            "control-character",
-            line,
-            i - start + 1,
-            "an invisible control character " + Source.shown(String.valueOf(c)) + " stands here",
-            "delete it, or save the file again as plain text");
+      if (c == '\t' && indent || isOdd(c)) {
+        tell(c, line, i - start + 1, source);
         return true;
       }
       indent = c == '\n' || indent && c == ' ';
@@ -42,6 +28,24 @@ final class PlainText {
       }
     }
     return false;
+  }
+
+  private static void tell(char c, int line, int column, Source source) {
+    if (c == '\t') {
+      source.error(
+          "tab",
+          line,
+          column,
+          "a tab stands at the start of the line",
+          "indent with spaces; YAML does not take tabs there");
+    } else {
+      source.error(
+          "control-character",
+          line,
+          column,
+          "an invisible control character " + Source.shown(String.valueOf(c)) + " stands here",
+          "delete it, or save the file again as plain text");
+    }
   }
 
   private static boolean isOdd(char c) {

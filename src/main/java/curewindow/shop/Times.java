@@ -42,93 +42,60 @@ final class Times {
     String text = leaf.text().strip();
     Matcher form = FORM.matcher(text);
     if (!form.matches()) {
-      error(
-          leaf,
-          "not-a-time",
-          "is not a time: " + Source.shown(text),
-          "write it as 2026-11-25T14:30",
-          source);
-      return Optional.empty();
+      String what = "is not a time: " + Source.shown(text);
+      return none(leaf, "not-a-time", what, "write it as 2026-11-25T14:30", source);
     }
     if (form.group(2) == null) {
-      error(
-          leaf,
-          "no-hour",
-          "has a date without an hour",
-          "add the hour: " + text + "T14:30",
-          source);
-      return Optional.empty();
+      String fix = "add the hour: " + text + "T14:30";
+      return none(leaf, "no-hour", "has a date without an hour", fix, source);
     }
     try {
       LocalDateTime local = LocalDate.parse(form.group(1)).atTime(LocalTime.parse(form.group(2)));
       if (local.getYear() < FIRST_YEAR || local.getYear() >= LAST_YEAR) {
-        yearOff(leaf, source);
-        return Optional.empty();
+        return yearOff(leaf, source);
       }
       return form.group(3) == null
           ? local(local, leaf, zone, source)
           : Optional.of(local.toInstant(ZoneOffset.of(form.group(3))));
     } catch (DateTimeException e) {
-      error(
-          leaf,
-          "not-a-time",
-          "names a day, hour or offset that does not exist: " + Source.shown(text),
-          "check the month, the day, the hour and the offset",
-          source);
-      return Optional.empty();
+      String what = "names a day, hour or offset that does not exist: " + Source.shown(text);
+      String fix = "check the month, the day, the hour and the offset";
+      return none(leaf, "not-a-time", what, fix, source);
     }
   }
 
   private static Optional<Instant> local(
       LocalDateTime local, Leaf leaf, Optional<ZoneId> zone, Source source) {
     if (zone.isEmpty()) {
-      error(
-          leaf,
-          "no-time-zone",
-          "has no time zone",
+      String fix =
           "set zone: in shop.yaml, or write the offset behind the time, such as "
               + SHOWN.format(local)
-              + "-08:00",
-          source);
-      return Optional.empty();
+              + "-08:00";
+      return none(leaf, "no-time-zone", "has no time zone", fix, source);
     }
     List<ZoneOffset> offsets = zone.get().getRules().getValidOffsets(local);
     if (offsets.size() == 1) {
       return Optional.of(local.toInstant(offsets.get(0)));
     }
     ZoneOffsetTransition change = zone.get().getRules().getTransition(local);
+    String fromTo =
+        " from "
+            + SHOWN.format(change.getDateTimeBefore())
+            + " to "
+            + SHOWN.format(change.getDateTimeAfter());
     if (offsets.isEmpty()) {
-      error(
-          leaf,
-          "skipped-time",
-          "does not exist: the clocks of "
-              + zone.get()
-              + " skip from "
-              + SHOWN.format(change.getDateTimeBefore())
-              + " to "
-              + SHOWN.format(change.getDateTimeAfter()),
-          "write the time that the clock showed",
-          source);
-    } else {
-      error(
-          leaf,
-          "doubled-time",
-          "happens twice: the clocks of "
-              + zone.get()
-              + " go back from "
-              + SHOWN.format(change.getDateTimeBefore())
-              + " to "
-              + SHOWN.format(change.getDateTimeAfter()),
-          "write the offset behind it: "
-              + SHOWN.format(local)
-              + offsets.get(0)
-              + " for the first, "
-              + SHOWN.format(local)
-              + offsets.get(1)
-              + " for the second",
-          source);
+      String what = "does not exist: the clocks of " + zone.get() + " skip" + fromTo;
+      return none(leaf, "skipped-time", what, "write the time that the clock showed", source);
     }
-    return Optional.empty();
+    String what = "happens twice: the clocks of " + zone.get() + " go back" + fromTo;
+    return none(leaf, "doubled-time", what, bothOf(local, offsets), source);
+  }
+
+  private static String bothOf(LocalDateTime local, List<ZoneOffset> offsets) {
+    String time = SHOWN.format(local);
+    return "write the offset behind it: "
+        + (time + offsets.get(0) + " for the first, ")
+        + (time + offsets.get(1) + " for the second");
   }
 
   /** A day of the calendar. */
@@ -138,28 +105,22 @@ final class Times {
       if (day.getYear() >= FIRST_YEAR && day.getYear() < LAST_YEAR) {
         return Optional.of(day);
       }
-      yearOff(leaf, source);
+      return yearOff(leaf, source);
     } catch (DateTimeException e) {
-      error(
-          leaf,
-          "not-a-date",
-          "is not a day: " + Source.shown(leaf.text()),
-          "write it as 2026-12-25",
-          source);
+      String what = "is not a day: " + Source.shown(leaf.text());
+      return none(leaf, "not-a-date", what, "write it as 2026-12-25", source);
     }
-    return Optional.empty();
   }
 
-  private static void yearOff(Leaf leaf, Source source) {
-    error(
-        leaf,
-        "out-of-range",
-        "is in the year " + Source.shown(leaf.text().strip().substring(0, 4)),
-        "check the year; it should be from " + FIRST_YEAR + " to " + (LAST_YEAR - 1),
-        source);
+  private static <T> Optional<T> yearOff(Leaf leaf, Source source) {
+    String what = "is in the year " + Source.shown(leaf.text().strip().substring(0, 4));
+    String fix = "check the year; it should be from " + FIRST_YEAR + " to " + (LAST_YEAR - 1);
+    return none(leaf, "out-of-range", what, fix, source);
   }
 
-  private static void error(Leaf leaf, String code, String what, String fix, Source source) {
+  private static <T> Optional<T> none(
+      Leaf leaf, String code, String what, String fix, Source source) {
     source.error(code, leaf.where(), Values.lastKey(leaf) + " " + what, fix);
+    return Optional.empty();
   }
 }
