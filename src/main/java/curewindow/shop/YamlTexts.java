@@ -26,6 +26,25 @@ public final class YamlTexts {
    */
   public static Optional<Map<String, String>> read(
       ShopFiles files, String file, Problems problems) {
+    return readPlaced(files, file, problems)
+        .map(
+            placed -> {
+              Map<String, String> texts = new LinkedHashMap<>();
+              placed.forEach((key, text) -> texts.put(key, text.text()));
+              return texts;
+            });
+  }
+
+  /**
+   * The texts of a YAML file by key, with their lines, for those who check the texts further.
+   *
+   * @param files the files of the shop folder
+   * @param file the file, relative to the shop folder, with forward slashes
+   * @param problems where problems of the file are added
+   * @return the texts in the order of the file, or empty where the file as a whole cannot be read
+   */
+  public static Optional<Map<String, PlacedText>> readPlaced(
+      ShopFiles files, String file, Problems problems) {
     Source source = new Source(file, problems);
     Optional<Node> node = files.text(file, problems).flatMap(t -> YamlTree.read(t, source));
     if (node.isEmpty()) {
@@ -39,13 +58,13 @@ public final class YamlTexts {
           "write one key and its text on each line");
       return Optional.empty();
     }
-    Map<String, String> texts = new LinkedHashMap<>();
+    Map<String, PlacedText> texts = new LinkedHashMap<>();
     collect(branch, "", texts, source);
     return Optional.of(texts);
   }
 
   private static void collect(
-      Branch branch, String prefix, Map<String, String> texts, Source source) {
+      Branch branch, String prefix, Map<String, PlacedText> texts, Source source) {
     for (Map.Entry<String, Entry> e : branch.entries().entrySet()) {
       String key = prefix + e.getKey();
       Node value = e.getValue().value();
@@ -63,8 +82,8 @@ public final class YamlTexts {
     }
   }
 
-  private static void put(String key, Leaf leaf, Map<String, String> texts, Source source) {
-    if (texts.putIfAbsent(key, leaf.text()) != null) {
+  private static void put(String key, Leaf leaf, Map<String, PlacedText> texts, Source source) {
+    if (texts.putIfAbsent(key, new PlacedText(leaf.text(), leaf.where())) != null) {
       source.error(
           "duplicate-key",
           leaf.where(),

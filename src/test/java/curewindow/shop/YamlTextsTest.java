@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
+import curewindow.problem.Where;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -36,6 +37,14 @@ class YamlTextsTest {
     assertEquals(Map.of("hold.windows-up.label", "Windows stay up", "plain", "a: b"), texts);
     assertEquals(List.of("hold.windows-up.label", "plain"), List.copyOf(texts.keySet()));
     assertEquals(List.of(), lines());
+  }
+
+  @Test
+  void aTextKnowsItsPlace() throws IOException {
+    Files.writeString(dir.resolve("words.yaml"), "a:\n  b: x\n");
+    Map<String, PlacedText> texts =
+        YamlTexts.readPlaced(new ShopFiles(dir), "words.yaml", problems).orElseThrow();
+    assertEquals(Map.of("a.b", new PlacedText("x", new Where("words.yaml", 2, 6, "a.b"))), texts);
   }
 
   @Test
