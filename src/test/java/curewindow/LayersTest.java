@@ -42,7 +42,7 @@ class LayersTest {
           Map.entry("problem", Set.of()),
           Map.entry("climate", Set.of("net.e175.klaus.solarpositioning", "de.siegmar.fastcsv")),
           Map.entry("cure", Set.of()),
-          Map.entry("shop", Set.of("tools.jackson", "de.siegmar.fastcsv")),
+          Map.entry("shop", Set.of("tools.jackson", "org.snakeyaml.engine", "de.siegmar.fastcsv")),
           Map.entry("words", Set.of("com.ibm.icu")),
           Map.entry("guide", Set.of("com.vladsch.flexmark", "org.jsoup")),
           Map.entry("page", Set.of("org.thymeleaf")),

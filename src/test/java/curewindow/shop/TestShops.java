@@ -19,10 +19,6 @@ final class TestShops {
   /** Copies the base shop into a folder. */
   static Path base(Path into) throws IOException {
     copy(CASES.resolve("base"), into);
-    // Guides belong to another package; a language counts once it has any.
-    for (String language : List.of("en", "es")) {
-      Files.createDirectories(into.resolve("content/guides/" + language));
-    }
     return into;
   }
 
