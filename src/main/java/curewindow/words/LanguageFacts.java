@@ -5,6 +5,7 @@ import com.ibm.icu.util.ULocale.AvailableType;
 import curewindow.problem.Nearest;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
+import curewindow.shop.PlacedText;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -30,7 +31,7 @@ record LanguageFacts(String language, ULocale locale, boolean rightToLeft, Units
           .map(ULocale::toLanguageTag)
           .collect(Collectors.toUnmodifiableSet());
 
-  static LanguageFacts read(String language, Map<String, FlatText> texts, Problems problems) {
+  static LanguageFacts read(String language, Map<String, PlacedText> texts, Problems problems) {
     ULocale locale = locale(language, texts, problems);
     String direction =
         choice(
@@ -50,8 +51,8 @@ record LanguageFacts(String language, ULocale locale, boolean rightToLeft, Units
     return LOCALES.contains(language);
   }
 
-  private static ULocale locale(String language, Map<String, FlatText> texts, Problems problems) {
-    FlatText given = texts.get("language.locale");
+  private static ULocale locale(String language, Map<String, PlacedText> texts, Problems problems) {
+    PlacedText given = texts.get("language.locale");
     String tag = given == null ? language : given.text();
     if (!LOCALES.contains(tag)) {
       problems.add(
@@ -66,7 +67,7 @@ record LanguageFacts(String language, ULocale locale, boolean rightToLeft, Units
   }
 
   private static String choice(
-      FlatText given, String usual, List<String> allowed, Problems problems) {
+      PlacedText given, String usual, List<String> allowed, Problems problems) {
     if (given == null || allowed.contains(given.text())) {
       return given == null ? usual : given.text();
     }

@@ -5,13 +5,14 @@ import curewindow.problem.Nearest;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Where;
+import curewindow.shop.PlacedText;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 
 /** One reading of all words: turns texts into messages and says what is wrong with them. */
-record LibraryReading(Map<String, Map<String, FlatText>> texts, Problems problems) {
+record LibraryReading(Map<String, Map<String, PlacedText>> texts, Problems problems) {
 
   WordsLibrary library() {
     Map<String, LanguageFacts> facts = new TreeMap<>();
@@ -29,17 +30,18 @@ record LibraryReading(Map<String, Map<String, FlatText>> texts, Problems problem
     return new WordsLibrary(facts, messages);
   }
 
-  private Map<String, Message> compile(Map<String, FlatText> found, ULocale locale) {
+  private Map<String, Message> compile(Map<String, PlacedText> found, ULocale locale) {
     Map<String, Message> compiled = new HashMap<>();
-    for (FlatText text : found.values()) {
+    for (Map.Entry<String, PlacedText> e : found.entrySet()) {
+      String key = e.getKey();
       try {
-        compiled.put(text.key(), Message.of(text.text(), locale));
-      } catch (IllegalArgumentException e) {
+        compiled.put(key, Message.of(e.getValue().text(), locale));
+      } catch (IllegalArgumentException malformed) {
         problems.add(
             Problem.error(
                 "malformed-text",
-                text.where(),
-                "the text " + text.key() + " is not a message pattern: " + oneLine(e),
+                e.getValue().where(),
+                "the text " + key + " is not a message pattern: " + oneLine(malformed),
                 "close every { with a }, and give every plural an other { } form"));
       }
     }
@@ -51,16 +53,19 @@ record LibraryReading(Map<String, Map<String, FlatText>> texts, Problems problem
   }
 
   private void compare(String language, Map<String, Map<String, Message>> messages) {
-    Map<String, FlatText> english = texts.get(WordsLibrary.FALLBACK);
-    Map<String, FlatText> own = texts.get(language);
+    Map<String, PlacedText> english = texts.get(WordsLibrary.FALLBACK);
+    Map<String, PlacedText> own = texts.get(language);
     english.keySet().stream().filter(k -> !own.containsKey(k)).forEach(k -> lacks(language, k));
-    for (FlatText text : own.values()) {
-      if (!english.containsKey(text.key())) {
-        unused(text, english.keySet());
-      } else {
-        values(text, messages.get(language), messages.get(WordsLibrary.FALLBACK));
-      }
-    }
+    Map<String, Message> mine = messages.get(language);
+    Map<String, Message> theirs = messages.get(WordsLibrary.FALLBACK);
+    own.forEach(
+        (key, text) -> {
+          if (!english.containsKey(key)) {
+            unused(key, text, english.keySet());
+          } else if (mine.containsKey(key) && theirs.containsKey(key)) {
+            values(key, text, mine.get(key).values(), theirs.get(key).values());
+          }
+        });
   }
 
   private void lacks(String language, String key) {
@@ -72,29 +77,25 @@ record LibraryReading(Map<String, Map<String, FlatText>> texts, Problems problem
             "add it; until then the English text is shown"));
   }
 
-  private void unused(FlatText text, Set<String> known) {
+  private void unused(String key, PlacedText text, Set<String> known) {
     problems.add(
         Problem.notice(
             "text-unused",
             text.where(),
-            "English has no text " + text.key(),
-            Nearest.to(text.key(), known)
+            "English has no text " + key,
+            Nearest.to(key, known)
                 .map(near -> "did you mean " + near + "?")
                 .orElse("remove it, or add the English text")));
   }
 
-  private void values(FlatText text, Map<String, Message> own, Map<String, Message> english) {
-    if (!own.containsKey(text.key()) || !english.containsKey(text.key())) {
-      return;
-    }
-    Set<String> known = english.get(text.key()).values();
-    for (String value : own.get(text.key()).values()) {
+  private void values(String key, PlacedText text, Set<String> used, Set<String> known) {
+    for (String value : used) {
       if (!known.contains(value)) {
         problems.add(
             Problem.error(
                 "unknown-value",
                 text.where(),
-                "the text " + text.key() + " uses {" + value + "}, which English does not have",
+                "the text " + key + " uses {" + value + "}, which English does not have",
                 known.isEmpty() ? "remove it" : "use one of " + String.join(", ", known)));
       }
     }

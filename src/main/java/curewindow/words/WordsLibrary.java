@@ -3,6 +3,7 @@ package curewindow.words;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Where;
+import curewindow.shop.PlacedText;
 import curewindow.shop.ShopFiles;
 import java.util.List;
 import java.util.Map;
@@ -42,7 +43,7 @@ public final class WordsLibrary {
    * @return the words that can be used
    */
   public static WordsLibrary read(ShopFiles files, Problems problems) {
-    Map<String, Map<String, FlatText>> texts = new TreeMap<>();
+    Map<String, Map<String, PlacedText>> texts = new TreeMap<>();
     for (String language : files.folders(FOLDER)) {
       if (LanguageFacts.known(language)) {
         texts.put(language, LanguageTexts.read(files, FOLDER + "/" + language, problems));
