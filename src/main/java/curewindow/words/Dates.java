@@ -23,6 +23,8 @@ final class Dates {
 
   private final SimpleDateFormat day;
   private final SimpleDateFormat shortDay;
+  private final SimpleDateFormat weekday;
+  private final SimpleDateFormat monthDay;
   private final SimpleDateFormat date;
   private final SimpleDateFormat hour;
   private final SimpleDateFormat hourAndMinute;
@@ -32,6 +34,8 @@ final class Dates {
     DateTimePatternGenerator patterns = DateTimePatternGenerator.getInstance(locale);
     day = format(locale, patterns.getBestPattern("EEEEMMMMd"));
     shortDay = format(locale, patterns.getBestPattern("EEEMMMd"));
+    weekday = format(locale, patterns.getBestPattern("ccc"));
+    monthDay = format(locale, patterns.getBestPattern("MMMd"));
     date = format(locale, patterns.getBestPattern("yMMMMd"));
     hourAndMinute = format(locale, patterns.getBestPattern("jm"));
     String hourAlone = patterns.getBestPattern("j");
@@ -54,6 +58,14 @@ final class Dates {
 
   String shortDay(Instant at, ZoneId zone) {
     return write(shortDay, at.atZone(zone).toLocalDateTime());
+  }
+
+  String weekday(Instant at, ZoneId zone) {
+    return write(weekday, at.atZone(zone).toLocalDateTime());
+  }
+
+  String monthDay(Instant at, ZoneId zone) {
+    return write(monthDay, at.atZone(zone).toLocalDateTime());
   }
 
   String time(Instant at, ZoneId zone) {

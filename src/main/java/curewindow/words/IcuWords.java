@@ -56,6 +56,16 @@ final class IcuWords implements Words {
   }
 
   @Override
+  public String weekday(Instant at, ZoneId zone) {
+    return dates.weekday(at, zone);
+  }
+
+  @Override
+  public String monthDay(Instant at, ZoneId zone) {
+    return dates.monthDay(at, zone);
+  }
+
+  @Override
   public String time(Instant at, ZoneId zone) {
     return dates.time(at, zone);
   }

@@ -72,6 +72,24 @@ public interface Words {
   String shortDay(Instant at, ZoneId zone);
 
   /**
+   * The day of the week in few letters, such as {@code Thu}.
+   *
+   * @param at the instant
+   * @param zone the zone whose calendar is shown
+   * @return the text
+   */
+  String weekday(Instant at, ZoneId zone);
+
+  /**
+   * A day of a month in few letters, such as {@code Dec 3}.
+   *
+   * @param at the instant
+   * @param zone the zone whose calendar is shown
+   * @return the text
+   */
+  String monthDay(Instant at, ZoneId zone);
+
+  /**
    * An hour of the day, such as {@code 2 PM}.
    *
    * @param at the instant

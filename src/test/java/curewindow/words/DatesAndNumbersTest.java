@@ -32,6 +32,8 @@ final class DatesAndNumbersTest {
   void englishDatesAndHours() {
     assertEquals("Thursday, December 3", en.day(TWO, DENVER));
     assertEquals("Thu, Dec 3", en.shortDay(TWO, DENVER));
+    assertEquals("Thu", en.weekday(TWO, DENVER));
+    assertEquals("Dec 3", en.monthDay(TWO, DENVER));
     assertEquals("2\u00A0PM", en.time(TWO, DENVER));
     assertEquals("2:30\u00A0PM", en.time(HALF_PAST, DENVER));
     assertEquals("Thursday, December 3, 2\u00A0PM", en.dayAndTime(TWO, DENVER));
@@ -42,6 +44,8 @@ final class DatesAndNumbersTest {
   void spanishDatesAndHours() {
     assertEquals("jueves, 3 de diciembre", es.day(TWO, DENVER));
     assertEquals("jue, 3 de dic", es.shortDay(TWO, DENVER));
+    assertEquals("jue", es.weekday(TWO, DENVER));
+    assertEquals("3 dic", es.monthDay(TWO, DENVER));
     assertEquals("2\u00A0p.m.", es.time(TWO, DENVER));
     assertEquals("2:30\u00A0p.m.", es.time(HALF_PAST, DENVER));
     assertEquals("3 de diciembre de 2026", es.date(LocalDate.of(2026, 12, 3)));
