@@ -1,0 +1,91 @@
+package curewindow.handout;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Room for a text on paper.
+ *
+ * @param width millimetres
+ * @param lines how many lines at most
+ * @param points the size the text starts from
+ * @param font its font
+ */
+record TextBox(double width, int lines, double points, PaperFont font) {
+
+  /** The smallest size at which anything is printed, in points. */
+  static final double SMALLEST = 6.5;
+
+  private static final double STEP = 0.25;
+  private static final String ELLIPSIS = "…";
+
+  /**
+   * A text made to fit.
+   *
+   * @param lines its lines
+   * @param points their size
+   */
+  record Fitted(List<String> lines, double points) {}
+
+  /**
+   * Fits a text: it wraps, then shrinks down to {@link #SMALLEST}, and is then cut at a word, with
+   * an ellipsis.
+   */
+  Fitted fit(String text) {
+    String clean = text.strip().replaceAll("[ \\t\\r\\n]+", " ");
+    double size = points;
+    while (true) {
+      List<String> wrapped = wrap(clean, size);
+      if (fits(wrapped, size)) {
+        return new Fitted(wrapped, size);
+      }
+      if (size <= SMALLEST) {
+        return new Fitted(cut(wrapped), size);
+      }
+      size = Math.max(SMALLEST, size - STEP);
+    }
+  }
+
+  private boolean fits(List<String> wrapped, double size) {
+    return wrapped.size() <= lines
+        && wrapped.stream().allMatch(line -> font.width(line, size) <= width);
+  }
+
+  private List<String> wrap(String text, double size) {
+    List<String> wrapped = new ArrayList<>();
+    String line = "";
+    for (String word : text.split(" ")) {
+      String longer = line.isEmpty() ? word : line + " " + word;
+      if (line.isEmpty() || font.width(longer, size) <= width) {
+        line = longer;
+      } else {
+        wrapped.add(line);
+        line = word;
+      }
+    }
+    wrapped.add(line);
+    return wrapped;
+  }
+
+  private List<String> cut(List<String> wrapped) {
+    List<String> kept = new ArrayList<>(wrapped.subList(0, Math.min(lines, wrapped.size())));
+    for (int i = 0; i < kept.size(); i++) {
+      boolean more = i == kept.size() - 1 && wrapped.size() > kept.size();
+      if (more || font.width(kept.get(i), SMALLEST) > width) {
+        kept.set(i, shortened(kept.get(i)));
+        return new ArrayList<>(kept.subList(0, i + 1));
+      }
+    }
+    return kept;
+  }
+
+  private String shortened(String line) {
+    String rest = line;
+    while (!rest.isEmpty() && font.width(rest + ELLIPSIS, SMALLEST) > width) {
+      int space = rest.lastIndexOf(' ');
+      int end = space > 0 ? space : rest.offsetByCodePoints(rest.length(), -1);
+      rest = rest.substring(0, end);
+    }
+    return rest + ELLIPSIS;
+  }
+}
