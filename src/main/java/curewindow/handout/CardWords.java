@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
@@ -58,11 +59,12 @@ final class CardWords {
     Words words = view.words();
     ZoneId zone = view.timeline().zone();
     Instant at = release.end().at();
+    Locale capitals = Locale.forLanguageTag(words.language());
     return Map.of(
         "what", words.text("hold." + release.hold() + ".short"),
         "link", words.text("handout.card." + link(release)),
-        "weekday", words.weekday(at, zone),
-        "day", words.monthDay(at, zone),
+        "weekday", words.weekday(at, zone).toUpperCase(capitals),
+        "day", words.monthDay(at, zone).toUpperCase(capitals),
         "hour", words.time(at, zone));
   }
 

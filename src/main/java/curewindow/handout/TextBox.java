@@ -17,6 +17,7 @@ record TextBox(double width, int lines, double points, PaperFont font) {
   static final double SMALLEST = 6.5;
 
   private static final double STEP = 0.25;
+  private static final double BARELY_SMALLER = 0.9;
   private static final String ELLIPSIS = "…";
 
   /**
@@ -28,27 +29,30 @@ record TextBox(double width, int lines, double points, PaperFont font) {
   record Fitted(List<String> lines, double points) {}
 
   /**
-   * Fits a text: it wraps, then shrinks down to {@link #SMALLEST}, and is then cut at a word, with
-   * an ellipsis.
+   * Fits a text: on as few lines as do without much shrinking, else on all lines, shrunk to {@link
+   * #SMALLEST}; what does not fit even then is cut at a word, with an ellipsis.
    */
   Fitted fit(String text) {
     String clean = text.strip().replaceAll("[ \\t\\r\\n]+", " ");
-    double size = points;
-    while (true) {
-      List<String> wrapped = wrap(clean, size);
-      if (fits(wrapped, size)) {
-        return new Fitted(wrapped, size);
+    for (int most = 1; most <= lines; most++) {
+      double least = most == lines ? SMALLEST : Math.max(SMALLEST, points * BARELY_SMALLER);
+      for (double size = points; size >= least; size = smaller(size, least)) {
+        List<String> wrapped = wrap(clean, size);
+        if (wrapped.size() <= most && fits(wrapped, size)) {
+          return new Fitted(wrapped, size);
+        }
       }
-      if (size <= SMALLEST) {
-        return new Fitted(cut(wrapped), size);
-      }
-      size = Math.max(SMALLEST, size - STEP);
     }
+    return new Fitted(cut(wrap(clean, SMALLEST)), SMALLEST);
+  }
+
+  /** The next size to try; the least one is always tried. */
+  private static double smaller(double size, double least) {
+    return size > least ? Math.max(least, size - STEP) : 0;
   }
 
   private boolean fits(List<String> wrapped, double size) {
-    return wrapped.size() <= lines
-        && wrapped.stream().allMatch(line -> font.width(line, size) <= width);
+    return wrapped.stream().allMatch(line -> font.width(line, size) <= width);
   }
 
   private List<String> wrap(String text, double size) {

@@ -28,9 +28,7 @@ final class CardPressTest {
     Files.createDirectories(Path.of("target/handout"));
     Files.write(
         Path.of("target/handout/cards.pdf"),
-        print(
-            SampleJobs.tinted().view(),
-            SampleJobs.tinted().language("es").firstName("").view()));
+        print(SampleJobs.tinted().view(), SampleJobs.tinted().language("es").firstName("").view()));
     assertTrue(true);
   }
 }
