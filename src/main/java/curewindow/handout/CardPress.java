@@ -59,6 +59,7 @@ public final class CardPress {
         problems.add(tooLong(view));
         continue;
       }
+      lackingLetters(view).ifPresent(problems::add);
       cards.add(CardWords.of(view, codes.size()));
       codes.add(code.get());
       printed.add(view);
@@ -106,6 +107,23 @@ public final class CardPress {
         printed.stream().map(v -> v.job().pickup()).max(Comparator.naturalOrder()).orElseThrow();
     String title = first.words().text("handout.card.title", Map.of("shop", first.shop().name()));
     return new PaperPress.Label(title, first.words().language(), made);
+  }
+
+  private static Optional<Problem> lackingLetters(JobView view) {
+    String shown = view.shop().name() + view.job().firstName() + view.job().car().text();
+    String lacking = PaperFont.BOLD.lacking(shown) + PaperFont.TEXT.lacking(shown);
+    if (lacking.isEmpty()) {
+      return Optional.empty();
+    }
+    int first = lacking.codePointAt(0);
+    return Optional.of(
+        Problem.notice(
+            "missing-glyph",
+            view.job().where(),
+            "the card's font has no sign for '"
+                + Character.toString(first)
+                + String.format(Locale.ROOT, "' (U+%04X), which is left out", first),
+            "write the name or the car's text without it"));
   }
 
   private static Problem tooLong(JobView view) {

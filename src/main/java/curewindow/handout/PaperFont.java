@@ -68,6 +68,21 @@ enum PaperFont {
     return measures().glyphs.getGlyphId(character) != 0;
   }
 
+  /** The characters of a text that the font lacks, each once. */
+  String lacking(String text) {
+    return text.codePoints()
+        .filter(c -> !Character.isWhitespace(c) && !has(c))
+        .distinct()
+        .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+        .toString();
+  }
+
+  /** This font, or the plain one of the same weight where only that has all of a text. */
+  PaperFont covering(String text) {
+    PaperFont plain = weight > 400 ? BOLD : TEXT;
+    return lacking(text).isEmpty() ? this : plain;
+  }
+
   private synchronized Measures measures() {
     if (measures == null) {
       measures = Measures.of(this);

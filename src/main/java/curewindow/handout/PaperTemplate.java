@@ -70,8 +70,9 @@ final class PaperTemplate {
       style(document, pageRule + styleSheet);
       return Optional.of(document);
     } catch (TemplateProcessingException e) {
-      int line = e.getLine() == null ? 0 : e.getLine();
-      int column = e.getCol() == null ? 0 : e.getCol();
+      TemplateProcessingException placed = placed(e);
+      int line = placed.hasLineAndCol() ? placed.getLine() : 0;
+      int column = placed.hasLineAndCol() ? placed.getCol() : 0;
       problems.add(mistake(line, column, reason(e)));
     } catch (SAXParseException e) {
       // The line is that of the filled template, which is of no use to the reader.
@@ -80,6 +81,17 @@ final class PaperTemplate {
       problems.add(mistake(0, 0, e.getMessage()));
     }
     return Optional.empty();
+  }
+
+  /** The innermost cause that knows its line. */
+  private static TemplateProcessingException placed(TemplateProcessingException e) {
+    TemplateProcessingException found = e;
+    for (Throwable cause = e; cause != null; cause = cause.getCause()) {
+      if (cause instanceof TemplateProcessingException inner && inner.hasLineAndCol()) {
+        found = inner;
+      }
+    }
+    return found;
   }
 
   private static String reason(TemplateProcessingException e) {

@@ -28,6 +28,11 @@ record TextBox(double width, int lines, double points, PaperFont font) {
    */
   record Fitted(List<String> lines, double points) {}
 
+  /** The same room for another font. */
+  TextBox in(PaperFont other) {
+    return new TextBox(width, lines, points, other);
+  }
+
   /**
    * Fits a text: on as few lines as do without much shrinking, else on all lines, shrunk to {@link
    * #SMALLEST}; what does not fit even then is cut at a word, with an ellipsis.

@@ -4,6 +4,7 @@ import curewindow.problem.Nearest;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Where;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -32,7 +33,7 @@ final class TextBoxes {
 
   void fit(Document document) {
     NodeList all = document.getElementsByTagName("*");
-    List<Element> marked = new java.util.ArrayList<>();
+    List<Element> marked = new ArrayList<>();
     for (int i = 0; i < all.getLength(); i++) {
       if (all.item(i) instanceof Element element && element.hasAttribute(MARK)) {
         marked.add(element);
@@ -46,7 +47,9 @@ final class TextBoxes {
     if (box.isEmpty()) {
       return;
     }
-    TextBox.Fitted fitted = box.get().fit(element.getTextContent());
+    String text = element.getTextContent();
+    PaperFont font = box.get().font().covering(text);
+    TextBox.Fitted fitted = box.get().in(font).fit(printable(text, font));
     element.setTextContent("");
     for (int i = 0; i < fitted.lines().size(); i++) {
       if (i > 0) {
@@ -55,7 +58,6 @@ final class TextBoxes {
       }
       element.appendChild(element.getOwnerDocument().createTextNode(fitted.lines().get(i)));
     }
-    PaperFont font = box.get().font();
     element.setAttribute(
         "style",
         String.format(
@@ -65,6 +67,16 @@ final class TextBoxes {
             font.weight(),
             fitted.points(),
             element.getAttribute("style")));
+  }
+
+  private static String printable(String text, PaperFont font) {
+    String lacking = font.lacking(text);
+    return lacking.isEmpty()
+        ? text
+        : text.codePoints()
+            .filter(c -> lacking.indexOf(c) < 0)
+            .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+            .toString();
   }
 
   private Optional<TextBox> box(String mark) {
