@@ -17,7 +17,7 @@ record TextBox(double width, int lines, double points, PaperFont font) {
   static final double SMALLEST = 6.5;
 
   private static final double STEP = 0.25;
-  private static final double BARELY_SMALLER = 0.9;
+  private static final double BARELY_SMALLER = 0.85;
   private static final String ELLIPSIS = "…";
 
   /**
