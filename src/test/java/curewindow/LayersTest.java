@@ -51,6 +51,7 @@ class LayersTest {
               Set.of(
                   "io.nayuki.qrcodegen",
                   "com.openhtmltopdf",
+                  "org.apache.fontbox",
                   "org.apache.pdfbox",
                   "org.thymeleaf")),
           Map.entry("calendar", Set.of("biweekly")),

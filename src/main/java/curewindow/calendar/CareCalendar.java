@@ -110,7 +110,6 @@ public final class CareCalendar {
   private static String write(ICalendar calendar) {
     StringWriter text = new StringWriter();
     try (ICalWriter writer = new ICalWriter(text, ICalVersion.V2_0)) {
-      writer.getVObjectWriter().getFoldedLineWriter().setLineLength(null);
       writer.write(calendar);
     } catch (IOException e) {
       throw new UncheckedIOException(e);

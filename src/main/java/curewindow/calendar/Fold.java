@@ -13,9 +13,10 @@ final class Fold {
 
   private Fold() {}
 
-  static String lines(String unfolded) {
-    StringBuilder folded = new StringBuilder(unfolded.length() + 64);
-    for (String line : unfolded.split(BREAK)) {
+  /** Folds a text anew, whether or not it is folded already. */
+  static String lines(String text) {
+    StringBuilder folded = new StringBuilder(text.length() + 64);
+    for (String line : text.replaceAll("\r\n[ \t]", "").split(BREAK)) {
       fold(line, folded);
       folded.append(BREAK);
     }

@@ -71,10 +71,10 @@ final class CareCalendarTest {
     assertEquals("You can roll the windows down.", value(event, Property.SUMMARY));
     assertEquals(
         "All dates and advice for this car:"
-            + " https://care.example/C/7K3MPQ9W2XHTR4VBN6DYF8GJCS/\n"
+            + " https://care.example/C/7K3MPQ9W2XHTR4VB/\n"
             + "Halyard Street Film & Glass, (503) 555-0142",
         value(event, Property.DESCRIPTION));
-    assertEquals("https://care.example/C/7K3MPQ9W2XHTR4VBN6DYF8GJCS/", value(event, Property.URL));
+    assertEquals("https://care.example/C/7K3MPQ9W2XHTR4VB/", value(event, Property.URL));
     assertEquals("TRANSPARENT", value(event, Property.TRANSP));
     assertEquals("PT15M", value(event, Property.DURATION));
   }

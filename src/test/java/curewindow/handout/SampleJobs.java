@@ -53,7 +53,7 @@ public final class SampleJobs {
   private String phone = "(503) 555-0142";
   private String language = "en";
   private String address = "https://care.example/C/";
-  private String token = "7K3MPQ9W2XHTR4VBN6DYF8GJCS";
+  private String token = "7K3MPQ9W2XHTR4VB";
   private ZoneId zone = ZoneId.of("America/Los_Angeles");
 
   /** A tinted car in Portland with the holds most tinted cars have. */
