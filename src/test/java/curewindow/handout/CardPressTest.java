@@ -223,6 +223,38 @@ final class CardPressTest {
     }
   }
 
+  /** Holds of the catalogue that comes with the program, in the widest month and hour. */
+  @ParameterizedTest
+  @ValueSource(strings = {"en", "es"})
+  void shippedWordsAreNeverCut(String language) throws Exception {
+    List<String> holds =
+        List.of(
+                "windows-up keep-dry wipers rain normal-use demist defroster hand-wash pressure-wash"
+                    .split(" "),
+                "machine-wash inside-glass wet-clean topper full-cure haze water-pockets inspection"
+                    .split(" "))
+            .stream()
+            .flatMap(java.util.Arrays::stream)
+            .toList();
+    List<JobView> views = new ArrayList<>();
+    for (String hold : holds) {
+      SampleJobs job = SampleJobs.bare().shippedWords().language(language);
+      views.add(job.hold(hold, HoldKind.HOLD, "2026-11-30T10:00").view());
+      views.add(
+          SampleJobs.bare()
+              .shippedWords()
+              .language(language)
+              .askUs(hold, HoldKind.HOLD, "2026-09-30T10:00")
+              .view());
+    }
+    try (PrintedCard card = new PrintedCard(bytes(views.toArray(JobView[]::new)))) {
+      for (int page = 0; page < views.size(); page++) {
+        String text = card.text(page);
+        assertFalse(text.contains("…") || text.contains("[hold."), text);
+      }
+    }
+  }
+
   @Test
   void everyFontIsInTheFileAndOnlyItsUsedSigns() throws Exception {
     byte[] pdf = bytes(SampleJobs.tinted().view());

@@ -46,6 +46,10 @@ public final class SampleJobs {
   private static final WordsLibrary WORDS =
       WordsLibrary.read(new ShopFiles(FOLDER), new Problems());
 
+  private static final WordsLibrary SHIPPED =
+      WordsLibrary.read(new ShopFiles(Path.of("no-such-shop")), new Problems());
+
+  private WordsLibrary words = WORDS;
   private final List<Release> releases = new ArrayList<>();
   private String firstName = "Maribel";
   private String carText = "Dark blue four-door";
@@ -115,6 +119,12 @@ public final class SampleJobs {
     return this;
   }
 
+  /** With the words that come with the program instead of a few for tests. */
+  public SampleJobs shippedWords() {
+    words = SHIPPED;
+    return this;
+  }
+
   public SampleJobs zone(String value) {
     zone = ZoneId.of(value);
     return this;
@@ -138,7 +148,7 @@ public final class SampleJobs {
         catalogue(),
         place(),
         new Timeline(pickup, zone, releases),
-        WORDS.of(language),
+        words.of(language),
         URI.create(address + token + "/"),
         token);
   }
