@@ -67,13 +67,19 @@ public final class CardPress {
     if (printed.isEmpty()) {
       return Optional.empty();
     }
+    return filled(cards, problems)
+        .flatMap(
+            document ->
+                new PaperPress(template.styleFile(), problems)
+                    .print(document, codes, FORMAT, label(printed)));
+  }
+
+  private Optional<Document> filled(List<Map<String, Object>> cards, Problems problems) {
     Problems mistakes = new Problems();
     Optional<Document> filled = template.fill(Map.of("cards", cards), sheet(), mistakes);
     filled.ifPresent(document -> new TextBoxes(template.file(), mistakes).fit(document));
     problems.addAll(mistakes.all());
-    return mistakes.hasErrors()
-        ? Optional.empty()
-        : filled.map(document -> PaperPress.print(document, codes, FORMAT, label(printed)));
+    return mistakes.hasErrors() ? Optional.empty() : filled;
   }
 
   /**

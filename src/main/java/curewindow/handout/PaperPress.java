@@ -4,7 +4,10 @@ import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
-import com.openhtmltopdf.util.XRLog;
+import com.openhtmltopdf.util.XRRuntimeException;
+import curewindow.problem.Problem;
+import curewindow.problem.Problems;
+import curewindow.problem.Where;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -13,7 +16,9 @@ import java.util.Calendar;
 import java.util.GregorianCalendar;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.TimeZone;
+import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
@@ -22,11 +27,19 @@ import org.w3c.dom.Document;
 /** Turns filled templates into PDF: embedded fonts, no outside resources, the same bytes again. */
 final class PaperPress {
 
-  static {
-    XRLog.setLoggingEnabled(false);
-  }
+  private final String styleFile;
+  private final Problems problems;
 
-  private PaperPress() {}
+  /**
+   * A press.
+   *
+   * @param styleFile the style sheet's file, for problems
+   * @param problems where mistakes of the style sheet are told
+   */
+  PaperPress(String styleFile, Problems problems) {
+    this.styleFile = styleFile;
+    this.problems = problems;
+  }
 
   /**
    * What stands in a PDF beside its pages.
@@ -37,28 +50,42 @@ final class PaperPress {
    */
   record Label(String title, String language, Instant made) {}
 
-  static byte[] print(Document filled, List<QrCode> codes, CardFormat format, Label label) {
+  /** The PDF, or empty where the style sheet leaves no room to print on. */
+  Optional<byte[]> print(Document filled, List<QrCode> codes, CardFormat format, Label label) {
+    PdfRendererBuilder builder = builder(filled, codes);
+    try (PdfBoxRenderer renderer = builder.buildPdfRenderer();
+        PDDocument pdf = renderer.createPDFKeepOpen()) {
+      CutMarks.add(pdf, format);
+      label(pdf, label);
+      pdf.setDocumentId((long) filled.getDocumentElement().getTextContent().hashCode());
+      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+      pdf.save(bytes);
+      return Optional.of(bytes.toByteArray());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } catch (XRRuntimeException | IllegalArgumentException e) {
+      problems.add(
+          Problem.error(
+              "template-mistake",
+              Where.file(styleFile),
+              "the page cannot be laid out: " + e.getMessage(),
+              "take back the last change of the style sheet or its template"));
+      return Optional.empty();
+    }
+  }
+
+  private PdfRendererBuilder builder(Document filled, List<QrCode> codes) {
     PdfRendererBuilder builder = new PdfRendererBuilder();
     builder.withW3cDocument(filled, null);
     builder.useObjectDrawerFactory(new CodeDrawer(codes));
+    StyleMistakes.tell(builder, styleFile, problems);
     for (ExternalResourceControlPriority when : ExternalResourceControlPriority.values()) {
       builder.useExternalResourceAccessControl((address, type) -> false, when);
     }
     for (PaperFont font : PaperFont.values()) {
       builder.useFont(font::open, font.family(), font.weight(), FontStyle.NORMAL, true);
     }
-    try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
-      PDDocument pdf = renderer.createPDFKeepOpen();
-      CutMarks.add(pdf, format);
-      label(pdf, label);
-      pdf.setDocumentId((long) filled.getDocumentElement().getTextContent().hashCode());
-      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-      pdf.save(bytes);
-      pdf.close();
-      return bytes.toByteArray();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    return builder;
   }
 
   private static void label(PDDocument pdf, Label label) {
@@ -71,7 +98,7 @@ final class PaperPress {
     information.setModificationDate(made);
     pdf.setDocumentInformation(information);
     pdf.getDocumentCatalog().setLanguage(label.language());
-    PDViewerPreferences shown = new PDViewerPreferences(new org.apache.pdfbox.cos.COSDictionary());
+    PDViewerPreferences shown = new PDViewerPreferences(new COSDictionary());
     shown.setDisplayDocTitle(true);
     pdf.getDocumentCatalog().setViewerPreferences(shown);
   }

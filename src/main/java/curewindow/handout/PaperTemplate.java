@@ -57,6 +57,11 @@ final class PaperTemplate {
     return file;
   }
 
+  /** The style sheet's file, relative to the shop folder. */
+  String styleFile() {
+    return file.replaceFirst("html$", "css");
+  }
+
   /**
    * Puts values into the template.
    *

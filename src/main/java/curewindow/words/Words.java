@@ -6,9 +6,9 @@ import java.time.ZoneId;
 import java.util.Map;
 
 /**
- * The words, dates and numbers of one language. Texts are ICU message patterns, read from {@code
- * content/words/<language>.yaml}; dates and numbers follow CLDR, as ICU4J carries it, so that they
- * do not change with the Java that runs the program.
+ * The words, dates and numbers of one language. Texts are ICU message patterns, read from the files
+ * in {@code content/words/<language>}; dates and numbers follow CLDR, as ICU4J carries it, so that
+ * they do not change with the Java that runs the program.
  */
 public interface Words {
 

@@ -365,6 +365,24 @@ final class CardPressTest {
   }
 
   @Test
+  void aMistakeInAStyleSheetIsANoticeWithItsLine() throws Exception {
+    Problems found = edited("card.css", ".day {\n  colour: red;\n}\n.hour { width: 3bananas }\n");
+    assertEquals(2, found.all().size(), () -> found.all().toString());
+    Problem colour = found.all().get(0);
+    assertEquals("style-mistake NOTICE", colour.code() + " " + colour.severity());
+    assertEquals("site-templates/card.css:2", colour.file() + ":" + colour.line());
+    assertTrue(colour.message().contains("colour"), colour::oneLine);
+    assertEquals(4, found.all().get(1).line());
+  }
+
+  @Test
+  void aSheetWithoutRoomIsAProblem() throws Exception {
+    Problems found = edited("card.css", "@page { margin: 60mm }");
+    assertEquals("template-mistake", found.all().get(0).code());
+    assertEquals("site-templates/card.css", found.all().get(0).file());
+  }
+
+  @Test
   void aTemplateFetchesNothing() throws Exception {
     Path secret = Files.writeString(shop.resolve("secret.css"), "p { display: none }");
     Problems found =
