@@ -51,6 +51,7 @@ class LayersTest {
               Set.of(
                   "io.nayuki.qrcodegen",
                   "com.openhtmltopdf",
+                  "org.apache.fontbox",
                   "org.apache.pdfbox",
                   "org.thymeleaf")),
           Map.entry("calendar", Set.of("biweekly")),
@@ -153,6 +154,7 @@ class LayersTest {
         || p.startsWith("java.")
         || p.startsWith("javax.")
         || p.startsWith("com.sun.net.httpserver")
-        || p.startsWith("org.w3c.dom");
+        || p.startsWith("org.w3c.dom")
+        || p.startsWith("org.xml.sax");
   }
 }

@@ -6,9 +6,9 @@ import java.time.ZoneId;
 import java.util.Map;
 
 /**
- * The words, dates and numbers of one language. Texts are ICU message patterns, read from {@code
- * content/words/<language>.yaml}; dates and numbers follow CLDR, as ICU4J carries it, so that they
- * do not change with the Java that runs the program.
+ * The words, dates and numbers of one language. Texts are ICU message patterns, read from the files
+ * in {@code content/words/<language>}; dates and numbers follow CLDR, as ICU4J carries it, so that
+ * they do not change with the Java that runs the program.
  */
 public interface Words {
 
@@ -70,6 +70,24 @@ public interface Words {
    * @return the text
    */
   String shortDay(Instant at, ZoneId zone);
+
+  /**
+   * The day of the week in few letters, such as {@code Thu}.
+   *
+   * @param at the instant
+   * @param zone the zone whose calendar is shown
+   * @return the text
+   */
+  String weekday(Instant at, ZoneId zone);
+
+  /**
+   * A day of a month in few letters, such as {@code Dec 3}.
+   *
+   * @param at the instant
+   * @param zone the zone whose calendar is shown
+   * @return the text
+   */
+  String monthDay(Instant at, ZoneId zone);
 
   /**
    * An hour of the day, such as {@code 2 PM}.

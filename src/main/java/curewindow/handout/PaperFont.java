@@ -1,0 +1,113 @@
+package curewindow.handout;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.Arrays;
+import java.util.Optional;
+import org.apache.fontbox.ttf.CmapLookup;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
+
+/** The fonts that handouts are set in, all of the open DejaVu family. */
+enum PaperFont {
+  TEXT("text", "Card Sans", 400, "DejaVuSansCondensed.ttf"),
+  BOLD("bold", "Card Sans", 700, "DejaVuSansCondensed-Bold.ttf"),
+  SERIF("serif", "Card Serif", 400, "DejaVuSerifCondensed.ttf"),
+  SERIF_BOLD("serif-bold", "Card Serif", 700, "DejaVuSerifCondensed-Bold.ttf"),
+  MONO("mono", "Card Mono", 400, "DejaVuSansMono.ttf");
+
+  private static final String FOLDER = "/net/sf/jasperreports/fonts/dejavu/";
+
+  private final String id;
+  private final String family;
+  private final int weight;
+  private final String file;
+  private Measures measures;
+
+  PaperFont(String id, String family, int weight, String file) {
+    this.id = id;
+    this.family = family;
+    this.weight = weight;
+    this.file = file;
+  }
+
+  /** The name used in templates. */
+  String id() {
+    return id;
+  }
+
+  String family() {
+    return family;
+  }
+
+  int weight() {
+    return weight;
+  }
+
+  InputStream open() {
+    InputStream in = PaperFont.class.getResourceAsStream(FOLDER + file);
+    if (in == null) {
+      throw new IllegalStateException("the font " + file + " is missing from the program");
+    }
+    return in;
+  }
+
+  static Optional<PaperFont> of(String id) {
+    return Arrays.stream(values()).filter(f -> f.id.equals(id)).findFirst();
+  }
+
+  /** The width of a text in millimetres at a size in points. */
+  double width(String text, double points) {
+    return measures().ems(text) * points * 25.4 / 72;
+  }
+
+  /** Whether the font has a character. */
+  boolean has(int character) {
+    return measures().glyphs.getGlyphId(character) != 0;
+  }
+
+  /** The characters of a text that the font lacks, each once. */
+  String lacking(String text) {
+    return text.codePoints()
+        .filter(c -> !Character.isWhitespace(c) && !has(c))
+        .distinct()
+        .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+        .toString();
+  }
+
+  /** This font, or the plain one of the same weight where only that has all of a text. */
+  PaperFont covering(String text) {
+    PaperFont plain = weight > 400 ? BOLD : TEXT;
+    return lacking(text).isEmpty() ? this : plain;
+  }
+
+  private synchronized Measures measures() {
+    if (measures == null) {
+      measures = Measures.of(this);
+    }
+    return measures;
+  }
+
+  private record Measures(CmapLookup glyphs, int[] advances, double perEm) {
+
+    static Measures of(PaperFont font) {
+      try (InputStream in = font.open();
+          TrueTypeFont ttf =
+              new TTFParser().parse(RandomAccessReadBuffer.createBufferFromStream(in))) {
+        int[] advances = new int[ttf.getNumberOfGlyphs()];
+        for (int glyph = 0; glyph < advances.length; glyph++) {
+          advances[glyph] = ttf.getAdvanceWidth(glyph);
+        }
+        return new Measures(ttf.getUnicodeCmapLookup(), advances, ttf.getUnitsPerEm());
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+
+    double ems(String text) {
+      return text.codePoints().mapToLong(c -> advances[glyphs.getGlyphId(c)]).sum() / perEm;
+    }
+  }
+}

@@ -1,0 +1,164 @@
+package curewindow.handout;
+
+import curewindow.problem.Problem;
+import curewindow.problem.Problems;
+import curewindow.problem.Where;
+import curewindow.shop.ShopFiles;
+import java.io.IOException;
+import java.io.StringReader;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import javax.xml.XMLConstants;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import org.thymeleaf.TemplateEngine;
+import org.thymeleaf.context.Context;
+import org.thymeleaf.exceptions.TemplateProcessingException;
+import org.thymeleaf.templatemode.TemplateMode;
+import org.thymeleaf.templateresolver.StringTemplateResolver;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+import org.xml.sax.ErrorHandler;
+import org.xml.sax.InputSource;
+import org.xml.sax.SAXException;
+import org.xml.sax.SAXParseException;
+
+/** A template for paper and its style sheet, as the shop folder has them. */
+final class PaperTemplate {
+
+  private final String file;
+  private final String html;
+  private final String styleSheet;
+  private final TemplateEngine engine = new TemplateEngine();
+
+  private PaperTemplate(String file, String html, String styleSheet) {
+    this.file = file;
+    this.html = html;
+    this.styleSheet = styleSheet;
+    StringTemplateResolver resolver = new StringTemplateResolver();
+    resolver.setTemplateMode(TemplateMode.XML);
+    engine.setTemplateResolver(resolver);
+  }
+
+  /** Reads {@code site-templates/<name>.html} and {@code .css}; empty where one is missing. */
+  static Optional<PaperTemplate> read(ShopFiles files, String name, Problems problems) {
+    String file = "site-templates/" + name + ".html";
+    Optional<String> html = files.text(file, problems);
+    Optional<String> css = files.text("site-templates/" + name + ".css", problems);
+    return html.isPresent() && css.isPresent()
+        ? Optional.of(new PaperTemplate(file, html.get(), css.get()))
+        : Optional.empty();
+  }
+
+  /** The template's file, relative to the shop folder. */
+  String file() {
+    return file;
+  }
+
+  /** The style sheet's file, relative to the shop folder. */
+  String styleFile() {
+    return file.replaceFirst("html$", "css");
+  }
+
+  /**
+   * Puts values into the template.
+   *
+   * @param values by name
+   * @param pageRule a rule that goes before the style sheet
+   * @return the document, or empty where the template has a mistake
+   */
+  Optional<Document> fill(Map<String, Object> values, String pageRule, Problems problems) {
+    try {
+      Document document = parse(engine.process(html, new Context(Locale.ROOT, values)));
+      style(document, pageRule + styleSheet);
+      return Optional.of(document);
+    } catch (TemplateProcessingException e) {
+      TemplateProcessingException placed = placed(e);
+      int line = placed.hasLineAndCol() ? placed.getLine() : 0;
+      int column = placed.hasLineAndCol() ? placed.getCol() : 0;
+      problems.add(mistake(line, column, reason(e)));
+    } catch (SAXParseException e) {
+      // The line is that of the filled template, which is of no use to the reader.
+      problems.add(mistake(0, 0, e.getMessage()));
+    } catch (SAXException e) {
+      problems.add(mistake(0, 0, e.getMessage()));
+    }
+    return Optional.empty();
+  }
+
+  /** The innermost cause that knows its line. */
+  private static TemplateProcessingException placed(TemplateProcessingException e) {
+    TemplateProcessingException found = e;
+    for (Throwable cause = e; cause != null; cause = cause.getCause()) {
+      if (cause instanceof TemplateProcessingException inner && inner.hasLineAndCol()) {
+        found = inner;
+      }
+    }
+    return found;
+  }
+
+  private static String reason(TemplateProcessingException e) {
+    Throwable cause = e;
+    while (cause.getCause() != null) {
+      cause = cause.getCause();
+    }
+    String text = String.valueOf(cause.getMessage());
+    int details = text.indexOf(" (template:");
+    return (details > 0 ? text.substring(0, details) : text).replaceAll("\\s+", " ");
+  }
+
+  private Problem mistake(int line, int column, String reason) {
+    return Problem.error(
+        "template-mistake",
+        new Where(file, line, column, ""),
+        "the template cannot be used: " + reason,
+        "mend it, or delete it from the shop folder to use the one that comes with the program");
+  }
+
+  private static Document parse(String xml) throws SAXException {
+    try {
+      DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+      factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
+      factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+      factory.setNamespaceAware(true);
+      var builder = factory.newDocumentBuilder();
+      builder.setErrorHandler(new Strict());
+      return builder.parse(new InputSource(new StringReader(xml)));
+    } catch (ParserConfigurationException | IOException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private static void style(Document document, String css) {
+    Element root = document.getDocumentElement();
+    Element style = document.createElementNS(root.getNamespaceURI(), "style");
+    style.setTextContent(css);
+    NodeList heads = root.getElementsByTagName("head");
+    if (heads.getLength() > 0) {
+      heads.item(0).appendChild(style);
+    } else {
+      Element head = document.createElementNS(root.getNamespaceURI(), "head");
+      head.appendChild(style);
+      root.insertBefore(head, root.getFirstChild());
+    }
+  }
+
+  /** Throws instead of printing. */
+  private static final class Strict implements ErrorHandler {
+
+    @Override
+    public void warning(SAXParseException e) {}
+
+    @Override
+    public void error(SAXParseException e) throws SAXException {
+      throw e;
+    }
+
+    @Override
+    public void fatalError(SAXParseException e) throws SAXException {
+      throw e;
+    }
+  }
+}

@@ -1,0 +1,54 @@
+package curewindow.handout;
+
+import java.net.URI;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+
+/**
+ * A page's address as it stands on paper. Scheme and host do not distinguish capitals (RFC 3986
+ * section 6.2.2.1) and are set in capitals in the code, which makes it smaller; the path is left as
+ * it is.
+ *
+ * @param code what the QR code says
+ * @param site the host and folders that people type first, such as {@code care.example/C/}
+ * @param groups the secret part in groups of at most four letters
+ */
+record PrintedAddress(String code, String site, List<String> groups) {
+
+  private static final int GROUP = 4;
+
+  PrintedAddress {
+    Objects.requireNonNull(code, "code");
+    Objects.requireNonNull(site, "site");
+    groups = List.copyOf(groups);
+  }
+
+  /**
+   * The printed form of an address.
+   *
+   * @throws IllegalArgumentException where it has no scheme or host
+   */
+  static PrintedAddress of(URI address) {
+    if (address.getScheme() == null || address.getRawAuthority() == null) {
+      throw new IllegalArgumentException("address " + address + " has no scheme or host");
+    }
+    String start = address.getScheme() + "://" + address.getRawAuthority();
+    String rest = address.toString().substring(start.length());
+    String path = rest.endsWith("/") ? rest.substring(0, rest.length() - 1) : rest;
+    int last = path.lastIndexOf('/') + 1;
+    return new PrintedAddress(
+        start.toUpperCase(Locale.ROOT) + rest,
+        address.getRawAuthority().toLowerCase(Locale.ROOT) + path.substring(0, last),
+        grouped(path.substring(last)));
+  }
+
+  private static List<String> grouped(String secret) {
+    List<String> groups = new ArrayList<>();
+    for (int at = 0; at < secret.length(); at += GROUP) {
+      groups.add(secret.substring(at, Math.min(secret.length(), at + GROUP)));
+    }
+    return groups;
+  }
+}

@@ -1,0 +1,100 @@
+package curewindow.handout;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Room for a text on paper.
+ *
+ * @param width millimetres
+ * @param lines how many lines at most
+ * @param points the size the text starts from
+ * @param font its font
+ */
+record TextBox(double width, int lines, double points, PaperFont font) {
+
+  /** The smallest size at which anything is printed, in points. */
+  static final double SMALLEST = 6.5;
+
+  private static final double STEP = 0.25;
+  private static final double BARELY_SMALLER = 0.85;
+  private static final String ELLIPSIS = "…";
+
+  /**
+   * A text made to fit.
+   *
+   * @param lines its lines
+   * @param points their size
+   */
+  record Fitted(List<String> lines, double points) {}
+
+  /** The same room for another font. */
+  TextBox in(PaperFont other) {
+    return new TextBox(width, lines, points, other);
+  }
+
+  /**
+   * Fits a text: on as few lines as do without much shrinking, else on all lines, shrunk to {@link
+   * #SMALLEST}; what does not fit even then is cut at a word, with an ellipsis.
+   */
+  Fitted fit(String text) {
+    String clean = text.strip().replaceAll("[ \\t\\r\\n]+", " ");
+    for (int most = 1; most <= lines; most++) {
+      double least = most == lines ? SMALLEST : Math.max(SMALLEST, points * BARELY_SMALLER);
+      for (double size = points; size >= least; size = smaller(size, least)) {
+        List<String> wrapped = wrap(clean, size);
+        if (wrapped.size() <= most && fits(wrapped, size)) {
+          return new Fitted(wrapped, size);
+        }
+      }
+    }
+    return new Fitted(cut(wrap(clean, SMALLEST)), SMALLEST);
+  }
+
+  /** The next size to try; the least one is always tried. */
+  private static double smaller(double size, double least) {
+    return size > least ? Math.max(least, size - STEP) : 0;
+  }
+
+  private boolean fits(List<String> wrapped, double size) {
+    return wrapped.stream().allMatch(line -> font.width(line, size) <= width);
+  }
+
+  private List<String> wrap(String text, double size) {
+    List<String> wrapped = new ArrayList<>();
+    String line = "";
+    for (String word : text.split(" ")) {
+      String longer = line.isEmpty() ? word : line + " " + word;
+      if (line.isEmpty() || font.width(longer, size) <= width) {
+        line = longer;
+      } else {
+        wrapped.add(line);
+        line = word;
+      }
+    }
+    wrapped.add(line);
+    return wrapped;
+  }
+
+  private List<String> cut(List<String> wrapped) {
+    List<String> kept = new ArrayList<>(wrapped.subList(0, Math.min(lines, wrapped.size())));
+    for (int i = 0; i < kept.size(); i++) {
+      boolean more = i == kept.size() - 1 && wrapped.size() > kept.size();
+      if (more || font.width(kept.get(i), SMALLEST) > width) {
+        kept.set(i, shortened(kept.get(i)));
+        return new ArrayList<>(kept.subList(0, i + 1));
+      }
+    }
+    return kept;
+  }
+
+  private String shortened(String line) {
+    String rest = line;
+    while (!rest.isEmpty() && font.width(rest + ELLIPSIS, SMALLEST) > width) {
+      int space = rest.lastIndexOf(' ');
+      int end = space > 0 ? space : rest.offsetByCodePoints(rest.length(), -1);
+      rest = rest.substring(0, end);
+    }
+    return rest + ELLIPSIS;
+  }
+}

@@ -1,0 +1,112 @@
+package curewindow.handout;
+
+import curewindow.problem.Nearest;
+import curewindow.problem.Problem;
+import curewindow.problem.Problems;
+import curewindow.problem.Where;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+
+/**
+ * Fits the texts of a document into their boxes. An element with {@code data-box="50mm 2 9pt bold"}
+ * has room for two lines of 50 mm, starting from 9 pt, in the font {@code bold}.
+ */
+final class TextBoxes {
+
+  private static final String MARK = "data-box";
+  private static final List<String> FONTS =
+      Arrays.stream(PaperFont.values()).map(PaperFont::id).toList();
+
+  private final String file;
+  private final Problems problems;
+
+  TextBoxes(String file, Problems problems) {
+    this.file = file;
+    this.problems = problems;
+  }
+
+  void fit(Document document) {
+    NodeList all = document.getElementsByTagName("*");
+    List<Element> marked = new ArrayList<>();
+    for (int i = 0; i < all.getLength(); i++) {
+      if (all.item(i) instanceof Element element && element.hasAttribute(MARK)) {
+        marked.add(element);
+      }
+    }
+    marked.forEach(this::fit);
+  }
+
+  private void fit(Element element) {
+    Optional<TextBox> box = box(element.getAttribute(MARK));
+    if (box.isEmpty()) {
+      return;
+    }
+    String text = element.getTextContent();
+    PaperFont font = box.get().font().covering(text);
+    TextBox.Fitted fitted = box.get().in(font).fit(printable(text, font));
+    element.setTextContent("");
+    for (int i = 0; i < fitted.lines().size(); i++) {
+      if (i > 0) {
+        element.appendChild(
+            element.getOwnerDocument().createElementNS(element.getNamespaceURI(), "br"));
+      }
+      element.appendChild(element.getOwnerDocument().createTextNode(fitted.lines().get(i)));
+    }
+    element.setAttribute(
+        "style",
+        String.format(
+            Locale.ROOT,
+            "white-space:nowrap;font-family:'%s';font-weight:%d;font-size:%.2fpt;%s",
+            font.family(),
+            font.weight(),
+            fitted.points(),
+            element.getAttribute("style")));
+  }
+
+  private static String printable(String text, PaperFont font) {
+    String lacking = font.lacking(text);
+    return lacking.isEmpty()
+        ? text
+        : text.codePoints()
+            .filter(c -> lacking.indexOf(c) < 0)
+            .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+            .toString();
+  }
+
+  private Optional<TextBox> box(String mark) {
+    String[] parts = mark.strip().split("\\s+");
+    try {
+      if (parts.length == 4 && parts[0].endsWith("mm") && parts[2].endsWith("pt")) {
+        double width = Double.parseDouble(parts[0].replace("mm", ""));
+        int lines = Integer.parseInt(parts[1]);
+        double points = Double.parseDouble(parts[2].replace("pt", ""));
+        Optional<PaperFont> font = PaperFont.of(parts[3]);
+        if (width > 0 && lines > 0 && points >= TextBox.SMALLEST && font.isPresent()) {
+          return Optional.of(new TextBox(width, lines, points, font.get()));
+        }
+      }
+    } catch (NumberFormatException e) {
+      // Told below, with all other mistakes of the mark.
+    }
+    tell(mark, parts[parts.length - 1]);
+    return Optional.empty();
+  }
+
+  private void tell(String mark, String font) {
+    String hint = Nearest.to(font, FONTS).map(near -> " (did you mean " + near + "?)").orElse("");
+    problems.add(
+        Problem.error(
+            "template-mistake",
+            Where.file(file),
+            "data-box=\"" + mark + "\" is not a box",
+            "write width, lines, size (6.5pt or more) and font, such as 50mm 2 9pt bold; fonts are "
+                + String.join(", ", FONTS)
+                + hint));
+  }
+}

@@ -1,0 +1,92 @@
+package curewindow.words;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.Map;
+import java.util.Objects;
+
+/** One language, with English behind it. Safe for use by several threads. */
+final class IcuWords implements Words {
+
+  private final LanguageFacts facts;
+  private final Map<String, Message> own;
+  private final Map<String, Message> english;
+  private final Dates dates;
+  private final Numbers numbers;
+
+  IcuWords(
+      LanguageFacts facts, Units units, Map<String, Message> own, Map<String, Message> english) {
+    this.facts = facts;
+    this.own = own;
+    this.english = english;
+    this.dates = new Dates(facts.locale());
+    this.numbers = new Numbers(facts.locale(), units);
+  }
+
+  @Override
+  public String language() {
+    return facts.language();
+  }
+
+  @Override
+  public boolean rightToLeft() {
+    return facts.rightToLeft();
+  }
+
+  @Override
+  public String text(String key, Map<String, ?> values) {
+    Message message = own.getOrDefault(key, english.get(key));
+    return message == null ? "[" + Objects.requireNonNull(key, "key") + "]" : message.with(values);
+  }
+
+  @Override
+  public boolean has(String key) {
+    return own.containsKey(key) || english.containsKey(key);
+  }
+
+  @Override
+  public String day(Instant at, ZoneId zone) {
+    return dates.day(at, zone);
+  }
+
+  @Override
+  public String shortDay(Instant at, ZoneId zone) {
+    return dates.shortDay(at, zone);
+  }
+
+  @Override
+  public String weekday(Instant at, ZoneId zone) {
+    return dates.weekday(at, zone);
+  }
+
+  @Override
+  public String monthDay(Instant at, ZoneId zone) {
+    return dates.monthDay(at, zone);
+  }
+
+  @Override
+  public String time(Instant at, ZoneId zone) {
+    return dates.time(at, zone);
+  }
+
+  @Override
+  public String dayAndTime(Instant at, ZoneId zone) {
+    return dates.dayAndTime(at, zone);
+  }
+
+  @Override
+  public String date(LocalDate date) {
+    return dates.date(date);
+  }
+
+  @Override
+  public String number(double value, int decimals) {
+    return numbers.number(value, decimals);
+  }
+
+  @Override
+  public String temperature(double celsius) {
+    return numbers.temperature(celsius);
+  }
+}

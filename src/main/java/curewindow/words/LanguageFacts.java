@@ -1,0 +1,86 @@
+package curewindow.words;
+
+import com.ibm.icu.util.ULocale;
+import com.ibm.icu.util.ULocale.AvailableType;
+import curewindow.problem.Nearest;
+import curewindow.problem.Problem;
+import curewindow.problem.Problems;
+import curewindow.shop.PlacedText;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * What is true of a language as a whole, from its {@code language.yaml}; what the file leaves out
+ * is taken from CLDR.
+ *
+ * @param language a BCP 47 tag, the name of the language's folder
+ * @param locale whose dates and numbers are used, such as {@code en-US} for {@code en}
+ * @param rightToLeft whether it is written from right to left
+ * @param units the units its readers think in
+ */
+record LanguageFacts(String language, ULocale locale, boolean rightToLeft, Units units) {
+
+  private static final Set<String> FAHRENHEIT_REGIONS =
+      Set.of("US", "LR", "BS", "BZ", "KY", "PW", "FM", "MH", "PR", "GU", "VI", "AS", "MP");
+  private static final List<String> DIRECTIONS = List.of("ltr", "rtl");
+  private static final Set<String> LOCALES =
+      ULocale.getAvailableLocalesByType(AvailableType.WITH_LEGACY_ALIASES).stream()
+          .map(ULocale::toLanguageTag)
+          .collect(Collectors.toUnmodifiableSet());
+
+  static LanguageFacts read(String language, Map<String, PlacedText> texts, Problems problems) {
+    ULocale locale = locale(language, texts, problems);
+    String direction =
+        choice(
+            texts.get("language.direction"),
+            locale.isRightToLeft() ? "rtl" : "ltr",
+            DIRECTIONS,
+            problems);
+    String region = ULocale.addLikelySubtags(locale).getCountry();
+    Units usual = FAHRENHEIT_REGIONS.contains(region) ? Units.US : Units.METRIC;
+    String units = choice(texts.get("language.units"), usual.id(), Units.ids(), problems);
+    return new LanguageFacts(
+        language, locale, direction.equals("rtl"), Units.of(units).orElse(usual));
+  }
+
+  /** Whether a folder's name is the tag of a language that CLDR knows. */
+  static boolean known(String language) {
+    return LOCALES.contains(language);
+  }
+
+  private static ULocale locale(String language, Map<String, PlacedText> texts, Problems problems) {
+    PlacedText given = texts.get("language.locale");
+    String tag = given == null ? language : given.text();
+    if (!LOCALES.contains(tag)) {
+      problems.add(
+          Problem.error(
+              "unknown-locale",
+              given.where(),
+              "no dates and numbers are known for '" + tag + "'",
+              hint(tag, LOCALES, "give a language and a region, such as en-US")));
+      tag = language;
+    }
+    return ULocale.forLanguageTag(tag);
+  }
+
+  private static String choice(
+      PlacedText given, String usual, List<String> allowed, Problems problems) {
+    if (given == null || allowed.contains(given.text())) {
+      return given == null ? usual : given.text();
+    }
+    problems.add(
+        Problem.error(
+            "unknown-choice",
+            given.where(),
+            "'" + given.text() + "' is none of " + String.join(", ", allowed),
+            hint(given.text(), allowed, "choose one of them")));
+    return usual;
+  }
+
+  private static String hint(String typed, Collection<String> known, String otherwise) {
+    return Nearest.to(typed, known).map(n -> "did you mean " + n + "?").orElse(otherwise);
+  }
+}

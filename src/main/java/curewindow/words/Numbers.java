@@ -1,0 +1,49 @@
+package curewindow.words;
+
+import com.ibm.icu.number.LocalizedNumberFormatter;
+import com.ibm.icu.number.NumberFormatter;
+import com.ibm.icu.number.NumberFormatter.SignDisplay;
+import com.ibm.icu.number.NumberFormatter.UnitWidth;
+import com.ibm.icu.number.Precision;
+import com.ibm.icu.util.MeasureUnit;
+import com.ibm.icu.util.ULocale;
+import java.math.RoundingMode;
+
+/** Numbers and units by CLDR. Safe for use by several threads. */
+final class Numbers {
+
+  private final LocalizedNumberFormatter plain;
+  private final LocalizedNumberFormatter warmth;
+  private final boolean fahrenheit;
+
+  Numbers(ULocale locale, Units units) {
+    plain =
+        NumberFormatter.withLocale(locale)
+            .sign(SignDisplay.NEGATIVE)
+            .roundingMode(RoundingMode.HALF_UP);
+    fahrenheit = units == Units.US;
+    warmth =
+        plain
+            .precision(Precision.integer())
+            .unit(fahrenheit ? MeasureUnit.FAHRENHEIT : MeasureUnit.CELSIUS)
+            .unitWidth(UnitWidth.SHORT);
+  }
+
+  String number(double value, int decimals) {
+    if (!Double.isFinite(value)) {
+      throw new IllegalArgumentException("value " + value + " is not a finite number");
+    }
+    if (decimals < 0 || decimals > 6) {
+      throw new IllegalArgumentException("decimals " + decimals + " is not within 0 to 6");
+    }
+    return Spaces.common(plain.precision(Precision.maxFraction(decimals)).format(value).toString());
+  }
+
+  String temperature(double celsius) {
+    if (!Double.isFinite(celsius)) {
+      throw new IllegalArgumentException("celsius " + celsius + " is not a finite number");
+    }
+    double shown = fahrenheit ? celsius * 1.8 + 32 : celsius;
+    return Spaces.common(warmth.format(shown).toString()).replace(' ', '\u00A0');
+  }
+}

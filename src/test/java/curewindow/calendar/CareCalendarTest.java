@@ -1,0 +1,204 @@
+package curewindow.calendar;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import curewindow.cure.HoldKind;
+import curewindow.cure.Release;
+import curewindow.handout.SampleJobs;
+import curewindow.page.JobView;
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import net.fortuna.ical4j.data.CalendarBuilder;
+import net.fortuna.ical4j.model.Calendar;
+import net.fortuna.ical4j.model.Property;
+import net.fortuna.ical4j.model.component.VAlarm;
+import net.fortuna.ical4j.model.component.VEvent;
+import net.fortuna.ical4j.model.property.DtStart;
+import org.junit.jupiter.api.Test;
+
+/** What is written is read back by ical4j, a library of other people than the one that writes. */
+final class CareCalendarTest {
+
+  private static Calendar parse(String text) throws Exception {
+    return new CalendarBuilder().build(new StringReader(text));
+  }
+
+  private static List<VEvent> events(String text) throws Exception {
+    return parse(text).getComponents("VEVENT");
+  }
+
+  private static VEvent event(JobView view, String hold) throws Exception {
+    String uid = EventName.of(view.token(), hold);
+    return events(CareCalendar.text(view)).stream()
+        .filter(e -> value(e, Property.UID).equals(uid))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static String value(VEvent event, String property) {
+    return event.getRequiredProperty(property).getValue();
+  }
+
+  private static Instant start(VEvent event) {
+    DtStart<?> start = event.getRequiredProperty(Property.DTSTART);
+    return Instant.from(start.getDate());
+  }
+
+  @Test
+  void everyReleaseIsOneEventAtItsInstant() throws Exception {
+    JobView view = SampleJobs.tinted().view();
+    List<VEvent> events = events(CareCalendar.text(view));
+    assertEquals(view.timeline().releases().size(), events.size());
+    for (int i = 0; i < events.size(); i++) {
+      Release release = view.timeline().releases().get(i);
+      assertEquals(release.end().at(), start(events.get(i)));
+      assertEquals(EventName.of(view.token(), release.hold()), value(events.get(i), Property.UID));
+    }
+  }
+
+  @Test
+  void textsComeBackAsTheyWere() throws Exception {
+    VEvent event = event(SampleJobs.tinted().view(), "windows-up");
+    assertEquals("You can roll the windows down.", value(event, Property.SUMMARY));
+    assertEquals(
+        "All dates and advice for this car:"
+            + " https://care.example/C/7K3MPQ9W2XHTR4VB/\n"
+            + "Halyard Street Film & Glass, (503) 555-0142",
+        value(event, Property.DESCRIPTION));
+    assertEquals("https://care.example/C/7K3MPQ9W2XHTR4VB/", value(event, Property.URL));
+    assertEquals("TRANSPARENT", value(event, Property.TRANSP));
+    assertEquals("PT15M", value(event, Property.DURATION));
+  }
+
+  @Test
+  void whatTheStandardAsksForIsThere() throws Exception {
+    Calendar calendar = parse(CareCalendar.text(SampleJobs.tinted().view()));
+    assertEquals("2.0", calendar.getVersion().getValue());
+    assertEquals("-//Curewindow//Care dates//EN", calendar.getProductId().getValue());
+    assertTrue(calendar.getProperty(Property.METHOD).isEmpty());
+    assertFalse(calendar.validate().hasErrors(), () -> calendar.validate().toString());
+    assertTrue(calendar.getComponents("VTIMEZONE").isEmpty());
+    assertEquals(
+        "20261201T003000Z", value(event(SampleJobs.tinted().view(), "haze"), Property.DTSTAMP));
+  }
+
+  @Test
+  void spanishJob() throws Exception {
+    VEvent event = event(SampleJobs.tinted().language("es").view(), "haze");
+    assertEquals(
+        "Si todavía se ve opaco, nos toca a nosotros: muéstrenoslo.",
+        value(event, Property.SUMMARY));
+    assertEquals(
+        "es",
+        event.getRequiredProperty(Property.SUMMARY).getRequiredParameter("LANGUAGE").getValue());
+    assertTrue(value(event, Property.DESCRIPTION).startsWith("Todas las fechas"));
+  }
+
+  @Test
+  void aLookByAsksThemIn() throws Exception {
+    JobView view = SampleJobs.bare().askUs("windows-up", HoldKind.HOLD, "2026-12-14T08:00").view();
+    VEvent event = event(view, "windows-up");
+    assertEquals(
+        "Before you roll the windows down, come and see us on Monday, December 14, 8\u00A0AM.",
+        value(event, Property.SUMMARY));
+    assertEquals("12 Halyard Street, Portland, OR 97201", value(event, Property.LOCATION));
+  }
+
+  @Test
+  void windowsAndVisitsRingTheRestStaysSilent() throws Exception {
+    JobView view = SampleJobs.tinted().view();
+    Set<String> ringing = new TreeSet<>();
+    for (Release r : view.timeline().releases()) {
+      List<VAlarm> alarms = event(view, r.hold()).getAlarms();
+      if (!alarms.isEmpty()) {
+        ringing.add(r.hold());
+        assertEquals(1, alarms.size());
+        assertEquals("DISPLAY", alarms.get(0).getRequiredProperty(Property.ACTION).getValue());
+        assertEquals(
+            value(event(view, r.hold()), Property.SUMMARY),
+            alarms.get(0).getRequiredProperty(Property.DESCRIPTION).getValue());
+        assertEquals(
+            Duration.ZERO,
+            Duration.parse(alarms.get(0).getRequiredProperty(Property.TRIGGER).getValue()));
+      }
+    }
+    assertEquals(Set.of("inspection", "windows-up"), ringing);
+  }
+
+  /** United States: clocks go back on 2026-11-01 and forward on 2027-03-14 (15 U.S.C. 260a). */
+  @Test
+  void datesOnEitherSideOfAChangeOfTheClocks() throws Exception {
+    JobView view =
+        SampleJobs.bare()
+            .hold("hand-wash", HoldKind.HOLD, "2026-10-31T14:00")
+            .hold("windows-up", HoldKind.HOLD, "2026-11-01T14:00")
+            .hold("haze", HoldKind.SETTLE, "2027-03-14T08:00")
+            .view();
+    assertEquals(Instant.parse("2026-10-31T21:00:00Z"), start(event(view, "hand-wash")));
+    assertEquals(Instant.parse("2026-11-01T22:00:00Z"), start(event(view, "windows-up")));
+    assertEquals(Instant.parse("2027-03-14T15:00:00Z"), start(event(view, "haze")));
+  }
+
+  @Test
+  void hostileTextStaysText() throws Exception {
+    String hostile =
+        "Glass; Film, \\n & \"Co\"\r\nEND:VEVENT\r\nBEGIN:VALARM\u0007\u0000 <b>{when}</b>";
+    JobView view = SampleJobs.tinted().shopName(hostile).phone("1;2,3\\4:5").view();
+    List<VEvent> events = events(CareCalendar.text(view));
+    assertEquals(5, events.size());
+    assertEquals(
+        "All dates and advice for this car: "
+            + view.address()
+            + "\nGlass; Film, \\n & \"Co\"\nEND:VEVENT\nBEGIN:VALARM <b>{when}</b>"
+            + ", 1;2,3\\4:5",
+        value(events.get(0), Property.DESCRIPTION));
+  }
+
+  @Test
+  void linesAreFoldedByOctetsAndNeverInsideACharacter() throws Exception {
+    String name = "Мастерская стёкол и плёнок на набережной \uD83D\uDE97\uD83D\uDE97 ".repeat(6);
+    JobView view = SampleJobs.tinted().language("es").shopName(name).view();
+    String text = CareCalendar.text(view);
+    assertTrue(text.endsWith("\r\n"));
+    for (String line : text.split("\r\n")) {
+      assertTrue(line.getBytes(StandardCharsets.UTF_8).length <= 75, line);
+      assertFalse(line.contains("\n"), line);
+      assertFalse(line.isEmpty());
+      assertFalse(Character.isLowSurrogate(line.charAt(Math.min(1, line.length() - 1))), line);
+    }
+    assertTrue(value(events(text).get(0), Property.DESCRIPTION).contains(name.strip()));
+  }
+
+  @Test
+  void namesOfEventsStayAndTellNothing() {
+    JobView view = SampleJobs.tinted().view();
+    String first = CareCalendar.text(view);
+    assertEquals(first, CareCalendar.text(SampleJobs.tinted().view()));
+    String moved =
+        CareCalendar.text(
+            SampleJobs.bare().hold("windows-up", HoldKind.HOLD, "2026-12-09T08:00").view());
+    assertTrue(moved.contains(EventName.of(view.token(), "windows-up")));
+    assertNotEquals(EventName.of(view.token(), "haze"), EventName.of("OTHER", "haze"));
+    Set<String> uids = first.lines().filter(l -> l.startsWith("UID:")).collect(Collectors.toSet());
+    assertEquals(5, uids.size());
+    for (String uid : uids) {
+      assertTrue(uid.matches("UID:[0-9a-f]{8}-[0-9a-f]{4}-8[0-9a-f]{3}-[89ab][0-9a-f]{3}-.{12}"));
+      assertFalse(uid.contains(view.job().id()) || uid.contains(view.token()));
+    }
+    assertFalse(first.contains(view.job().id()));
+  }
+
+  @Test
+  void aJobWithoutDatesIsStillACalendar() throws Exception {
+    assertEquals(0, events(CareCalendar.text(SampleJobs.bare().view())).size());
+  }
+}

@@ -1,0 +1,394 @@
+package curewindow.handout;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import curewindow.cure.HoldKind;
+import curewindow.page.JobView;
+import curewindow.problem.Problem;
+import curewindow.problem.Problems;
+import curewindow.problem.Severity;
+import curewindow.shop.ShopFiles;
+import java.awt.image.BufferedImage;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.text.TextPosition;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Cards are read back from the PDF by PDFBox, their codes by ZXing from the picture at 300 dpi. */
+final class CardPressTest {
+
+  @TempDir Path shop;
+
+  private final Problems problems = new Problems();
+  private final CardPress press =
+      CardPress.read(new ShopFiles(SampleJobs.FOLDER), problems).orElseThrow();
+
+  private byte[] bytes(JobView... views) {
+    byte[] pdf = press.cards(List.of(views), problems).orElseThrow();
+    assertEquals(List.of(), problems.all());
+    return pdf;
+  }
+
+  private PrintedCard print(SampleJobs job) throws Exception {
+    return new PrintedCard(bytes(job.view()));
+  }
+
+  private static SampleJobs longest() {
+    return SampleJobs.tinted()
+        .shopName("Wolfeschlegelsteinhausen & Daughters Window Film, Paint Film and Coatings")
+        .firstName("Maria-Guadalupe Alexandrina Wilhelmina Konstantinopolitanska")
+        .car("Donaudampfschifffahrtsgesellschaftskapitänsblaue viertürige Großraumlimousine")
+        .phone("+49 (0)7531 555-0142 extension 4711")
+        .site("https://aftercare.wolfeschlegelsteinhausen-and-daughters.example/customers/C/");
+  }
+
+  @Test
+  void theCodeSaysExactlyTheAddress() throws Exception {
+    byte[] pdf =
+        bytes(
+            SampleJobs.tinted().view(),
+            SampleJobs.tinted().token("0123ABCDEFGHJKMN").language("es").view(),
+            longest().view());
+    Files.createDirectories(Path.of("target/handout"));
+    Files.write(Path.of("target/handout/cards.pdf"), pdf);
+    try (PrintedCard card = new PrintedCard(pdf)) {
+      assertEquals(3, card.pdf().getNumberOfPages());
+      assertEquals("HTTPS://CARE.EXAMPLE/C/7K3MPQ9W2XHTR4VB/", card.scanned(0));
+      assertEquals("HTTPS://CARE.EXAMPLE/C/0123ABCDEFGHJKMN/", card.scanned(1));
+      assertEquals(
+          "HTTPS://AFTERCARE.WOLFESCHLEGELSTEINHAUSEN-AND-DAUGHTERS.EXAMPLE"
+              + "/customers/C/7K3MPQ9W2XHTR4VB/",
+          card.scanned(2));
+    }
+  }
+
+  @Test
+  void theSheetIsOfTheRightSize() throws Exception {
+    try (PrintedCard card = print(SampleJobs.tinted())) {
+      PDPage page = card.pdf().getPage(0);
+      box(0, 0, 105, 75, page.getMediaBox());
+      box(10, 10, 85, 55, page.getTrimBox());
+      box(7, 7, 91, 61, page.getBleedBox());
+    }
+  }
+
+  private static void box(double left, double bottom, double width, double height, PDRectangle is) {
+    assertEquals(left, PrintedCard.millimetres(is.getLowerLeftX()), 0.1);
+    assertEquals(bottom, PrintedCard.millimetres(is.getLowerLeftY()), 0.1);
+    assertEquals(width, PrintedCard.millimetres(is.getWidth()), 0.1);
+    assertEquals(height, PrintedCard.millimetres(is.getHeight()), 0.1);
+  }
+
+  @Test
+  void colourRunsToTheBleedAndMarksStayOutsideIt() throws Exception {
+    try (PrintedCard card = print(SampleJobs.tinted())) {
+      BufferedImage picture = card.picture(0);
+      assertTrue(grey(picture, 7.3, 7.3) < 200, "the bleed is coloured");
+      assertTrue(grey(picture, 97.7, 7.3) < 200, "the bleed is coloured");
+      assertEquals(255, grey(picture, 6.6, 6.6), "nothing beyond the bleed");
+      assertTrue(darkest(picture, 9.8, 3, 10.2, 3) < 200, "a crop mark above the left cut");
+      assertTrue(darkest(picture, 102, 64.8, 102, 65.2) < 200, "a crop mark right of the low cut");
+      assertEquals(255, darkest(picture, 9.8, 6.4, 10.2, 6.8), "marks keep off the bleed");
+    }
+  }
+
+  private static int grey(BufferedImage picture, double x, double y) {
+    return picture.getRaster().getSample(PrintedCard.pixel(x), PrintedCard.pixel(y), 0);
+  }
+
+  private static int darkest(BufferedImage picture, double x1, double y1, double x2, double y2) {
+    int darkest = 255;
+    for (int x = PrintedCard.pixel(x1); x <= PrintedCard.pixel(x2); x++) {
+      for (int y = PrintedCard.pixel(y1); y <= PrintedCard.pixel(y2); y++) {
+        darkest = Math.min(darkest, picture.getRaster().getSample(x, y, 0));
+      }
+    }
+    return darkest;
+  }
+
+  @Test
+  void theCodeHasItsSizeAndItsClearBorder() throws Exception {
+    JobView view = longest().view();
+    QrCode code = CardPress.code(view).orElseThrow();
+    double side = CardPress.codeSide();
+    double quiet = QrCode.QUIET_ZONE * code.module(side);
+    assertTrue(code.module(side) >= 0.4);
+    try (PrintedCard card = new PrintedCard(bytes(view))) {
+      BufferedImage picture = card.picture(0);
+      // The square stands at 56, 3 mm on the card, which stands at 10, 10 mm on the sheet.
+      double left = 66;
+      double top = 13;
+      double right = left + side;
+      double bottom = top + side;
+      double near = 0.15;
+      assertEquals(255, darkest(picture, left, top, right, top + quiet - near));
+      assertEquals(255, darkest(picture, left, bottom - quiet + near, right, bottom));
+      assertEquals(255, darkest(picture, left, top, left + quiet - near, bottom));
+      assertEquals(255, darkest(picture, right - quiet + near, top, right, bottom));
+      assertTrue(grey(picture, left + quiet + near, top + quiet + near) < 50, "finder, corner");
+      assertTrue(grey(picture, right - quiet - near, top + quiet + near) < 50, "finder, corner");
+      assertTrue(grey(picture, left + quiet + near, bottom - quiet - near) < 50, "finder, corner");
+    }
+  }
+
+  @Test
+  void theTwoMostUrgentDatesStandOnTheCard() throws Exception {
+    try (PrintedCard card = print(SampleJobs.tinted())) {
+      String text = card.text(0).replace('\u00A0', ' ');
+      for (String part :
+          List.of(
+              "Halyard Street Film & Glass",
+              "Maribel, this is for your car",
+              "Dark blue four-door",
+              "Windows stay up",
+              "until",
+              "THU",
+              "DEC 3",
+              "2 PM",
+              "Rear defroster off",
+              "DEC 19",
+              "10 AM",
+              "Can't see out?",
+              "care.example/C/",
+              "(503) 555-0142")) {
+        assertTrue(text.contains(part), () -> part + " is not in: " + text);
+      }
+      assertFalse(text.contains("DEC 28"), text);
+      assertTrue(text.replace(" ", "").contains("7K3MPQ9W2XHTR4VB"), text);
+    }
+  }
+
+  @Test
+  void aSpanishCardWithoutAName() throws Exception {
+    try (PrintedCard card = print(SampleJobs.tinted().language("es").firstName(" "))) {
+      String text = card.text(0).replace('\u00A0', ' ');
+      for (String part :
+          List.of(
+              "Esto es para su auto", "Ventanas cerradas", "hasta el", "JUE", "3 DIC", "2 p.m.")) {
+        assertTrue(text.contains(part), () -> part + " is not in: " + text);
+      }
+      assertEquals("es", card.pdf().getDocumentCatalog().getLanguage());
+      assertEquals(
+          "Tarjeta de cuidados, Halyard Street Film & Glass",
+          card.pdf().getDocumentInformation().getTitle());
+    }
+  }
+
+  @Test
+  void aLookByAsksThemIn() throws Exception {
+    try (PrintedCard card =
+        print(SampleJobs.bare().askUs("windows-up", HoldKind.HOLD, "2026-12-14T08:00"))) {
+      String text = card.text(0);
+      assertTrue(text.contains("ask us on") && text.contains("DEC 14"), text);
+      assertFalse(text.contains("until"), text);
+      assertTrue(text.contains("Questions?"), text);
+    }
+  }
+
+  /** Nothing leaves the card, nothing is smaller than 6.5 pt, nothing lies over something else. */
+  @Test
+  void theLongestNamesFit() throws Exception {
+    try (PrintedCard card = print(longest())) {
+      List<TextPosition> letters = card.letters(0);
+      for (TextPosition letter : letters) {
+        double left = PrintedCard.millimetres(letter.getXDirAdj());
+        double right = left + PrintedCard.millimetres(letter.getWidthDirAdj());
+        double base = PrintedCard.millimetres(letter.getYDirAdj());
+        String seen = letter.getUnicode() + " at " + left + ", " + base;
+        float points = letter.getFontSize() * letter.getTextMatrix().getScalingFactorX();
+        assertTrue(points >= 6.49, () -> seen + " " + points);
+        if (letter.getDir() == 0) {
+          assertTrue(left >= 10 + 3 && right <= 10 + 85 - 3, seen);
+          assertTrue(base >= 10 + 3 && base <= 10 + 55 - 3, seen);
+        }
+      }
+      String text = card.text(0);
+      assertTrue(text.contains("Wolfeschlegelsteinhausen & Daughters Window Film,"), text);
+      assertTrue(text.contains("Konstantinopolitanska") || text.contains("…"), text);
+      assertFalse(text.contains("Großraumlimousine"), text);
+    }
+  }
+
+  /** Holds of the catalogue that comes with the program, in the widest month and hour. */
+  @ParameterizedTest
+  @ValueSource(strings = {"en", "es"})
+  void shippedWordsAreNeverCut(String language) throws Exception {
+    List<String> holds =
+        List.of(
+                "windows-up keep-dry wipers rain normal-use demist defroster hand-wash pressure-wash"
+                    .split(" "),
+                "machine-wash inside-glass wet-clean topper full-cure haze water-pockets inspection"
+                    .split(" "))
+            .stream()
+            .flatMap(java.util.Arrays::stream)
+            .toList();
+    List<JobView> views = new ArrayList<>();
+    for (String hold : holds) {
+      SampleJobs job = SampleJobs.bare().shippedWords().language(language);
+      views.add(job.hold(hold, HoldKind.HOLD, "2026-11-30T10:00").view());
+      views.add(
+          SampleJobs.bare()
+              .shippedWords()
+              .language(language)
+              .askUs(hold, HoldKind.HOLD, "2026-09-30T10:00")
+              .view());
+    }
+    try (PrintedCard card = new PrintedCard(bytes(views.toArray(JobView[]::new)))) {
+      for (int page = 0; page < views.size(); page++) {
+        String text = card.text(page);
+        assertFalse(text.contains("…") || text.contains("[hold."), text);
+      }
+    }
+  }
+
+  @Test
+  void everyFontIsInTheFileAndOnlyItsUsedSigns() throws Exception {
+    byte[] pdf = bytes(SampleJobs.tinted().view());
+    assertTrue(pdf.length < 100_000, "bytes: " + pdf.length);
+    try (PrintedCard card = new PrintedCard(pdf)) {
+      List<String> names = new ArrayList<>();
+      for (COSName name : card.pdf().getPage(0).getResources().getFontNames()) {
+        PDFont font = card.pdf().getPage(0).getResources().getFont(name);
+        assertTrue(font.isEmbedded(), font.getName());
+        assertTrue(font.getName().matches("[A-Z]{6}\\+DejaVu.*"), font.getName());
+        names.add(font.getName());
+      }
+      assertTrue(names.size() >= 4, names::toString);
+    }
+  }
+
+  @Test
+  void theSameJobsGiveTheSameBytes() throws Exception {
+    byte[] first = bytes(SampleJobs.tinted().view(), longest().view());
+    Thread.sleep(1100); // A clock of whole seconds would show.
+    CardPress again = CardPress.read(new ShopFiles(SampleJobs.FOLDER), problems).orElseThrow();
+    byte[] second =
+        again.cards(List.of(SampleJobs.tinted().view(), longest().view()), problems).orElseThrow();
+    assertArrayEquals(first, second);
+    byte[] other = bytes(SampleJobs.tinted().firstName("Marisol").view(), longest().view());
+    assertFalse(java.util.Arrays.equals(first, other));
+  }
+
+  @Test
+  void anAddressTooLongForACodeIsToldAndTheOthersArePrinted() throws Exception {
+    JobView tooLong =
+        SampleJobs.tinted().site("https://care.example/" + "long/".repeat(40) + "C/").view();
+    Optional<byte[]> pdf = press.cards(List.of(tooLong, SampleJobs.tinted().view()), problems);
+    try (PrintedCard card = new PrintedCard(pdf.orElseThrow())) {
+      assertEquals(1, card.pdf().getNumberOfPages());
+      assertEquals("HTTPS://CARE.EXAMPLE/C/7K3MPQ9W2XHTR4VB/", card.scanned(0));
+    }
+    Problem p = problems.all().get(0);
+    assertEquals("code-too-fine shop.yaml address", p.code() + " " + p.file() + " " + p.path());
+    assertTrue(p.message().contains("H-1042"), p::oneLine);
+    assertEquals(Optional.empty(), press.cards(List.of(tooLong), problems));
+    assertEquals(Optional.empty(), press.cards(List.of(), problems));
+  }
+
+  @Test
+  void aSignThatTheFontLacksIsToldAndLeftOut() throws Exception {
+    Optional<byte[]> pdf =
+        press.cards(List.of(SampleJobs.tinted().car("Blue \u6F22 van").view()), problems);
+    try (PrintedCard card = new PrintedCard(pdf.orElseThrow())) {
+      assertTrue(card.text(0).contains("Blue van"), card.text(0));
+    }
+    Problem p = problems.all().get(0);
+    assertEquals("missing-glyph jobs/H-1042.yaml", p.code() + " " + p.file());
+    assertEquals(Severity.NOTICE, p.severity());
+    assertTrue(p.message().contains("U+6F22"), p::oneLine);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "<script>alert(1)</script> & \"'",
+        "${7*7} [[${card.code}]] __${1}__",
+        "]]> --> {when} %s \\"
+      })
+  void hostileTextStaysText(String hostile) throws Exception {
+    try (PrintedCard card = print(SampleJobs.tinted().car(hostile).firstName(hostile))) {
+      assertTrue(card.text(0).contains(hostile), card.text(0));
+    }
+  }
+
+  private Problems edited(String name, String text) throws Exception {
+    Path file = shop.resolve("site-templates").resolve(name);
+    Files.createDirectories(file.getParent());
+    Files.writeString(file, text);
+    Problems found = new Problems();
+    Optional<byte[]> pdf =
+        CardPress.read(new ShopFiles(shop), found)
+            .flatMap(p -> p.cards(List.of(SampleJobs.tinted().view()), found));
+    assertEquals(found.hasErrors(), pdf.isEmpty());
+    return found;
+  }
+
+  @Test
+  void aShopMayUseItsOwnTemplate() throws Exception {
+    Problems found =
+        edited(
+            "card.html",
+            "<html xmlns:th='http://www.thymeleaf.org'><body><div th:each='card : ${cards}'>"
+                + "<p th:text='${card.dates[0].day}'/></div></body></html>");
+    assertEquals(List.of(), found.all());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "'<html>\n<body>\n<p>\n</body></html>', 4",
+    "'<html>\n<p th:text=\"${cards.size(}\"/></html>', 2",
+    "'<html>\n<p th:text=\"${cards[0].no.such}\"/></html>', 2",
+    "'<html><p data-box=\"50mm 1 9pt blod\">x</p></html>', 0",
+    "'<html><p data-box=\"50mm 1 5pt bold\">x</p></html>', 0",
+    "'<html><p data-box=\"wide\">x</p></html>', 0",
+  })
+  void aMistakeInATemplateIsOneProblem(String template, int line) throws Exception {
+    Problems found = edited("card.html", template.replace("<html", "<html xmlns:th='x'"));
+    assertEquals(1, found.all().size(), () -> found.all().toString());
+    Problem p = found.all().get(0);
+    assertEquals("template-mistake", p.code());
+    assertEquals("site-templates/card.html:" + line, p.file() + ":" + p.line());
+  }
+
+  @Test
+  void aMistakeInAStyleSheetIsANoticeWithItsLine() throws Exception {
+    Problems found = edited("card.css", ".day {\n  colour: red;\n}\n.hour { width: 3bananas }\n");
+    assertEquals(2, found.all().size(), () -> found.all().toString());
+    Problem colour = found.all().get(0);
+    assertEquals("style-mistake NOTICE", colour.code() + " " + colour.severity());
+    assertEquals("site-templates/card.css:2", colour.file() + ":" + colour.line());
+    assertTrue(colour.message().contains("colour"), colour::oneLine);
+    assertEquals(4, found.all().get(1).line());
+  }
+
+  @Test
+  void aSheetWithoutRoomIsAProblem() throws Exception {
+    Problems found = edited("card.css", "@page { margin: 60mm }");
+    assertEquals("template-mistake", found.all().get(0).code());
+    assertEquals("site-templates/card.css", found.all().get(0).file());
+  }
+
+  @Test
+  void aTemplateFetchesNothing() throws Exception {
+    Path secret = Files.writeString(shop.resolve("secret.css"), "p { display: none }");
+    Problems found =
+        edited(
+            "card.html",
+            "<!DOCTYPE html [<!ENTITY x SYSTEM \"" + secret.toUri() + "\">]><html>&x;</html>");
+    assertEquals("template-mistake", found.all().get(0).code());
+  }
+}

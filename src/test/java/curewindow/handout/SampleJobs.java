@@ -1,0 +1,225 @@
+package curewindow.handout;
+
+import curewindow.climate.MonthNormals;
+import curewindow.climate.Place;
+import curewindow.cure.Bay;
+import curewindow.cure.Because;
+import curewindow.cure.Driver;
+import curewindow.cure.HoldKind;
+import curewindow.cure.PaintTone;
+import curewindow.cure.Parking;
+import curewindow.cure.ParkingPlan;
+import curewindow.cure.Release;
+import curewindow.cure.Timeline;
+import curewindow.page.JobView;
+import curewindow.problem.Problems;
+import curewindow.problem.Where;
+import curewindow.shop.BodyType;
+import curewindow.shop.Car;
+import curewindow.shop.Catalogue;
+import curewindow.shop.FittedItem;
+import curewindow.shop.Hold;
+import curewindow.shop.Job;
+import curewindow.shop.Shop;
+import curewindow.shop.ShopFiles;
+import curewindow.words.WordsLibrary;
+import java.net.URI;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+
+/** Builds jobs by hand, for tests of what the customer carries away. */
+public final class SampleJobs {
+
+  public static final Path FOLDER = Path.of("src/test/resources/curewindow/handout/sample-shop");
+
+  private static final WordsLibrary WORDS =
+      WordsLibrary.read(new ShopFiles(FOLDER), new Problems());
+
+  private static final WordsLibrary SHIPPED =
+      WordsLibrary.read(new ShopFiles(Path.of("no-such-shop")), new Problems());
+
+  private WordsLibrary words = WORDS;
+  private final List<Release> releases = new ArrayList<>();
+  private String firstName = "Maribel";
+  private String carText = "Dark blue four-door";
+  private String shopName = "Halyard Street Film & Glass";
+  private String phone = "(503) 555-0142";
+  private String language = "en";
+  private String address = "https://care.example/C/";
+  private String token = "7K3MPQ9W2XHTR4VB";
+  private ZoneId zone = ZoneId.of("America/Los_Angeles");
+
+  /** A tinted car in Portland with the holds most tinted cars have. */
+  public static SampleJobs tinted() {
+    return new SampleJobs()
+        .hold("windows-up", HoldKind.HOLD, "2026-12-03T14:00")
+        .hold("hand-wash", HoldKind.HOLD, "2026-12-02T09:00")
+        .hold("defroster", HoldKind.HOLD, "2026-12-19T10:00")
+        .hold("haze", HoldKind.SETTLE, "2026-12-28T08:00")
+        .hold("inspection", HoldKind.VISIT, "2026-12-28T09:00");
+  }
+
+  /** A job without dates. */
+  public static SampleJobs bare() {
+    return new SampleJobs();
+  }
+
+  public SampleJobs hold(String hold, HoldKind kind, String local) {
+    return release(hold, kind, new Release.SafeBy(at(local)));
+  }
+
+  public SampleJobs askUs(String hold, HoldKind kind, String local) {
+    return release(hold, kind, new Release.AskUs(at(local)));
+  }
+
+  private Instant at(String local) {
+    return LocalDateTime.parse(local).atZone(zone).toInstant();
+  }
+
+  private SampleJobs release(String hold, HoldKind kind, Release.End end) {
+    Because because =
+        new Because(0, "front-door-glass", Optional.of(Driver.BOND), 48, 70, 2, 8, 9, 4, 0.6);
+    releases.add(new Release(hold, kind, end, end.at(), because, because));
+    return this;
+  }
+
+  public SampleJobs firstName(String value) {
+    firstName = value;
+    return this;
+  }
+
+  public SampleJobs car(String value) {
+    carText = value;
+    return this;
+  }
+
+  public SampleJobs shopName(String value) {
+    shopName = value;
+    return this;
+  }
+
+  public SampleJobs phone(String value) {
+    phone = value;
+    return this;
+  }
+
+  public SampleJobs language(String value) {
+    language = value;
+    return this;
+  }
+
+  /** With the words that come with the program instead of a few for tests. */
+  public SampleJobs shippedWords() {
+    words = SHIPPED;
+    return this;
+  }
+
+  public SampleJobs zone(String value) {
+    zone = ZoneId.of(value);
+    return this;
+  }
+
+  public SampleJobs site(String value) {
+    address = value;
+    return this;
+  }
+
+  public SampleJobs token(String value) {
+    token = value;
+    return this;
+  }
+
+  public JobView view() {
+    Instant pickup = Instant.parse("2026-12-01T00:30:00Z");
+    return new JobView(
+        job(pickup),
+        shop(),
+        catalogue(),
+        place(),
+        new Timeline(pickup, zone, releases),
+        words.of(language),
+        URI.create(address + token + "/"),
+        token);
+  }
+
+  private Job job(Instant pickup) {
+    return new Job(
+        "H-1042",
+        firstName,
+        language,
+        new Car(
+            OptionalInt.of(2021),
+            BodyType.SEDAN,
+            PaintTone.DARK,
+            Optional.empty(),
+            carText,
+            Set.of()),
+        "portland",
+        new ParkingPlan(Parking.OUTSIDE, Parking.OUTSIDE),
+        pickup,
+        List.of(
+            new FittedItem(
+                "tint",
+                "harbor-35",
+                List.of("front-door-glass"),
+                pickup.minusSeconds(3600),
+                OptionalDouble.of(33),
+                Optional.of("B-77"),
+                OptionalInt.of(5))),
+        List.of(),
+        Where.file("jobs/H-1042.yaml"));
+  }
+
+  private Shop shop() {
+    return new Shop(
+        shopName,
+        phone,
+        Optional.empty(),
+        Optional.empty(),
+        List.of("12 Halyard Street", "Portland, OR 97201"),
+        URI.create(address.replaceAll("/C/$", "/")),
+        zone,
+        "en",
+        "portland",
+        new Bay(21, 45),
+        50_000,
+        Map.of(),
+        List.of());
+  }
+
+  private static Catalogue catalogue() {
+    Map<String, Hold> holds = new LinkedHashMap<>();
+    List.of(
+            new Hold("windows-up", HoldKind.HOLD, 1),
+            new Hold("defroster", HoldKind.HOLD, 7),
+            new Hold("hand-wash", HoldKind.HOLD, 8),
+            new Hold("haze", HoldKind.SETTLE, 15),
+            new Hold("inspection", HoldKind.VISIT, 17))
+        .forEach(h -> holds.put(h.id(), h));
+    return new Catalogue(Map.of(), Map.of(), Map.of(), holds, List.of());
+  }
+
+  private Place place() {
+    MonthNormals month = new MonthNormals(3, 9, 4, 1.5);
+    return new Place(
+        "portland",
+        "Portland, Oregon",
+        45.5,
+        -122.7,
+        15,
+        zone,
+        Collections.nCopies(12, month),
+        "for tests");
+  }
+}

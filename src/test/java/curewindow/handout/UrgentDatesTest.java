@@ -1,0 +1,43 @@
+package curewindow.handout;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import curewindow.cure.HoldKind;
+import curewindow.cure.Release;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+final class UrgentDatesTest {
+
+  private static List<String> chosen(SampleJobs job, int most) {
+    return UrgentDates.of(job.view(), most).stream().map(Release::hold).toList();
+  }
+
+  @Test
+  void windowsComeFirstThenRank() {
+    assertEquals(List.of("windows-up", "defroster"), chosen(SampleJobs.tinted(), 2));
+    assertEquals(
+        List.of("windows-up", "defroster", "hand-wash", "inspection", "haze"),
+        chosen(SampleJobs.tinted(), 9));
+  }
+
+  @Test
+  void holdsWithoutRankComeLastByDate() {
+    SampleJobs job =
+        SampleJobs.bare()
+            .hold("zinc-later", HoldKind.HOLD, "2026-12-03T09:00")
+            .hold("amber-latest", HoldKind.HOLD, "2026-12-05T09:00")
+            .hold("hand-wash", HoldKind.HOLD, "2026-12-09T09:00");
+    assertEquals(List.of("hand-wash", "zinc-later", "amber-latest"), chosen(job, 3));
+  }
+
+  @Test
+  void visitsComeBeforeWhatIsNormal() {
+    SampleJobs job =
+        SampleJobs.bare()
+            .hold("haze", HoldKind.SETTLE, "2026-12-03T09:00")
+            .hold("inspection", HoldKind.VISIT, "2026-12-28T09:00");
+    assertEquals(List.of("inspection", "haze"), chosen(job, 2));
+    assertEquals(List.of(), chosen(SampleJobs.bare(), 2));
+  }
+}

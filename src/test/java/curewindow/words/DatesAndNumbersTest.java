@@ -1,0 +1,125 @@
+package curewindow.words;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import curewindow.problem.Problems;
+import curewindow.shop.ShopFiles;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
+import java.util.List;
+import java.util.Locale;
+import java.util.TimeZone;
+import org.junit.jupiter.api.Test;
+
+/** Expected texts: the patterns of the Unicode CLDR for en-US and es-US, from memory. */
+final class DatesAndNumbersTest {
+
+  private static final ZoneId DENVER = ZoneId.of("America/Denver");
+  private static final Instant TWO = Instant.parse("2026-12-03T21:00:00Z");
+  private static final Instant HALF_PAST = Instant.parse("2026-12-03T21:30:00Z");
+
+  private final WordsLibrary library =
+      WordsLibrary.read(new ShopFiles(Path.of("no-such-shop")), new Problems());
+  private final Words en = library.of("en");
+  private final Words es = library.of("es");
+
+  @Test
+  void englishDatesAndHours() {
+    assertEquals("Thursday, December 3", en.day(TWO, DENVER));
+    assertEquals("Thu, Dec 3", en.shortDay(TWO, DENVER));
+    assertEquals("Thu", en.weekday(TWO, DENVER));
+    assertEquals("Dec 3", en.monthDay(TWO, DENVER));
+    assertEquals("2\u00A0PM", en.time(TWO, DENVER));
+    assertEquals("2:30\u00A0PM", en.time(HALF_PAST, DENVER));
+    assertEquals("Thursday, December 3, 2\u00A0PM", en.dayAndTime(TWO, DENVER));
+    assertEquals("December 3, 2026", en.date(LocalDate.of(2026, 12, 3)));
+  }
+
+  @Test
+  void spanishDatesAndHours() {
+    assertEquals("jueves, 3 de diciembre", es.day(TWO, DENVER));
+    assertEquals("jue, 3 de dic", es.shortDay(TWO, DENVER));
+    assertEquals("jue", es.weekday(TWO, DENVER));
+    assertEquals("3 dic", es.monthDay(TWO, DENVER));
+    assertEquals("2\u00A0p.m.", es.time(TWO, DENVER));
+    assertEquals("2:30\u00A0p.m.", es.time(HALF_PAST, DENVER));
+    assertEquals("3 de diciembre de 2026", es.date(LocalDate.of(2026, 12, 3)));
+  }
+
+  @Test
+  void hoursOfTheDayClockKeepTheirMinutes() {
+    Dates spain = new Dates(com.ibm.icu.util.ULocale.forLanguageTag("es-ES"));
+    assertEquals("14:00", spain.time(TWO, DENVER));
+    assertEquals("8:00", spain.time(Instant.parse("2026-12-03T15:00:00Z"), DENVER));
+  }
+
+  /** The Java runtime carries its own copy of CLDR: long dates must agree with it. */
+  @Test
+  void datesAgreeWithTheJavaRuntime() {
+    for (LocalDate d = LocalDate.of(2024, 1, 1); d.getYear() < 2028; d = d.plusDays(1)) {
+      assertEquals(java(d, Locale.US), en.date(d));
+      assertEquals(java(d, Locale.forLanguageTag("es-US")), es.date(d));
+      Instant noon = d.atTime(12, 0).atZone(DENVER).toInstant();
+      assertEquals(
+          d.format(DateTimeFormatter.ofPattern("EEEE, MMMM d", Locale.US)), en.day(noon, DENVER));
+    }
+  }
+
+  private static String java(LocalDate date, Locale locale) {
+    return date.format(DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG).withLocale(locale));
+  }
+
+  @Test
+  void theClockOfTheCarIsShownWhateverTheMachineIsSetTo() {
+    TimeZone before = TimeZone.getDefault();
+    Locale locale = Locale.getDefault();
+    try {
+      TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Kiritimati"));
+      Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
+      Words fresh = library.of("en", Units.US);
+      assertEquals("Thursday, December 3, 2\u00A0PM", fresh.dayAndTime(TWO, DENVER));
+      assertEquals("1,234.5", fresh.number(1234.5, 1));
+    } finally {
+      TimeZone.setDefault(before);
+      Locale.setDefault(locale);
+    }
+  }
+
+  @Test
+  void hoursOnEitherSideOfAChangeOfTheClocks() {
+    // United States, 2026-11-01: 2 o'clock summer time becomes 1 o'clock (15 U.S.C. 260a).
+    assertEquals("1\u00A0AM", en.time(Instant.parse("2026-11-01T07:00:00Z"), DENVER));
+    assertEquals("1\u00A0AM", en.time(Instant.parse("2026-11-01T08:00:00Z"), DENVER));
+    assertEquals("2\u00A0AM", en.time(Instant.parse("2026-11-01T09:00:00Z"), DENVER));
+  }
+
+  @Test
+  void numbers() {
+    assertEquals("1,234.57", en.number(1234.567, 2));
+    assertEquals("3", en.number(3.0, 2));
+    assertEquals("0", en.number(-0.2, 0));
+    assertEquals("2.5", en.number(2.5, 1));
+    assertEquals("3", en.number(2.5, 0));
+    assertEquals("-4", en.number(-4, 0));
+    for (double bad : List.of(Double.NaN, Double.POSITIVE_INFINITY)) {
+      assertThrows(IllegalArgumentException.class, () -> en.number(bad, 0));
+      assertThrows(IllegalArgumentException.class, () -> en.temperature(bad));
+    }
+    assertThrows(IllegalArgumentException.class, () -> en.number(1, 7));
+    assertThrows(IllegalArgumentException.class, () -> en.number(1, -1));
+  }
+
+  @Test
+  void temperatures() {
+    assertEquals("32°F", en.temperature(0));
+    assertEquals("-40°F", en.temperature(-40));
+    assertEquals("73°F", en.temperature(23));
+    assertEquals("23°C", library.of("en", Units.METRIC).temperature(23));
+    assertEquals("73\u00A0°F", es.temperature(23));
+  }
+}

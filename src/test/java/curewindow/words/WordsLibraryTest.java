@@ -1,0 +1,192 @@
+package curewindow.words;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import curewindow.problem.Problem;
+import curewindow.problem.Problems;
+import curewindow.problem.Severity;
+import curewindow.shop.ShopFiles;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+final class WordsLibraryTest {
+
+  @TempDir Path shop;
+
+  private final Problems problems = new Problems();
+
+  private void file(String name, String text) throws IOException {
+    Path file = shop.resolve("content/words").resolve(name);
+    Files.createDirectories(file.getParent());
+    Files.writeString(file, text);
+  }
+
+  private WordsLibrary read() {
+    return WordsLibrary.read(new ShopFiles(shop), problems);
+  }
+
+  private List<Problem> found(String code) {
+    return problems.all().stream().filter(p -> p.code().equals(code)).toList();
+  }
+
+  @Test
+  void whatComesWithTheProgramHasNoErrorAndLacksNothing() {
+    WordsLibrary library = read();
+    assertTrue(library.languages().containsAll(List.of("en", "es")), library.languages()::toString);
+    assertEquals(List.of(), problems.all());
+    assertEquals("Español", library.of("es").text("language.name"));
+    assertFalse(library.of("es").rightToLeft());
+  }
+
+  @Test
+  void filesOfAFolderAreOneLanguage() throws IOException {
+    file("en/a.yaml", "a:\n  one: First\n");
+    file("en/b.yaml", "b:\n  two: Second\n");
+    Words en = read().of("en");
+    assertEquals("First Second", en.text("a.one") + " " + en.text("b.two"));
+  }
+
+  @Test
+  void aTextGivenTwiceIsOneProblemWithItsLine() throws IOException {
+    file("en/a.yaml", "a:\n  one: First\n");
+    file("en/b.yaml", "# again\na:\n  one: Second\n");
+    assertEquals("First", read().of("en").text("a.one"));
+    Problem p = found("text-twice").get(0);
+    assertEquals("content/words/en/b.yaml", p.file());
+    assertEquals(3, p.line());
+    assertTrue(p.message().contains("content/words/en/a.yaml line 2"), p::oneLine);
+  }
+
+  @Test
+  void aLackingTextIsANoticeAndShownInEnglish() throws IOException {
+    file("en/a.yaml", "a:\n  one: First\n");
+    Words es = read().of("es");
+    Problem p = found("text-lacking").get(0);
+    assertEquals("es lacks a.one", p.message());
+    assertEquals(Severity.NOTICE, p.severity());
+    assertFalse(problems.hasErrors());
+    assertEquals("First", es.text("a.one"));
+    assertTrue(es.has("a.one"));
+  }
+
+  @Test
+  void aTextNobodyHasIsShownByItsName() {
+    Words en = read().of("en");
+    assertEquals("[no.such.text]", en.text("no.such.text"));
+    assertFalse(en.has("no.such.text"));
+  }
+
+  @Test
+  void aMistypedNameIsANoticeWithTheNearestOne() throws IOException {
+    file("en/a.yaml", "a:\n  first: First\n");
+    file("es/a.yaml", "a:\n  frist: Primero\n");
+    read();
+    assertEquals("did you mean a.first?", found("text-unused").get(0).fix());
+  }
+
+  @Test
+  void aMalformedPatternIsOneProblemWithFileAndLine() throws IOException {
+    file("en/a.yaml", "a:\n  good: Fine\n  bad: \"until {day\"\n");
+    assertEquals("Fine", read().of("en").text("a.good"));
+    assertEquals(1, problems.errorCount());
+    Problem p = found("malformed-text").get(0);
+    assertEquals("content/words/en/a.yaml:3", p.file() + ":" + p.line());
+  }
+
+  @Test
+  void aPluralWithoutOtherIsMalformed() throws IOException {
+    file("en/a.yaml", "a: \"{n, plural, one {# hour}}\"\n");
+    read();
+    assertEquals(1, found("malformed-text").size());
+  }
+
+  @Test
+  void aValueEnglishDoesNotHaveIsAnError() throws IOException {
+    file("en/a.yaml", "a: \"until {day}\"\n");
+    file("es/a.yaml", "a: \"hasta {dia}\"\n");
+    read();
+    Problem p = found("unknown-value").get(0);
+    assertTrue(p.message().contains("{dia}"), p::oneLine);
+    assertEquals("use one of day", p.fix());
+  }
+
+  @Test
+  void yamlThatIsNotYamlIsOneProblem() throws IOException {
+    file("en/a.yaml", "a: [1\nb: {\n");
+    read();
+    assertEquals(1, problems.errorCount());
+    assertEquals("content/words/en/a.yaml", problems.all().get(0).file());
+  }
+
+  @Test
+  void aFolderThatIsNoLanguageIsAnError() throws IOException {
+    file("spanish/a.yaml", "a: hola\n");
+    WordsLibrary library = read();
+    assertEquals("content/words/spanish", found("unknown-language").get(0).file());
+    assertFalse(library.languages().contains("spanish"));
+  }
+
+  @Test
+  void settingsOfALanguageAreChecked() throws IOException {
+    file("fr/language.yaml", "language:\n  direction: lrt\n  locale: fr_CA\n  units: metrical\n");
+    read();
+    assertEquals(2, found("unknown-choice").size());
+    assertEquals("did you mean ltr?", found("unknown-choice").get(0).fix());
+    assertEquals(3, found("unknown-locale").get(0).line());
+    assertEquals(3, problems.errorCount());
+  }
+
+  @Test
+  void withoutSettingsALanguageFollowsItsName() throws IOException {
+    file("he/a.yaml", "b: c\n");
+    Words he = read().of("he");
+    assertTrue(he.rightToLeft());
+    assertTrue(he.temperature(20).contains("20"), he.temperature(20));
+  }
+
+  @Test
+  void unitsMayBeChosenByTheShop() {
+    WordsLibrary library = read();
+    assertEquals("68°F", library.of("en").temperature(20));
+    assertEquals("20°C", library.of("en", Units.METRIC).temperature(20));
+  }
+
+  @Test
+  void anUnknownLanguageIsMisuse() {
+    WordsLibrary library = read();
+    assertThrows(IllegalArgumentException.class, () -> library.of("tlh"));
+    assertThrows(IllegalArgumentException.class, () -> library.of("tlh", Units.US));
+  }
+
+  @Test
+  void valuesAndPluralsArePutIn() throws IOException {
+    file(
+        "en/a.yaml",
+        "n: \"{n, plural, one {# hour} other {# hours}} left\"\nq: \"Don't wash {car} yet\"\n");
+    Words en = read().of("en");
+    assertEquals("1 hour left", en.text("n", Map.of("n", 1)));
+    assertEquals("1,200 hours left", en.text("n", Map.of("n", 1200)));
+    assertEquals("Don't wash {x} <b> yet", en.text("q", Map.of("car", "{x} <b>")));
+  }
+
+  @Test
+  void severalThreadsMayShareALanguage() throws IOException {
+    file("en/a.yaml", "n: \"{n, plural, one {# hour} other {# hours}} left\"\n");
+    Words en = read().of("en");
+    long wrong =
+        java.util.stream.IntStream.range(2, 20_000)
+            .parallel()
+            .filter(
+                n -> !en.text("n", Map.of("n", n % 900 + 2)).equals(n % 900 + 2 + " hours left"))
+            .count();
+    assertEquals(0, wrong);
+  }
+}
