@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.climate.Place;
+import curewindow.climate.Trials;
 import curewindow.climate.WeatherYear;
 import java.time.Duration;
 import java.time.Instant;
@@ -12,16 +13,16 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.SplittableRandom;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.IntRange;
-import net.jqwik.api.constraints.LongRange;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
 
 /** What must hold for any job in any weather. */
 class CuringPropertiesTest {
@@ -34,90 +35,148 @@ class CuringPropertiesTest {
   private static final long FIRST = Instant.parse("2027-01-01T00:00:00Z").getEpochSecond();
   private static final long SPAN = 3L * 365 * 86_400;
 
-  private static Release release(
-      Curing curing, Driver driver, double need, long finished, long pickup, double permeance) {
-    HoldRule rule = Cases.rule("hold", Map.of(driver, need), 12, 1500);
-    Instant at = Instant.ofEpochSecond(FIRST + finished);
-    CureItem item = new CureItem(0, "hood", Exposure.OUTSIDE_UP, permeance, at, List.of(rule));
+  /**
+   * A fitted item.
+   *
+   * @param finished seconds from the start of 2027
+   * @param stay seconds from the finish to the pickup
+   * @param more by how much the other case differs, 0 to 1
+   */
+  private record Fitted(
+      Driver driver,
+      Exposure exposure,
+      double need,
+      double permeance,
+      long finished,
+      int stay,
+      double more) {
+
+    static Fitted draw(SplittableRandom random) {
+      return new Fitted(
+          Driver.values()[random.nextInt(3)],
+          Exposure.values()[random.nextInt(4)],
+          Math.exp(random.nextDouble(Math.log(0.5), Math.log(1000))),
+          Math.exp(random.nextDouble(-1.5, 1.5)),
+          random.nextLong(SPAN),
+          random.nextInt(200_000),
+          random.nextDouble());
+    }
+
+    Fitted needing(double need) {
+      return new Fitted(driver, exposure, need, permeance, finished, stay, more);
+    }
+
+    Fitted through(double permeance) {
+      return new Fitted(driver, exposure, need, permeance, finished, stay, more);
+    }
+
+    Fitted later(int seconds) {
+      return new Fitted(
+          driver, exposure, need, permeance, finished + seconds, stay - seconds, more);
+    }
+
+    Fitted of(Driver driver) {
+      return new Fitted(driver, exposure, need, permeance, finished, stay, more);
+    }
+  }
+
+  private static Stream<DynamicTest> fitted(int count, Consumer<Fitted> check) {
+    return Trials.of(count, Fitted::draw, check);
+  }
+
+  private static Release release(Curing curing, Fitted fitted) {
+    HoldRule rule = Cases.rule("hold", Map.of(fitted.driver(), fitted.need()), 12, 1500);
+    Instant at = Instant.ofEpochSecond(FIRST + fitted.finished());
+    CureItem item =
+        new CureItem(0, "spot", fitted.exposure(), fitted.permeance(), at, List.of(rule));
     CureCase job =
         Cases.job(
             PLACE,
             new ParkingPlan(Parking.OUTSIDE, Parking.GARAGE),
             new Bay(20, 50),
-            Instant.ofEpochSecond(FIRST + finished + pickup),
+            at.plusSeconds(fitted.stay()),
             item);
     return curing.timeline(job).releases().get(0);
   }
 
-  @Property(tries = 300)
-  void endsLaterWhenFinishedLater(
-      @ForAll Driver driver,
-      @ForAll @DoubleRange(min = 0.5, max = 400) double need,
-      @ForAll @LongRange(min = 0, max = SPAN) long finished,
-      @ForAll @IntRange(min = 0, max = 100_000) int stay,
-      @ForAll @IntRange(min = 0, max = 100_000) int later) {
-    int less = Math.min(stay, later);
-    Release early = release(CURING, driver, need, finished, stay, 1);
-    Release late = release(CURING, driver, need, finished + less, stay - less, 1);
-    assertFalse(late.likely().isBefore(early.likely()));
-    assertFalse(late.end().at().isBefore(early.end().at()));
+  private static void notBefore(Release early, Release late) {
+    assertFalse(late.likely().isBefore(early.likely()), "likely");
+    assertFalse(late.end().at().isBefore(early.end().at()), "published");
   }
 
-  @Property(tries = 300)
-  void endsLaterWithALargerNeedOrATighterFilm(
-      @ForAll Driver driver,
-      @ForAll @DoubleRange(min = 0.5, max = 400) double need,
-      @ForAll @DoubleRange(min = 0, max = 50) double more,
-      @ForAll @LongRange(min = 0, max = SPAN) long finished) {
-    Release little = release(CURING, driver, need, finished, 7200, 1);
-    Release much = release(CURING, driver, need + more, finished, 7200, 1);
-    Release tight = release(CURING, driver, need, finished, 7200, 0.7);
-    assertFalse(much.end().at().isBefore(little.end().at()));
-    assertFalse(much.likely().isBefore(little.likely()));
-    assertFalse(tight.end().at().isBefore(little.end().at()));
+  @TestFactory
+  Stream<DynamicTest> endsLaterWhenFinishedLater() {
+    return fitted(
+        400,
+        f -> notBefore(release(CURING, f), release(CURING, f.later((int) (f.more() * f.stay())))));
   }
 
-  @Property(tries = 40)
-  void bondsSoonerWhenWarmer(
-      @ForAll @DoubleRange(min = 0.1, max = 10) double warmer,
-      @ForAll @LongRange(min = 0, max = SPAN) long finished) {
-    WeatherYear warm =
-        Cases.year(h -> MILD.temperature(h) + warmer, MILD::dewPoint, MILD::irradiance);
+  @TestFactory
+  Stream<DynamicTest> endsLaterWithALargerNeed() {
+    return fitted(
+        400,
+        f -> notBefore(release(CURING, f), release(CURING, f.needing(f.need() * (1 + f.more())))));
+  }
+
+  @TestFactory
+  Stream<DynamicTest> endsLaterUnderATighterFilm() {
+    return fitted(
+        400,
+        f ->
+            notBefore(
+                release(CURING, f), release(CURING, f.through(f.permeance() * (1 - f.more())))));
+  }
+
+  @TestFactory
+  Stream<DynamicTest> bondsSoonerWhenWarmer() {
     Curing mild = Curing.with(p -> Cases.weathers(STANDARD, MILD));
-    Curing warmed = Curing.with(p -> Cases.weathers(STANDARD, warm));
-    assertFalse(
-        release(warmed, Driver.BOND, 100, finished, 0, 1)
-            .likely()
-            .isAfter(release(mild, Driver.BOND, 100, finished, 0, 1).likely()));
+    Curing[] warmer = new Curing[10];
+    for (int i = 0; i < warmer.length; i++) {
+      double more = 0.05 + i;
+      WeatherYear warm =
+          Cases.year(h -> MILD.temperature(h) + more, MILD::dewPoint, MILD::irradiance);
+      warmer[i] = Curing.with(p -> Cases.weathers(STANDARD, warm));
+    }
+    return fitted(
+        400,
+        f -> {
+          Fitted bond = f.of(Driver.BOND);
+          notBefore(release(warmer[(int) (10 * f.more())], bond), release(mild, bond));
+        });
   }
 
-  @Property(tries = 40)
-  void driesLaterWhenDamper(
-      @ForAll @DoubleRange(min = 0.1, max = 10) double damper,
-      @ForAll @LongRange(min = 0, max = SPAN) long finished) {
-    WeatherYear damp =
-        Cases.year(MILD::temperature, h -> MILD.dewPoint(h) + damper, MILD::irradiance);
+  @TestFactory
+  Stream<DynamicTest> driesLaterWhenDamper() {
     Curing mild = Curing.with(p -> Cases.weathers(STANDARD, MILD));
-    Curing damped = Curing.with(p -> Cases.weathers(STANDARD, damp));
-    assertFalse(
-        release(damped, Driver.DRY_OUT, 100, finished, 0, 1)
-            .likely()
-            .isBefore(release(mild, Driver.DRY_OUT, 100, finished, 0, 1).likely()));
+    Curing[] damper = new Curing[10];
+    for (int i = 0; i < damper.length; i++) {
+      double more = 0.05 + i;
+      WeatherYear damp =
+          Cases.year(MILD::temperature, h -> MILD.dewPoint(h) + more, MILD::irradiance);
+      damper[i] = Curing.with(p -> Cases.weathers(STANDARD, damp));
+    }
+    return fitted(
+        400,
+        f -> {
+          Fitted dry = f.of(Driver.DRY_OUT);
+          notBefore(release(mild, dry), release(damper[(int) (10 * f.more())], dry));
+        });
   }
 
-  @Property(tries = 300)
-  void keepsItsPromises(
-      @ForAll Driver driver,
-      @ForAll @DoubleRange(min = 0.5, max = 2000) double need,
-      @ForAll @LongRange(min = 0, max = SPAN) long finished,
-      @ForAll @IntRange(min = 0, max = 1_000_000) int stay) {
-    Release release = release(CURING, driver, need, finished, stay, 1);
-    Instant at = Instant.ofEpochSecond(FIRST + finished);
+  @TestFactory
+  Stream<DynamicTest> keepsItsPromises() {
+    return fitted(500, CuringPropertiesTest::keepsItsPromises);
+  }
+
+  private static void keepsItsPromises(Fitted fitted) {
+    Release release = release(CURING, fitted);
+    Instant at = Instant.ofEpochSecond(FIRST + fitted.finished());
     assertFalse(release.likely().isBefore(at.plus(Duration.ofHours(12))));
     assertFalse(release.likely().isAfter(release.end().at()));
     int hour = release.end().at().atZone(PLACE.zone()).getHour();
     assertTrue(hour >= 8 && hour <= 20);
     Because because = release.because();
+    double need = fitted.need();
     assertTrue(because.bayHours() <= because.realHours());
     if (release.end() instanceof Release.SafeBy && because.driver().isPresent()) {
       assertEquals(need, because.meanRate() * because.realHours(), need * 1e-3 + 0.02);
@@ -133,12 +192,11 @@ class CuringPropertiesTest {
     ExecutorService threads = Executors.newFixedThreadPool(4);
     List<Future<Release>> futures = new ArrayList<>();
     for (int i = 0; i < 64; i++) {
-      Driver driver = Driver.values()[i % 3];
-      futures.add(threads.submit(() -> release(shared, driver, 100, SPAN / 3, 3600, 1)));
+      Fitted fitted = Fitted.draw(new SplittableRandom(i));
+      futures.add(threads.submit(() -> release(shared, fitted)));
     }
     for (int i = 0; i < futures.size(); i++) {
-      assertEquals(
-          release(CURING, Driver.values()[i % 3], 100, SPAN / 3, 3600, 1), futures.get(i).get());
+      assertEquals(release(CURING, Fitted.draw(new SplittableRandom(i))), futures.get(i).get());
     }
     threads.shutdown();
   }
