@@ -1,0 +1,54 @@
+// Adds what only a clock can know. Every date already stands in the page; this hides and shows
+// what is there, and writes "in 19 hours". It compares instants, so the phone's time zone and the
+// way it writes dates never matter.
+(function () {
+var all = function (s) { return [].slice.call(document.querySelectorAll(s)); };
+var M = 6e4, H = 60 * M, D = 24 * H;
+var rel;
+try { rel = new Intl.RelativeTimeFormat(document.documentElement.lang); } catch (e) { rel = null; }
+function away(ms) {
+if (!rel || ms <= 0) return "";
+if (ms < 90 * M) return rel.format(Math.ceil(ms / M), "minute");
+if (ms < 48 * H) return rel.format(Math.ceil(ms / H), "hour");
+return rel.format(Math.round(ms / D), "day");
+}
+function set(e, text) { if (e.textContent !== text) e.textContent = text; }
+function show(e, on) { if (e.hidden === on) e.hidden = !on; }
+function tick() {
+var now = Date.now(), first = null, left = 3;
+all("[data-from],[data-to]").forEach(function (e) {
+var from = e.dataset.from, to = e.dataset.to;
+show(e, !(from && now < +from) && !(to && now >= +to));
+});
+all("[data-answer]").forEach(function (e) {
+var open = !first && !(e.dataset.end && now >= +e.dataset.end);
+if (open) first = e;
+show(e, open);
+});
+all("[data-next]").forEach(function (e) {
+var on = !e.hidden && left > 0 && first.dataset.answer !== e.dataset.next;
+show(e, on);
+if (on) left--;
+});
+all("[data-in]").forEach(function (e) {
+var text = away(+e.dataset.in - now);
+set(e, e.dataset.before + " " + text);
+show(e, text !== "");
+});
+all(".strip").forEach(function (e) {
+var part = (now - e.dataset.fromMs) / e.dataset.spanMs, g = e.querySelector("#today");
+if (part < 0 || part > 1) { g.setAttribute("hidden", ""); return; }
+var x = Math.sqrt(part) * 100;
+if (e.dataset.flip) x = 100 - x;
+g.firstElementChild.setAttribute("x1", x + "%");
+g.firstElementChild.setAttribute("x2", x + "%");
+g.lastElementChild.setAttribute("x", x + "%");
+g.lastElementChild.setAttribute("text-anchor", x > 85 ? "end" : x < 15 ? "start" : "middle");
+g.removeAttribute("hidden");
+});
+}
+tick();
+setInterval(tick, 1e4);
+document.addEventListener("visibilitychange", tick);
+addEventListener("pageshow", tick);
+})();

@@ -1,0 +1,65 @@
+package curewindow.page;
+
+import curewindow.guide.Guide;
+import curewindow.guide.GuideFacts;
+import curewindow.guide.GuideLibrary;
+import curewindow.shop.Service;
+import curewindow.words.WordsLibrary;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** The guides that belong on a job's page, filled with its facts. */
+final class CareText {
+
+  /** A guide on a page; {@code lang} only where it is not in the page's language. */
+  record Text(Optional<String> lang, String title, String html) {}
+
+  private static final String NORMAL = "normal";
+  private static final String CAUTIONS = "cautions";
+
+  private final GuideLibrary guides;
+  private final String language;
+  private final GuideFacts facts;
+
+  CareText(GuideLibrary guides, String language, GuideFacts facts) {
+    this.guides = guides;
+    this.language = language;
+    this.facts = facts;
+  }
+
+  /** The care of exactly what was fitted, then of what was found, then washing. */
+  List<Text> care(JobView view) {
+    Set<String> ids = new LinkedHashSet<>();
+    view.job().items().stream()
+        .map(i -> view.catalogue().services().get(i.service()))
+        .filter(s -> s != null)
+        .map(Service::guide)
+        .forEach(ids::add);
+    view.job().found().forEach(f -> ids.add(f.kind().id()));
+    ids.add("washing");
+    return ids.stream().flatMap(id -> text(id, 2).stream()).toList();
+  }
+
+  Optional<Text> normal() {
+    return text(NORMAL, 1);
+  }
+
+  Optional<Text> cautions() {
+    return text(CAUTIONS, 1);
+  }
+
+  /** A guide in the page's language, else in English; empty where both lack it. */
+  Optional<Text> text(String id, int shift) {
+    Optional<Guide> own = guides.find(language, id);
+    Optional<Guide> any = own.or(() -> guides.find(WordsLibrary.FALLBACK, id));
+    return any.map(
+            g ->
+                new Text(
+                    own.isPresent() ? Optional.empty() : Optional.of(g.language()),
+                    g.title(),
+                    g.html(facts, shift)))
+        .filter(t -> !t.html().isBlank());
+  }
+}

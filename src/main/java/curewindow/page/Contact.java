@@ -1,0 +1,145 @@
+package curewindow.page;
+
+import curewindow.shop.OpenHours;
+import curewindow.shop.Shop;
+import curewindow.words.Words;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+
+/** How to reach the shop: links, address and hours, ready for a page. */
+final class Contact {
+
+  /** A name and what belongs to it. */
+  record Pair(String name, String text) {}
+
+  /** The shop as pages show it. */
+  record Card(
+      String name,
+      String phone,
+      String tel,
+      String call,
+      Optional<String> sms,
+      Optional<String> mail,
+      Optional<String> email,
+      List<String> street,
+      List<Pair> hours) {}
+
+  private final Shop shop;
+  private final Words words;
+
+  Contact(Shop shop, Words words) {
+    this.shop = shop;
+    this.words = words;
+  }
+
+  /** The card with links that prepare a message. */
+  Card card(String subject, String body) {
+    return new Card(
+        shop.name(),
+        shop.phone(),
+        "tel:" + dialled(shop.phone()),
+        words.text("page.reach.call", Map.of("phone", shop.phone())),
+        sms(body),
+        mail(subject, body),
+        shop.email(),
+        shop.street(),
+        hours());
+  }
+
+  /** RFC 5724: a text message to the shop. */
+  Optional<String> sms(String body) {
+    return shop.textNumber().map(n -> "sms:" + dialled(n) + query("body", body, "?"));
+  }
+
+  /** RFC 6068: a mail to the shop. */
+  Optional<String> mail(String subject, String body) {
+    return shop.email()
+        .map(
+            to ->
+                "mailto:"
+                    + encode(to).replace("%40", "@")
+                    + query("subject", subject, "?")
+                    + query("body", body, subject.isEmpty() ? "?" : "&"));
+  }
+
+  private static String query(String name, String value, String before) {
+    return value.isEmpty() ? "" : before + name + "=" + encode(value);
+  }
+
+  private static String encode(String text) {
+    return URLEncoder.encode(text, StandardCharsets.UTF_8).replace("+", "%20");
+  }
+
+  /** RFC 3966: digits and a leading plus; letters after the number, such as x12, end it. */
+  static String dialled(String phone) {
+    StringBuilder digits = new StringBuilder();
+    for (char c : phone.strip().toCharArray()) {
+      if (Character.isLetter(c)) {
+        break;
+      }
+      if (c == '+' && digits.isEmpty()) {
+        digits.append(c);
+      }
+      int digit = Character.digit(c, 10);
+      if (digit >= 0) {
+        digits.append(digit);
+      }
+    }
+    return digits.toString();
+  }
+
+  private List<Pair> hours() {
+    List<Pair> pairs = new ArrayList<>();
+    DayOfWeek[] days = DayOfWeek.values();
+    for (int from = 0; from < days.length; ) {
+      int to = from;
+      while (to + 1 < days.length && Objects.equals(open(days[from]), open(days[to + 1]))) {
+        to++;
+      }
+      pairs.add(new Pair(days(days[from], days[to]), open(days[from])));
+      from = to + 1;
+    }
+    List<LocalDate> closed = shop.closed().stream().sorted().toList();
+    if (!closed.isEmpty()) {
+      String dates = String.join("; ", closed.stream().map(words::date).toList());
+      pairs.add(new Pair(words.text("page.hours.closed-days"), dates));
+    }
+    return pairs;
+  }
+
+  private String days(DayOfWeek from, DayOfWeek to) {
+    String first = words.text("page.weekday." + from.getValue());
+    String last = words.text("page.weekday." + to.getValue());
+    String both =
+        from == to ? first : words.text("page.hours.days", Map.of("first", first, "last", last));
+    return Listing.capital(both);
+  }
+
+  private String open(DayOfWeek day) {
+    List<OpenHours> hours = shop.opening().getOrDefault(day, List.of());
+    if (hours.isEmpty()) {
+      return words.text("page.hours.closed");
+    }
+    return String.join(
+        ", ",
+        hours.stream()
+            .map(
+                h ->
+                    words.text(
+                        "page.hours.range", Map.of("from", time(h.from()), "to", time(h.to()))))
+            .toList());
+  }
+
+  private String time(LocalTime at) {
+    return words.time(at.atDate(LocalDate.EPOCH).toInstant(ZoneOffset.UTC), ZoneOffset.UTC);
+  }
+}

@@ -1,0 +1,83 @@
+package curewindow.page;
+
+import curewindow.guide.GuideLibrary;
+import curewindow.words.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** Gathers what stands on a job's page. */
+final class CustomerPage {
+
+  private final JobView view;
+  private final Words words;
+  private final Look look;
+  private final GuideLibrary guides;
+
+  CustomerPage(JobView view, Look look, GuideLibrary guides) {
+    this.view = view;
+    this.words = view.words();
+    this.look = look;
+    this.guides = guides;
+  }
+
+  CustomerView view() {
+    Map<String, String> job = Map.of("id", view.job().id(), "car", view.job().car().text());
+    JobFacts facts = new JobFacts(view);
+    CareText texts = new CareText(guides, words.language(), facts);
+    Contact contact = new Contact(view.shop(), words);
+    Dated dated = new Dated(view);
+    Fittings fittings = new Fittings(view);
+    List<CustomerView.Answer> answers = dated.answers();
+    List<CareText.Text> care = texts.care(view);
+    Map<String, String> place = Map.of("place", view.place().name());
+    Map<String, String> basis =
+        Map.of("place", view.place().name(), "parking", facts.value("job.parking").orElse(""));
+    return new CustomerView(
+        words.language(),
+        words.rightToLeft() ? "rtl" : "ltr",
+        true,
+        words.text(
+            "page.title", Map.of("car", view.job().car().text(), "shop", view.shop().name())),
+        greeting(),
+        look,
+        contact.card(words.text("page.reach.subject", job), words.text("page.reach.body", job)),
+        answers,
+        !answers.isEmpty(),
+        words.text(answers.isEmpty() ? "page.now.none" : "page.now.done"),
+        dated.freed(),
+        dated.then(),
+        links(!care.isEmpty()),
+        words.text("page.dates.zone", place),
+        dated.groups(),
+        words.text("page.dates.basis", basis),
+        new Strip(view).picture(),
+        dated.settles(contact, job),
+        texts.normal(),
+        care,
+        texts.cautions(),
+        fittings.fitted(),
+        fittings.found(),
+        words.text("page.private", job));
+  }
+
+  private String greeting() {
+    String car = view.job().car().text();
+    String name = view.job().firstName();
+    return name.isBlank()
+        ? words.text("page.greeting-nameless", Map.of("car", car))
+        : words.text("page.greeting", Map.of("name", name, "car", car));
+  }
+
+  private List<CustomerView.Link> links(boolean hasCare) {
+    List<CustomerView.Link> links = new ArrayList<>();
+    List<String> parts =
+        hasCare
+            ? List.of("dates", "normal", "care", "fitted", "reach")
+            : List.of("dates", "normal", "fitted", "reach");
+    for (String part : parts) {
+      links.add(new CustomerView.Link("#" + part, words.text("page.nav." + part)));
+    }
+    return links;
+  }
+}

@@ -1,0 +1,93 @@
+package curewindow.page;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A customer's page, ready to be put into its template. Instants stand twice: as text for people,
+ * and as milliseconds since 1970 for the script.
+ */
+record CustomerView(
+    String lang,
+    String dir,
+    boolean hidden,
+    String title,
+    String greeting,
+    Look look,
+    Contact.Card shop,
+    List<Answer> answers,
+    boolean doneHidden,
+    String done,
+    List<Freed> freed,
+    List<Next> then,
+    List<Link> links,
+    String zoneNote,
+    List<Group> groups,
+    String basis,
+    Optional<Strip.Picture> strip,
+    List<Settle> settles,
+    Optional<CareText.Text> normal,
+    List<CareText.Text> care,
+    Optional<CareText.Text> cautions,
+    List<Fitted> fitted,
+    List<Contact.Pair> found,
+    String privacy) {
+
+  /** One sentence with a date: what must not be done yet, and until when. */
+  record Answer(
+      String hold,
+      String before,
+      String weekday,
+      String date,
+      String time,
+      String after,
+      String size,
+      String iso,
+      long at,
+      Optional<Long> end,
+      String shape,
+      String state,
+      String over,
+      boolean hidden) {}
+
+  /** What may be done again from an instant on. */
+  record Freed(long at, String text) {}
+
+  /** One of the holds that come after the first answer. */
+  record Next(
+      String hold, String label, String when, String iso, Optional<Long> to, boolean hidden) {}
+
+  /** A link with its text. */
+  record Link(String href, String text) {}
+
+  /** The rows of one kind in the table of dates. */
+  record Group(String title, List<Row> rows) {}
+
+  /** A line of the table of dates; {@code to} is empty where no passing of time changes it. */
+  record Row(
+      String hold,
+      String label,
+      String shape,
+      String state,
+      String thenShape,
+      String thenState,
+      Optional<Long> to,
+      boolean ask,
+      String iso,
+      String day,
+      String time,
+      Optional<String> likelyIso,
+      String likelyDay) {}
+
+  /** Something that is normal until a date. */
+  record Settle(
+      String label,
+      String now,
+      String later,
+      String after,
+      Optional<Long> to,
+      Optional<String> write) {}
+
+  /** What was fitted, with its facts. */
+  record Fitted(String service, List<Contact.Pair> facts) {}
+}

@@ -1,0 +1,234 @@
+package curewindow.page;
+
+import curewindow.cure.HoldKind;
+import curewindow.cure.Release;
+import curewindow.cure.Release.AskUs;
+import curewindow.words.Words;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The parts of a customer's page that say until when. */
+final class Dated {
+
+  /** Stands for the date while a sentence is taken apart around it; no text contains it. */
+  private static final String DATE = "\uE000";
+
+  private static final int SHOWN_NEXT = 3;
+
+  /** Letters from which on a date is stamped smaller. */
+  private static final int LONG_DATE = 12;
+
+  private final JobView view;
+  private final Words words;
+  private final ZoneId zone;
+
+  Dated(JobView view) {
+    this.view = view;
+    this.words = view.words();
+    this.zone = view.timeline().zone();
+  }
+
+  List<CustomerView.Answer> answers() {
+    List<CustomerView.Answer> answers = new ArrayList<>();
+    for (Release release : Urgency.holds(view)) {
+      answers.add(answer(release, !answers.isEmpty()));
+    }
+    return answers;
+  }
+
+  private CustomerView.Answer answer(Release release, boolean hidden) {
+    boolean ask = release.end() instanceof AskUs;
+    Instant at = release.end().at();
+    String key = "hold." + release.hold() + (ask ? ".ask" : ".until");
+    String[] parts = words.text(key, Map.of("when", DATE)).split(DATE, 2);
+    String[] day = words.day(at, zone).split("[,\u060C] ?", 2);
+    boolean parted = day.length == 2;
+    String date = parted ? day[1] : words.monthDay(at, zone);
+    return new CustomerView.Answer(
+        release.hold(),
+        parts[0].strip(),
+        parted ? day[0] : words.weekday(at, zone),
+        date,
+        words.time(at, zone),
+        parts.length == 2 ? rest(parts[1]) : "",
+        date.length() > LONG_DATE ? "long" : "",
+        iso(at),
+        at.toEpochMilli(),
+        lasting(release),
+        ask ? "ask" : "wait",
+        words.text(ask ? "page.state.hold-ask" : "page.state.hold-wait"),
+        words.text(ask ? "page.state.soon" : "page.state.over"),
+        hidden);
+  }
+
+  /** What a sentence says after its date, as a sentence of its own. */
+  private static String rest(String after) {
+    return Listing.capital(after.replaceFirst("^[\\s.,:;\u060C\u061B]+", ""));
+  }
+
+  List<CustomerView.Next> then() {
+    List<CustomerView.Next> next = new ArrayList<>();
+    List<Release> holds = Urgency.holds(view);
+    List<Release> byDate =
+        view.timeline().releases().stream().filter(r -> r.kind() == HoldKind.HOLD).toList();
+    for (Release release : byDate) {
+      boolean first = release.equals(holds.get(0));
+      long shown = next.stream().filter(n -> !n.hidden()).count();
+      next.add(next(release, first || shown >= SHOWN_NEXT));
+    }
+    return next.size() < 2 ? List.of() : next;
+  }
+
+  private CustomerView.Next next(Release release, boolean hidden) {
+    Instant at = release.end().at();
+    boolean ask = release.end() instanceof AskUs;
+    return new CustomerView.Next(
+        release.hold(),
+        shortLabel(release),
+        words.text(
+            ask ? "page.then.ask" : "page.then.until", Map.of("when", words.shortDay(at, zone))),
+        iso(at),
+        lasting(release),
+        hidden);
+  }
+
+  List<CustomerView.Freed> freed() {
+    return Urgency.holds(view).stream()
+        .filter(r -> !(r.end() instanceof AskUs))
+        .map(
+            r ->
+                new CustomerView.Freed(
+                    r.end().at().toEpochMilli(), words.text("hold." + r.hold() + ".done")))
+        .toList();
+  }
+
+  List<CustomerView.Group> groups() {
+    List<CustomerView.Group> groups = new ArrayList<>();
+    for (HoldKind kind : HoldKind.values()) {
+      List<CustomerView.Row> rows =
+          view.timeline().releases().stream().filter(r -> r.kind() == kind).map(this::row).toList();
+      if (!rows.isEmpty()) {
+        groups.add(new CustomerView.Group(words.text("page.dates." + kind.id()), rows));
+      }
+    }
+    return groups;
+  }
+
+  private CustomerView.Row row(Release release) {
+    Instant at = release.end().at();
+    boolean ask = release.end() instanceof AskUs;
+    State now = ask ? State.ASK : State.before(release.kind());
+    State then = State.after(release.kind());
+    return new CustomerView.Row(
+        release.hold(),
+        words.text("hold." + release.hold() + ".label"),
+        now.shape,
+        words.text(now.key),
+        then.shape,
+        words.text(then.key),
+        lasting(release),
+        ask,
+        iso(at),
+        clasped(words.shortDay(at, zone)),
+        words.time(at, zone),
+        likelyShown(release) ? Optional.of(iso(release.likely())) : Optional.empty(),
+        clasped(words.shortDay(release.likely(), zone)));
+  }
+
+  /** Breaks, where it must, after the weekday only. */
+  private static String clasped(String day) {
+    int comma = day.indexOf(' ');
+    return day.substring(0, comma + 1) + day.substring(comma + 1).replace(' ', '\u00A0');
+  }
+
+  /** Not for a visit, which ends nothing, nor where even the middle weather needs the look-by. */
+  private static boolean likelyShown(Release release) {
+    boolean late = release.end() instanceof AskUs && !release.likely().isBefore(release.end().at());
+    return release.kind() != HoldKind.VISIT && !late;
+  }
+
+  List<CustomerView.Settle> settles(Contact contact, Map<String, String> job) {
+    return view.timeline().releases().stream()
+        .filter(r -> r.kind() == HoldKind.SETTLE)
+        .map(r -> settle(r, contact, job))
+        .toList();
+  }
+
+  private CustomerView.Settle settle(Release release, Contact contact, Map<String, String> job) {
+    Map<String, String> when = Map.of("when", words.dayAndTime(release.end().at(), zone));
+    boolean ask = release.end() instanceof AskUs;
+    String done = words.text("hold." + release.hold() + ".done");
+    Map<String, String> asked =
+        Map.of(
+            "label",
+            words.text("hold." + release.hold() + ".label"),
+            "id",
+            job.get("id"),
+            "car",
+            job.get("car"));
+    String body = words.text("page.normal.body", asked);
+    return new CustomerView.Settle(
+        asked.get("label"),
+        words.text("hold." + release.hold() + ".until", when),
+        ask ? words.text("hold." + release.hold() + ".ask", when) : done,
+        done,
+        Optional.of(release.end().at().toEpochMilli()),
+        contact.sms(body).or(() -> contact.mail(words.text("page.normal.subject", asked), body)));
+  }
+
+  private String shortLabel(Release release) {
+    String key = "hold." + release.hold() + ".short";
+    return words.text(words.has(key) ? key : "hold." + release.hold() + ".label");
+  }
+
+  /** When time alone ends the state; never where the shop must be asked. */
+  private static Optional<Long> lasting(Release release) {
+    return release.end() instanceof AskUs
+        ? Optional.empty()
+        : Optional.of(release.end().at().toEpochMilli());
+  }
+
+  private String iso(Instant at) {
+    return DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(at.atZone(zone).withNano(0));
+  }
+
+  /** How a hold stands: a word and a shape. */
+  private enum State {
+    WAIT("wait", "page.state.wait"),
+    GO("go", "page.state.go"),
+    ASK("ask", "page.state.ask"),
+    NORMAL("rest", "page.state.normal"),
+    SHOW("ask", "page.state.show"),
+    VISIT("visit", "page.state.visit"),
+    OPEN("visit", "page.state.open");
+
+    private final String shape;
+    private final String key;
+
+    State(String shape, String key) {
+      this.shape = shape;
+      this.key = key;
+    }
+
+    static State before(HoldKind kind) {
+      return switch (kind) {
+        case HOLD -> WAIT;
+        case SETTLE -> NORMAL;
+        case VISIT -> VISIT;
+      };
+    }
+
+    static State after(HoldKind kind) {
+      return switch (kind) {
+        case HOLD -> GO;
+        case SETTLE -> SHOW;
+        case VISIT -> OPEN;
+      };
+    }
+  }
+}

@@ -1,0 +1,73 @@
+package curewindow.page;
+
+import curewindow.problem.Nearest;
+import java.lang.reflect.RecordComponent;
+import java.util.AbstractMap;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * A view record as a template sees it: its components by name, an empty optional as nothing, and a
+ * name that does not exist as a mistake rather than as nothing.
+ */
+final class Fields extends AbstractMap<String, Object> {
+
+  private final Map<String, Object> values;
+
+  private Fields(Map<String, Object> values) {
+    this.values = Collections.unmodifiableMap(values);
+  }
+
+  static Fields of(Record view) {
+    Map<String, Object> values = new LinkedHashMap<>();
+    for (RecordComponent part : view.getClass().getRecordComponents()) {
+      try {
+        part.getAccessor().setAccessible(true);
+        values.put(part.getName(), plain(part.getAccessor().invoke(view)));
+      } catch (ReflectiveOperationException e) {
+        throw new IllegalStateException(e);
+      }
+    }
+    return new Fields(values);
+  }
+
+  private static Object plain(Object value) {
+    if (value instanceof Record view) {
+      return of(view);
+    }
+    if (value instanceof List<?> list) {
+      return list.stream().map(Fields::plain).toList();
+    }
+    if (value instanceof Optional<?> optional) {
+      return optional.map(Fields::plain).orElse(null);
+    }
+    return value;
+  }
+
+  @Override
+  public Object get(Object key) {
+    if (!values.containsKey(key)) {
+      String near = Nearest.to(String.valueOf(key), values.keySet()).orElse("");
+      throw new IllegalArgumentException(
+          "there is no value '"
+              + key
+              + "' here"
+              + (near.isEmpty() ? "" : "; " + near + " is near"));
+    }
+    return values.get(key);
+  }
+
+  @Override
+  public boolean containsKey(Object key) {
+    return values.containsKey(key);
+  }
+
+  @Override
+  public Set<Entry<String, Object>> entrySet() {
+    return values.entrySet();
+  }
+}

@@ -1,0 +1,204 @@
+package curewindow.page;
+
+import curewindow.cure.HoldKind;
+import curewindow.cure.Release;
+import curewindow.cure.Release.AskUs;
+import curewindow.guide.GuideFacts;
+import curewindow.shop.Film;
+import curewindow.shop.FittedItem;
+import curewindow.shop.Service;
+import curewindow.shop.Shop;
+import curewindow.shop.Spot;
+import curewindow.words.Words;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** What a guide may ask of one job. Values are in the job's language, dates in the car's zone. */
+public final class JobFacts implements GuideFacts {
+
+  private final JobView view;
+  private final Words words;
+  private final ZoneId zone;
+
+  /**
+   * The facts of a job.
+   *
+   * @param view the job
+   */
+  public JobFacts(JobView view) {
+    this.view = view;
+    this.words = view.words();
+    this.zone = view.timeline().zone();
+  }
+
+  @Override
+  public boolean has(String kind, String name) {
+    return switch (kind) {
+      case "service" -> items().anyMatch(i -> i.service().equals(name));
+      case "spot" -> items().anyMatch(i -> i.spots().contains(name));
+      case "fact" -> spots().anyMatch(s -> s.facts().stream().anyMatch(f -> f.id().equals(name)));
+      case "hold" -> view.timeline().of(name).isPresent();
+      case "found" -> view.job().found().stream().anyMatch(f -> f.kind().id().equals(name));
+      case "finish" -> view.job().car().finish().orElse("gloss").equals(name);
+      case "film-finish" -> films().anyMatch(f -> f.finish().filter(name::equals).isPresent());
+      case "material" -> films().anyMatch(f -> material(f).equals(name));
+      case "parking" -> parking(name);
+      case "body" -> view.job().car().body().id().equals(name);
+      case "paint" -> view.job().car().paint().id().equals(name);
+      case "over" -> name.equals("film") && overFilm();
+      default -> false;
+    };
+  }
+
+  @Override
+  public Optional<String> value(String name) {
+    String[] parts = name.split("\\.", 3);
+    return switch (parts[0]) {
+      case "hold" -> parts.length == 3 ? hold(parts[1], parts[2]) : Optional.empty();
+      case "shop" -> parts.length == 2 ? shop(view.shop(), parts[1]) : Optional.empty();
+      case "job" -> parts.length == 2 ? job(parts[1]) : Optional.empty();
+      default -> parts.length == 2 ? ofService(parts[0], parts[1]) : Optional.empty();
+    };
+  }
+
+  private Optional<String> hold(String id, String what) {
+    Optional<Release> release = view.timeline().of(id);
+    return switch (what) {
+      case "until" -> release.map(this::until);
+      case "likely" -> release.map(r -> words.day(r.likely(), zone));
+      case "day" -> release.map(r -> words.day(r.end().at(), zone));
+      default -> Optional.empty();
+    };
+  }
+
+  private String until(Release release) {
+    String when = words.dayAndTime(release.end().at(), zone);
+    if (release.end() instanceof AskUs && release.kind() != HoldKind.VISIT) {
+      return words.text("page.until-ask", Map.of("when", when));
+    }
+    return when;
+  }
+
+  /** A value of the shop's own; the same on every page. */
+  static Optional<String> shop(Shop shop, String what) {
+    return switch (what) {
+      case "name" -> Optional.of(shop.name());
+      case "phone" -> Optional.of(shop.phone());
+      case "email" -> shop.email();
+      case "address" ->
+          Optional.of(shop.street()).filter(s -> !s.isEmpty()).map(s -> String.join(", ", s));
+      default -> Optional.empty();
+    };
+  }
+
+  private Optional<String> job(String what) {
+    return switch (what) {
+      case "first-name" -> Optional.of(view.job().firstName()).filter(n -> !n.isEmpty());
+      case "car" -> Optional.of(view.job().car().text());
+      case "place" -> Optional.of(view.place().name());
+      case "parking" -> Optional.of(parking());
+      case "pickup" -> Optional.of(words.dayAndTime(view.timeline().pickup(), zone));
+      default -> Optional.empty();
+    };
+  }
+
+  private Optional<String> ofService(String what, String service) {
+    return switch (what) {
+      case "film" -> listed(service, i -> Stream.of(filmName(view, i)));
+      case "spots" -> listed(service, i -> i.spots().stream().map(s -> words.text("spot." + s)));
+      case "vlt" -> listed(service, i -> Fittings.vlt(view, i).stream());
+      case "warranty" ->
+          listed(service, i -> Fittings.warranty(view, i).map(this::warranty).stream());
+      default -> Optional.empty();
+    };
+  }
+
+  private Optional<String> listed(String service, Function<FittedItem, Stream<String>> texts) {
+    List<String> found = items(service).flatMap(texts).distinct().toList();
+    return found.isEmpty() ? Optional.empty() : Optional.of(Listing.of(found, words));
+  }
+
+  private String warranty(String date) {
+    return words.text("page.fitted.warranty-until", Map.of("date", date));
+  }
+
+  static String filmName(JobView view, FittedItem item) {
+    Film film = view.catalogue().films().get(item.film());
+    return film == null ? item.film() : film.name();
+  }
+
+  private Stream<FittedItem> items() {
+    return view.job().items().stream();
+  }
+
+  private Stream<FittedItem> items(String service) {
+    return items().filter(i -> i.service().equals(service));
+  }
+
+  private Stream<Film> films() {
+    return items().map(i -> view.catalogue().films().get(i.film())).filter(f -> f != null);
+  }
+
+  /** As guides write materials: lower case with hyphens. */
+  private static String material(Film film) {
+    return film.material().toLowerCase(Locale.ROOT).replace(' ', '-');
+  }
+
+  private String parking() {
+    String day = words.text("parking." + view.job().parking().day().id());
+    String night = words.text("parking." + view.job().parking().night().id());
+    return day.equals(night) ? day : words.text("page.parking", Map.of("day", day, "night", night));
+  }
+
+  private boolean parking(String name) {
+    return view.job().parking().day().id().equals(name)
+        || view.job().parking().night().id().equals(name);
+  }
+
+  /** The fitted spots, without the facts that this car lacks. */
+  private Stream<Spot> spots() {
+    return items()
+        .flatMap(i -> i.spots().stream())
+        .map(s -> view.catalogue().spots().get(s))
+        .filter(s -> s != null)
+        .map(
+            s ->
+                new Spot(
+                    s.id(),
+                    s.up(),
+                    s.facts().stream()
+                        .filter(f -> !view.job().car().lacks().contains(f))
+                        .collect(Collectors.toSet())));
+  }
+
+  /** Whether a coating lies on a film: the film was finished first on a spot that has both. */
+  private boolean overFilm() {
+    return items()
+        .filter(i -> isFilm(i, false))
+        .anyMatch(
+            coating ->
+                items()
+                    .filter(i -> isFilm(i, true) && !i.finished().isAfter(coating.finished()))
+                    .anyMatch(film -> shareSpot(film, coating)));
+  }
+
+  private boolean isFilm(FittedItem item, boolean wanted) {
+    Service service = view.catalogue().services().get(item.service());
+    return service != null && service.film() == wanted && !service.inside();
+  }
+
+  private static boolean shareSpot(FittedItem film, FittedItem coating) {
+    return film.spots().stream()
+        .anyMatch(
+            s ->
+                coating.spots().contains(s)
+                    || s.equals("whole-body")
+                    || coating.spots().contains("whole-body"));
+  }
+}

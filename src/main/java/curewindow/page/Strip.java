@@ -1,0 +1,216 @@
+package curewindow.page;
+
+import curewindow.cure.HoldKind;
+import curewindow.cure.Release;
+import curewindow.cure.Release.AskUs;
+import curewindow.words.Words;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The picture of the days from pickup to the last release. Places along it are percentages of its
+ * width, so that its text keeps its size on any screen. Distance grows with the square root of
+ * time: the first days, in which most holds end, get the room, and the ticks at each midnight show
+ * it.
+ */
+final class Strip {
+
+  private static final int HEAD = 26;
+  private static final int ROW = 40;
+  private static final int TEXT = 15;
+  private static final int BAR = 21;
+
+  /** A line at a midnight. */
+  record Tick(String x, int top, int bottom, String kind) {}
+
+  /** The name of a day over its tick. */
+  record Day(String x, String text, String anchor) {}
+
+  /** One hold. */
+  record Bar(
+      String label,
+      String day,
+      String kind,
+      String mark,
+      int textY,
+      int y,
+      int markY,
+      int lineY,
+      String x1,
+      String w1,
+      String x2,
+      String w2,
+      String end) {}
+
+  /** The whole picture; sizes in CSS pixels, instants in milliseconds since 1970. */
+  record Picture(
+      int height,
+      int todayY,
+      long start,
+      long span,
+      Optional<String> flip,
+      String left,
+      String right,
+      List<Tick> ticks,
+      List<Day> days,
+      List<Bar> bars,
+      List<String> twin) {}
+
+  private final Instant start;
+  private final Instant last;
+  private final ZoneId zone;
+  private final Words words;
+  private final List<Release> releases;
+
+  Strip(JobView view) {
+    releases = view.timeline().releases();
+    zone = view.timeline().zone();
+    words = view.words();
+    start = view.timeline().pickup();
+    last = releases.stream().map(r -> r.end().at()).max(Instant::compareTo).orElse(start);
+  }
+
+  /** The picture, or empty where nothing ends after pickup. */
+  Optional<Picture> picture() {
+    if (!last.isAfter(start)) {
+      return Optional.empty();
+    }
+    int bottom = HEAD + releases.size() * ROW;
+    List<Bar> bars = new ArrayList<>();
+    for (int i = 0; i < releases.size(); i++) {
+      bars.add(bar(releases.get(i), HEAD + i * ROW));
+    }
+    boolean flip = words.rightToLeft();
+    return Optional.of(
+        new Picture(
+            bottom + 20,
+            bottom + 6,
+            start.toEpochMilli(),
+            Duration.between(start, last).toMillis(),
+            flip ? Optional.of("1") : Optional.empty(),
+            flip ? "100%" : "0",
+            flip ? "0" : "100%",
+            ticks(bottom),
+            days(),
+            bars,
+            releases.stream().map(this::twin).toList()));
+  }
+
+  private Bar bar(Release release, int top) {
+    double likely = part(release.likely());
+    double end = Math.max(likely, part(release.end().at()));
+    boolean visit = release.kind() == HoldKind.VISIT;
+    double from = visit ? end : 0;
+    double mid = visit ? end : likely;
+    boolean ask = release.end() instanceof AskUs;
+    return new Bar(
+        words.text("hold." + release.hold() + ".label"),
+        words.shortDay(release.end().at(), zone),
+        release.kind().id(),
+        ask ? "#m-ask" : "#m-" + release.kind().id(),
+        top + TEXT,
+        top + BAR,
+        top + BAR + 4,
+        top + BAR + 4,
+        percent(left(from, mid)),
+        percent(mid - from),
+        percent(left(mid, end)),
+        percent(end - mid),
+        percent(left(end, end)));
+  }
+
+  private List<Tick> ticks(int bottom) {
+    List<Tick> ticks = new ArrayList<>();
+    List<Instant> named = namedDays();
+    ticks.add(new Tick(percent(left(0, 0)), 16, bottom, "long"));
+    for (Instant day : midnights()) {
+      boolean isNamed = named.contains(day);
+      String x = percent(left(part(day), part(day)));
+      ticks.add(new Tick(x, isNamed ? 16 : 20, isNamed ? bottom : HEAD, isNamed ? "long" : "tick"));
+    }
+    return ticks;
+  }
+
+  /** The name of a day reaches over this share of the narrowest strip, in percent. */
+  private static final double NAME = 25;
+
+  private List<Day> days() {
+    List<Day> days = new ArrayList<>();
+    for (Instant day : namedDays()) {
+      double at = left(part(day), part(day));
+      days.add(new Day(percent(at), words.shortDay(day, zone), anchor(at)));
+    }
+    return days;
+  }
+
+  private String anchor(double at) {
+    boolean low = at < NAME / 2;
+    boolean high = at > 100 - NAME / 2;
+    if (!low && !high) {
+      return "middle";
+    }
+    return low != words.rightToLeft() ? "start" : "end";
+  }
+
+  /** Pickup, and midnights so far apart that their names fit on a screen 320 pixels wide. */
+  private List<Instant> namedDays() {
+    List<Instant> named = new ArrayList<>(List.of(start));
+    double taken = NAME;
+    for (Instant day : midnights()) {
+      double at = part(day);
+      double from = at > 100 - NAME / 2 ? at - NAME : at - NAME / 2;
+      if (from >= taken) {
+        named.add(day);
+        taken = from + NAME;
+      }
+    }
+    return named;
+  }
+
+  private List<Instant> midnights() {
+    List<Instant> midnights = new ArrayList<>();
+    LocalDate day = start.atZone(zone).toLocalDate().plusDays(1);
+    for (; !day.atStartOfDay(zone).toInstant().isAfter(last); day = day.plusDays(1)) {
+      midnights.add(day.atStartOfDay(zone).toInstant());
+    }
+    return midnights;
+  }
+
+  private double part(Instant at) {
+    double span = Duration.between(start, last).toMillis();
+    double gone = Duration.between(start, at).toMillis();
+    return 100 * Math.sqrt(Math.min(1, Math.max(0, gone / span)));
+  }
+
+  /** The left edge of what reaches from one place to another. */
+  private double left(double from, double to) {
+    return words.rightToLeft() ? 100 - to : from;
+  }
+
+  private static String percent(double value) {
+    return String.format(Locale.ROOT, "%.1f%%", value).replace(".0%", "%");
+  }
+
+  private String twin(Release release) {
+    String key =
+        release.kind() == HoldKind.VISIT
+            ? "page.strip.twin-visit"
+            : release.end() instanceof AskUs ? "page.strip.twin-ask" : "page.strip.twin";
+    return words.text(
+        key,
+        Map.of(
+            "label",
+            words.text("hold." + release.hold() + ".label"),
+            "likely",
+            words.shortDay(release.likely(), zone),
+            "safe",
+            words.dayAndTime(release.end().at(), zone)));
+  }
+}

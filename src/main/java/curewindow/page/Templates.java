@@ -1,0 +1,135 @@
+package curewindow.page;
+
+import curewindow.problem.Problem;
+import curewindow.problem.Problems;
+import curewindow.problem.Where;
+import curewindow.shop.ShopFiles;
+import curewindow.words.Words;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.thymeleaf.IEngineConfiguration;
+import org.thymeleaf.TemplateEngine;
+import org.thymeleaf.context.Context;
+import org.thymeleaf.context.ITemplateContext;
+import org.thymeleaf.exceptions.TemplateProcessingException;
+import org.thymeleaf.messageresolver.AbstractMessageResolver;
+import org.thymeleaf.templatemode.TemplateMode;
+import org.thymeleaf.templateresolver.AbstractConfigurableTemplateResolver;
+import org.thymeleaf.templateresource.ITemplateResource;
+import org.thymeleaf.templateresource.StringTemplateResource;
+
+/**
+ * The page templates of a shop folder. What they lack or get wrong is a problem with file and line.
+ * Safe for use by several threads.
+ */
+final class Templates {
+
+  static final String FOLDER = "site-templates";
+
+  private final Map<String, String> texts = new TreeMap<>();
+  private final TemplateEngine engine = new TemplateEngine();
+
+  private Templates() {
+    engine.setTemplateResolver(new FromTexts());
+    engine.setMessageResolver(new FromWords());
+  }
+
+  static Templates read(ShopFiles files, Problems problems, String... names) {
+    Templates templates = new Templates();
+    for (String name : names) {
+      String file = FOLDER + "/" + name + ".html";
+      files.text(file, problems).ifPresent(text -> templates.texts.put(name, text));
+    }
+    return templates;
+  }
+
+  /** The filled template, or empty where it has a mistake, which is then among the problems. */
+  Optional<String> fill(String name, Record view, Words words, Problems problems) {
+    if (!texts.containsKey(name)) {
+      problems.add(missing(name));
+      return Optional.empty();
+    }
+    Context context = new Context(Locale.ROOT);
+    context.setVariable("page", Fields.of(view));
+    context.setVariable("words", words);
+    try {
+      return Optional.of(Slim.html(engine.process(name, context)));
+    } catch (TemplateProcessingException e) {
+      problems.add(mistake(name, e));
+      return Optional.empty();
+    }
+  }
+
+  private static Problem missing(String name) {
+    return Problem.error(
+        "missing-file",
+        Where.file(FOLDER + "/" + name + ".html"),
+        "the template is missing or cannot be read",
+        "create it, or delete your own to use the one that comes with the program");
+  }
+
+  /** The innermost mistake that knows its line says most. */
+  private static Problem mistake(String name, TemplateProcessingException outer) {
+    String file = name;
+    int line = 0;
+    int column = 0;
+    Throwable last = outer;
+    for (Throwable t = outer; t != null; t = t.getCause()) {
+      last = t;
+      if (t instanceof TemplateProcessingException e && e.hasLineAndCol()) {
+        file = e.hasTemplateName() ? e.getTemplateName() : file;
+        line = e.getLine();
+        column = e.getCol();
+      } else if (t instanceof org.attoparser.ParseException e && e.getLine() != null) {
+        line = e.getLine();
+        column = e.getCol() == null ? 1 : e.getCol();
+      }
+    }
+    String what = last.getMessage() == null ? last.getClass().getSimpleName() : last.getMessage();
+    return Problem.error(
+        "template-mistake",
+        new Where(FOLDER + "/" + file + ".html", Math.max(0, line), Math.max(0, column), ""),
+        what.lines().findFirst().orElse("the template cannot be used"),
+        "mend the template at this place; docs/pages.md lists the values it may use");
+  }
+
+  private final class FromTexts extends AbstractConfigurableTemplateResolver {
+    FromTexts() {
+      setTemplateMode(TemplateMode.HTML);
+      setCacheable(true);
+    }
+
+    @Override
+    protected ITemplateResource computeTemplateResource(
+        IEngineConfiguration configuration,
+        String owner,
+        String template,
+        String resource,
+        String encoding,
+        Map<String, Object> attributes) {
+      String text = texts.get(template);
+      return text == null ? null : new StringTemplateResource(text);
+    }
+  }
+
+  private static final class FromWords extends AbstractMessageResolver {
+    @Override
+    public String resolveMessage(
+        ITemplateContext context, Class<?> origin, String key, Object[] parameters) {
+      Words words = (Words) context.getVariable("words");
+      if (!words.has(key)) {
+        throw new IllegalArgumentException(
+            "the words of language " + words.language() + " have no text '" + key + "'");
+      }
+      return words.text(key);
+    }
+
+    @Override
+    public String createAbsentMessageRepresentation(
+        ITemplateContext context, Class<?> origin, String key, Object[] parameters) {
+      return "[" + key + "]";
+    }
+  }
+}

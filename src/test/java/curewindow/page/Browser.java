@@ -1,0 +1,216 @@
+package curewindow.page;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Base64;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Assertions;
+import org.junit.jupiter.api.Assumptions;
+import org.openqa.selenium.By;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeOptions;
+
+/**
+ * A real browser, without a window, for tests: with a clock, a time zone and a screen of the test's
+ * choice. Where no Chromium is installed the calling test is skipped, and says so; with {@code
+ * CUREWINDOW_REQUIRE_BROWSER} set in the environment it fails instead.
+ */
+public final class Browser implements AutoCloseable {
+
+  private static final List<Path> BROWSERS =
+      List.of(Path.of("/usr/bin/chromium"), Path.of("/usr/bin/google-chrome"));
+  private static final List<Path> DRIVERS =
+      List.of(Path.of("/usr/bin/chromedriver"), Path.of("/usr/lib/chromium/chromedriver"));
+
+  private final Path profile;
+  private final ChromeDriver driver;
+  private String clockScript = "";
+
+  private Browser(Path browser, Path chromedriver) {
+    try {
+      profile = Files.createTempDirectory("browser-profile");
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    ChromeOptions options = new ChromeOptions();
+    options.setBinary(browser.toFile());
+    options.addArguments(
+        "--headless=new",
+        "--no-sandbox",
+        "--disable-gpu",
+        "--disable-dev-shm-usage",
+        "--disable-background-networking",
+        "--disable-component-update",
+        "--disable-sync",
+        "--no-first-run",
+        "--hide-scrollbars",
+        "--user-data-dir=" + profile);
+    options.setCapability("goog:loggingPrefs", Map.of("browser", "ALL", "performance", "ALL"));
+    System.setProperty("webdriver.chrome.driver", chromedriver.toString());
+    driver = new ChromeDriver(options);
+    driver.manage().timeouts().pageLoadTimeout(Duration.ofSeconds(60));
+  }
+
+  /** A new browser; the calling test is skipped, or fails, where there is none. */
+  public static Browser open() {
+    Optional<Path> browser = BROWSERS.stream().filter(Files::isExecutable).findFirst();
+    Optional<Path> chromedriver = DRIVERS.stream().filter(Files::isExecutable).findFirst();
+    boolean there = browser.isPresent() && chromedriver.isPresent();
+    String message = "no Chromium with its driver is installed, so the browser tests do not run";
+    if (!there && System.getenv("CUREWINDOW_REQUIRE_BROWSER") != null) {
+      Assertions.fail(message + ", though CUREWINDOW_REQUIRE_BROWSER asks for them");
+    }
+    Assumptions.assumeTrue(there, "Skipped: " + message);
+    return new Browser(browser.get(), chromedriver.get());
+  }
+
+  /** The time zone that the phone is set to, such as {@code Asia/Tokyo}. */
+  public Browser zone(String zone) {
+    driver.executeCdpCommand("Emulation.setTimezoneOverride", Map.of("timezoneId", zone));
+    return this;
+  }
+
+  /** Whether pages may run scripts. */
+  public Browser scripts(boolean allowed) {
+    driver.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", !allowed));
+    return this;
+  }
+
+  /** What the clock says in pages opened from now on; {@link #later} moves it on. */
+  public Browser clock(Instant now) {
+    trueClock();
+    String source =
+        "(function(){var at="
+            + now.toEpochMilli()
+            + ",Real=Date;window.__later=function(ms){at+=ms};"
+            + "Date.now=function(){return at};"
+            + "window.Date=new Proxy(Real,{construct:function(t,a){"
+            + "return a.length?new t(...a):new t(at)},apply:function(){return new Real(at)+''}})})()";
+    clockScript =
+        (String)
+            driver
+                .executeCdpCommand(
+                    "Page.addScriptToEvaluateOnNewDocument", Map.of("source", source))
+                .get("identifier");
+    return this;
+  }
+
+  /** The machine's own clock again, in pages opened from now on. */
+  public Browser trueClock() {
+    if (!clockScript.isEmpty()) {
+      driver.executeCdpCommand(
+          "Page.removeScriptToEvaluateOnNewDocument", Map.of("identifier", clockScript));
+      clockScript = "";
+    }
+    return this;
+  }
+
+  /** Lets time pass in the open page, without loading it again. */
+  public void later(Duration passed) {
+    driver.executeScript(
+        "__later(arguments[0]);document.dispatchEvent(new Event('visibilitychange'))",
+        passed.toMillis());
+  }
+
+  /** The size of the screen in CSS pixels, and whether it is a phone's. */
+  public Browser screen(int width, int height, boolean phone) {
+    driver.executeCdpCommand(
+        "Emulation.setDeviceMetricsOverride",
+        Map.of("width", width, "height", height, "deviceScaleFactor", 2, "mobile", phone));
+    return this;
+  }
+
+  /** A preference such as {@code prefers-color-scheme}, {@code dark}. */
+  public Browser prefers(String feature, String value) {
+    driver.executeCdpCommand(
+        "Emulation.setEmulatedMedia",
+        Map.of("features", List.of(Map.of("name", feature, "value", value))));
+    return this;
+  }
+
+  /** Opens a file. */
+  public Browser go(Path file) {
+    driver.get(file.toUri().toString());
+    return this;
+  }
+
+  /** Opens an address. */
+  public Browser go(String address) {
+    driver.get(address);
+    return this;
+  }
+
+  /** The text that can be seen of the first element that can be seen at all; else empty. */
+  public String seen(String css) {
+    return driver.findElements(By.cssSelector(css)).stream()
+        .filter(WebElement::isDisplayed)
+        .findFirst()
+        .map(e -> e.getText().replaceAll("\\s+", " ").strip())
+        .orElse("");
+  }
+
+  /** The texts of all elements that can be seen. */
+  public List<String> allSeen(String css) {
+    return driver.findElements(By.cssSelector(css)).stream()
+        .filter(WebElement::isDisplayed)
+        .map(e -> e.getText().replaceAll("\\s+", " ").strip())
+        .toList();
+  }
+
+  /** What a script of the test's own returns. */
+  public Object run(String script, Object... arguments) {
+    return driver.executeScript(script, arguments);
+  }
+
+  /** Everything that the browser complained about since the last call. */
+  public List<String> complaints() {
+    return driver.manage().logs().get("browser").getAll().stream()
+        .map(entry -> entry.getMessage())
+        .toList();
+  }
+
+  /** The addresses that the browser asked for since the last call. */
+  public List<String> requests() {
+    return driver.manage().logs().get("performance").getAll().stream()
+        .map(entry -> entry.getMessage())
+        .filter(m -> m.contains("\"Network.requestWillBeSent\""))
+        .map(m -> m.replaceFirst("(?s).*\"request\":\\{.*?\"url\":\"([^\"]*)\".*", "$1"))
+        .toList();
+  }
+
+  /** A picture of the screen, or of the whole page, as PNG. */
+  public void picture(Path file, boolean whole) throws IOException {
+    Map<String, Object> shot =
+        driver.executeCdpCommand(
+            "Page.captureScreenshot", Map.of("format", "png", "captureBeyondViewport", whole));
+    Files.write(file, Base64.getDecoder().decode((String) shot.get("data")));
+  }
+
+  /** The page as it prints; sizes in inches. */
+  public void print(Path file, double width, double height) throws IOException {
+    Map<String, Object> pdf =
+        driver.executeCdpCommand(
+            "Page.printToPDF",
+            Map.of("paperWidth", width, "paperHeight", height, "preferCSSPageSize", false));
+    Files.write(file, Base64.getDecoder().decode((String) pdf.get("data")));
+  }
+
+  @Override
+  public void close() {
+    driver.quit();
+    try (Stream<Path> files = Files.walk(profile)) {
+      files.sorted(Comparator.reverseOrder()).forEach(f -> f.toFile().delete());
+    } catch (IOException | UncheckedIOException e) {
+      // The system clears its folder for temporary files; a browser may still hold one of them.
+    }
+  }
+}

@@ -1,0 +1,165 @@
+package curewindow.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The customer's page in a real browser, with the clock and time zone of our choice. */
+class BrowserPageTest {
+
+  private static final String WINDOWS = "Keep the windows up until FRIDAY, DECEMBER 4, 2 PM";
+  private static final Instant BEFORE_PICKUP = Demo.at("2026-12-01T09:00");
+  private static final Instant WAITING = Demo.at("2026-12-03T19:00");
+
+  private static Browser browser;
+
+  @TempDir Path folder;
+
+  @BeforeAll
+  static void open() {
+    browser = Browser.open();
+  }
+
+  @AfterAll
+  static void close() {
+    if (browser != null) {
+      browser.close();
+    }
+  }
+
+  @BeforeEach
+  void asNew() {
+    browser.trueClock().zone("America/Denver").scripts(true).complaints();
+  }
+
+  private Path file(Demo demo) throws IOException {
+    return Files.writeString(folder.resolve("index.html"), demo.html());
+  }
+
+  /** Read as people read it: no space before a comma. */
+  private static String answer() {
+    return browser.seen(".answer .say").replace(" ,", ",");
+  }
+
+  @Test
+  void withoutScriptTheAbsoluteDatesStand() throws IOException {
+    Path page = file(Demo.tint());
+    browser.scripts(false).screen(390, 844, true).go(page);
+    assertTrue(sameDate(answer()), answer());
+    assertEquals(1, browser.allSeen(".answer").size());
+    assertEquals(3, browser.allSeen(".then li").size());
+    assertTrue(browser.allSeen("#today, .freed li, [data-in]").isEmpty());
+    assertEquals("wait until", browser.seen("tr[data-hold=windows-up] .state"));
+  }
+
+  private static boolean sameDate(String answer) {
+    return answer.equalsIgnoreCase(WINDOWS);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"America/Denver", "Asia/Tokyo", "Pacific/Kiritimati"})
+  void firstAnswerIsTrueWhateverThePhonesZone(String zone) throws IOException {
+    Path page = file(Demo.tint());
+    browser.zone(zone).clock(BEFORE_PICKUP).screen(390, 844, true).go(page);
+    assertTrue(sameDate(answer()), answer());
+    assertEquals("· over in 3 days", "· " + browser.seen(".answer [data-in]").replace("· ", ""));
+    assertTrue(browser.allSeen("#today text").isEmpty(), "no marker before pickup");
+
+    browser.later(Duration.between(BEFORE_PICKUP, WAITING));
+    assertTrue(sameDate(answer()), answer());
+    assertTrue(browser.seen(".answer [data-in]").endsWith("over in 19 hours"));
+    assertEquals("now", browser.seen("#today text"));
+
+    browser.later(Duration.ofHours(19).minusSeconds(1));
+    assertTrue(sameDate(answer()), answer());
+    browser.later(Duration.ofSeconds(1));
+    assertTrue(answer().startsWith("Leave the rear window defroster off until"));
+    assertTrue(answer().toUpperCase().contains("DECEMBER 19, 10 AM"), answer());
+    assertEquals("You can roll the windows down.", browser.seen(".freed li"));
+    assertEquals("go ahead", browser.seen("tr[data-hold=windows-up] .state"));
+    assertEquals("wait until", browser.seen("tr[data-hold=hand-wash] .state"));
+    assertFalse(browser.allSeen(".then li").toString().contains("windows"));
+  }
+
+  @Test
+  void afterEverythingItSaysGoAheadAndShowUsWhatIsLeft() throws IOException {
+    Path page = file(Demo.tint());
+    browser.clock(Demo.at("2027-01-03T15:59")).screen(390, 844, true).go(page);
+    assertEquals("All waits are over. GO AHEAD", answer());
+    assertEquals(6, browser.allSeen(".freed li").size());
+    assertTrue(browser.allSeen(".then li").isEmpty());
+    assertEquals("normal until", browser.seen("tr[data-hold=haze] .state"));
+    browser.later(Duration.ofMinutes(1));
+    assertEquals("show us", browser.seen("tr[data-hold=haze] .state"));
+    assertEquals("come in any open day", browser.seen("tr[data-hold=inspection] .state"));
+    assertEquals("Any haze left is one for us: show us.", browser.seen(".settle .state"));
+  }
+
+  @Test
+  void whatMustBeAskedStaysLongAfterItsDay() throws IOException {
+    Path page = file(Demo.askUs());
+    browser.clock(Demo.at("2027-06-01T12:00")).screen(390, 844, true).go(page);
+    assertTrue(answer().startsWith("Before you roll the windows down, come and see us"));
+    assertEquals("ask us", browser.seen("tr[data-hold=windows-up] .state"));
+    assertEquals("", browser.seen(".answer [data-in]"));
+  }
+
+  @Test
+  void timePassesWithoutReload() throws Exception {
+    Path page = file(Demo.tint());
+    browser.clock(Demo.at("2026-12-04T13:59")).screen(390, 844, true).go(page);
+    assertTrue(sameDate(answer()));
+    browser.run("__later(60000)");
+    Instant giveUp = Instant.now().plusSeconds(40);
+    while (sameDate(answer()) && Instant.now().isBefore(giveUp)) {
+      Thread.sleep(500);
+    }
+    assertTrue(answer().startsWith("Leave the rear window defroster off"));
+  }
+
+  @Test
+  void nothingLeavesThePageAndThePolicyHasNoComplaint() throws IOException {
+    Path page = file(Demo.coatedFilm());
+    browser.screen(390, 844, true).requests();
+    browser.go(page);
+    assertEquals(List.of(), browser.complaints());
+    List<String> asked =
+        browser.requests().stream().filter(r -> !r.startsWith("data:")).distinct().toList();
+    assertEquals(List.of(page.toUri().toString()), asked);
+  }
+
+  /** 320 is 1280 at 400 % zoom (WCAG 2.1, 1.4.10), 640 is 1280 at 200 % (1.4.4). */
+  @ParameterizedTest
+  @ValueSource(ints = {320, 390, 640, 832, 1280})
+  void nothingIsWiderThanTheScreen(int width) throws IOException {
+    for (Demo demo : List.of(Demo.tint(), Demo.coatedFilm())) {
+      browser.screen(width, 800, width < 800).go(file(demo));
+      assertEquals((long) width, browser.run("return document.documentElement.scrollWidth"));
+    }
+  }
+
+  @Test
+  void firstAnswerIsOnTheFirstScreenOfAPhone() throws IOException {
+    for (Demo demo : List.of(Demo.tint(), Demo.coatedFilm(), Demo.askUs())) {
+      browser.scripts(false).screen(360, 640, true).go(file(demo));
+      browser.scripts(true);
+      Object bottom =
+          browser.run("return document.querySelector('.stamp').getBoundingClientRect().bottom");
+      assertTrue(((Number) bottom).doubleValue() <= 640, demo.car + " " + bottom);
+    }
+  }
+}

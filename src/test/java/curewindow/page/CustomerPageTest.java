@@ -1,0 +1,268 @@
+package curewindow.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import curewindow.cure.HoldKind;
+import curewindow.cure.Release;
+import curewindow.words.Words;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.util.Base64;
+import java.util.List;
+import java.util.Locale;
+import java.util.TimeZone;
+import java.util.zip.GZIPOutputStream;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.Test;
+
+class CustomerPageTest {
+
+  private static Document page(Demo demo) {
+    return Jsoup.parse(demo.html());
+  }
+
+  /** The text without what only a script shows. */
+  private static Document still(Demo demo) {
+    Document page = page(demo);
+    page.select("[hidden]").remove();
+    return page;
+  }
+
+  /** With common spaces in place of those that keep an hour and its half of the day together. */
+  private static String plain(String text) {
+    return text.replace('\u00A0', ' ').replace('\u202F', ' ');
+  }
+
+  @Test
+  void firstAnswerSaysWhatAndUntilWhen() {
+    Document page = still(Demo.tint());
+    assertEquals(1, page.select(".answer").size());
+    assertEquals(
+        "Keep the windows up until Friday, December 4, 2 PM",
+        page.select(".answer .say").text().replace(" ,", ","));
+    assertEquals("2026-12-04T14:00:00-07:00", page.select(".answer time").attr("datetime"));
+  }
+
+  @Test
+  void nextThreeFollowByDate() {
+    assertEquals(
+        List.of(
+            "No hand wash until Fri, Dec 4",
+            "No automatic wash until Wed, Dec 9",
+            "No pressure washer until Wed, Dec 9"),
+        still(Demo.tint()).select(".then li").eachText());
+  }
+
+  @Test
+  void everyDateStandsInTheHtmlWithoutScript() {
+    for (Demo demo : List.of(Demo.tint(), Demo.coatedFilm(), Demo.askUs(), Demo.nothingToHold())) {
+      JobView view = demo.view();
+      Words words = view.words();
+      Document page = still(demo);
+      for (Release release : view.timeline().releases()) {
+        String safe = words.shortDay(release.end().at(), demo.zone);
+        String hour = plain(words.time(release.end().at(), demo.zone));
+        Element row = page.selectFirst("tr[data-hold=" + release.hold() + "]");
+        String line = plain(row.text());
+        assertTrue(line.contains(plain(safe)), line);
+        assertTrue(line.contains(hour), line);
+        assertEquals(
+            release.end().at(),
+            java.time.OffsetDateTime.parse(row.select("time").first().attr("datetime"))
+                .toInstant());
+        boolean visit = release.kind() == HoldKind.VISIT;
+        boolean late = !release.likely().isBefore(release.end().at());
+        if (!visit && !late) {
+          assertTrue(line.contains(plain(words.shortDay(release.likely(), demo.zone))));
+        }
+        String twin = plain(String.join("\n", page.select("#twin li").eachText()));
+        assertTrue(twin.contains(plain(words.dayAndTime(release.end().at(), demo.zone))), twin);
+      }
+      assertEquals(view.timeline().releases().size(), page.select("#twin li").size());
+      assertEquals(view.timeline().releases().size(), page.select(".strip use").size());
+    }
+  }
+
+  @Test
+  void stateIsToldByWordAndShape() {
+    Document page = still(Demo.askUs());
+    assertEquals("ask us", page.select("tr[data-hold=windows-up] .state").text());
+    assertEquals("wait until", page.select("tr[data-hold=hand-wash] .state").text());
+    assertEquals("normal until", page.select("tr[data-hold=haze] .state").text());
+    assertEquals("come in from", page.select("tr[data-hold=inspection] .state").text());
+    List<String> shapes =
+        List.of("windows-up", "hand-wash", "haze", "inspection").stream()
+            .map(h -> page.select("tr[data-hold=" + h + "] .state svg").html())
+            .distinct()
+            .toList();
+    assertEquals(4, shapes.size());
+    page.select("tr[data-hold]")
+        .forEach(r -> assertEquals(1, r.select(".state svg > *").size(), r.text()));
+  }
+
+  @Test
+  void whatMustBeAskedNeverBecomesDone() {
+    Document page = page(Demo.askUs());
+    assertTrue(
+        page.select(".say").first().text().startsWith("Before you roll the windows down, come"));
+    assertEquals("", page.select("[data-answer=windows-up]").attr("data-end"));
+    assertFalse(page.select("tr[data-hold=windows-up]").text().contains("go ahead"));
+    assertTrue(page.select("tr[data-hold=windows-up]").text().contains("come in: Tue, Dec 15"));
+    assertFalse(page.select(".freed").text().contains("roll the windows down"));
+    assertTrue(page.select("#care").text().contains("until we have seen the car"));
+  }
+
+  @Test
+  void jobWithNothingToHoldSaysSo() {
+    Document page = still(Demo.nothingToHold());
+    assertEquals("Nothing to hold off from. go ahead", page.select(".answer").text());
+    assertTrue(page.select(".then").isEmpty());
+    assertTrue(page.select("#normal").text().contains("Sunday, January 3, 4 PM"));
+  }
+
+  @Test
+  void spanishPageIsSpanishThroughout() {
+    Document page = still(Demo.coatedFilm());
+    assertEquals("es", page.selectFirst("html").attr("lang"));
+    assertEquals("ltr", page.selectFirst("html").attr("dir"));
+    assertTrue(page.select(".answer .say").text().contains("hasta"), page.select(".answer").text());
+    assertTrue(page.select(".answer .stamp").text().contains("2 de diciembre"));
+    String text = page.text();
+    for (String english : List.of(" until ", "Friday", "December", " the ", "[page.", "[hold.")) {
+      assertFalse(text.contains(english), english);
+    }
+  }
+
+  @Test
+  void careIsForExactlyWhatWasFitted() {
+    assertEquals(
+        List.of("Window tint", "After old film came off", "Washing"),
+        still(Demo.tint()).select("#care h3").eachText());
+    assertFalse(still(Demo.tint()).select("#care").text().contains("coating over film"));
+    assertEquals(3, still(Demo.coatedFilm()).select("#care h3").size());
+    assertEquals(1, still(Demo.tint()).select("#cautions").size());
+  }
+
+  @Test
+  void whatWasFittedNamesFilmLightBatchTimeAndWarranty() {
+    Document page = still(Demo.tint());
+    Element first = page.select("#fitted .item").first();
+    assertEquals(
+        "Window tint Film Harbor 35 Where front door windows and rear door windows"
+            + " Light let through 31 %, glass and film together, as measured Batch B-77310"
+            + " Finished Tuesday, December 1, 2 PM Warranty until December 1, 2036",
+        first.text());
+    assertTrue(page.select("#fitted .item").last().text().contains("20 %, film alone"));
+    assertTrue(page.text().contains("on the car since 2017; two heating lines"));
+  }
+
+  @Test
+  void shopCanBeReachedByCallTextAndMail() {
+    Document page = page(Demo.tint());
+    assertEquals("tel:+13035550142", page.select("#reach a").get(0).attr("href"));
+    assertEquals(
+        "sms:+13035550143?body=Job%20J-1042%2C%20the%20blue%20four-door%3A",
+        page.select("#reach a").get(1).attr("href").replaceAll("%20$", ""));
+    assertTrue(
+        page.select("#reach a")
+            .get(2)
+            .attr("href")
+            .startsWith("mailto:hello@care.example?subject=Job%20J-1042&body=Job%20J-1042"));
+    assertEquals(1, page.select("a[href=care.ics]").size());
+    assertTrue(page.select("#reach").text().contains("Monday to Friday 8 AM to 6 PM"));
+    assertTrue(page.select("#reach").text().contains("Saturday 9 AM to 1:30 PM"));
+    assertTrue(page.select("#reach").text().contains("Closed on December 25, 2026"));
+  }
+
+  @Test
+  void nothingIsAskedForFromOutside() {
+    for (Demo demo : List.of(Demo.tint(), Demo.coatedFilm())) {
+      Document page = page(demo);
+      for (Element e : page.select("[src],link[href],use[href],image,iframe,object,embed,form")) {
+        String from = e.hasAttr("src") ? e.attr("src") : e.attr("href");
+        assertTrue(from.equals("data:,") || from.startsWith("#"), e.outerHtml());
+      }
+      assertFalse(page.select("style").html().matches("(?s).*(@import|url\\(\\s*[^#]).*"));
+      assertFalse(demo.html().matches("(?s).*https?://(?!www\\.w3\\.org/).*"));
+      assertEquals("noindex,nofollow,noarchive", page.select("meta[name=robots]").attr("content"));
+      assertEquals("no-referrer", page.select("meta[name=referrer]").attr("content"));
+    }
+  }
+
+  /** W3C Content Security Policy Level 3: base64 of SHA-256 of exactly the element's text. */
+  @Test
+  void policyAllowsExactlyTheInlineStyleAndScript() throws Exception {
+    Document page = page(Demo.tint());
+    String policy = page.select("meta[http-equiv=Content-Security-Policy]").attr("content");
+    assertEquals(1, page.select("style").size());
+    assertEquals(1, page.select("script").size());
+    assertTrue(policy.startsWith("default-src 'none';"));
+    assertTrue(policy.contains("style-src " + sha256(page.selectFirst("style").data()) + ";"));
+    assertTrue(policy.contains("script-src " + sha256(page.selectFirst("script").data()) + ";"));
+    assertFalse(policy.contains("unsafe"));
+    assertEquals(0, page.select("[style]").size());
+  }
+
+  private static String sha256(String text) throws Exception {
+    byte[] digest =
+        MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+    return "'sha256-" + Base64.getEncoder().encodeToString(digest) + "'";
+  }
+
+  @Test
+  void landmarksHeadingsAndReferencesAreInOrder() {
+    for (Demo demo : List.of(Demo.tint(), Demo.coatedFilm(), Demo.askUs(), Demo.nothingToHold())) {
+      Document page = page(demo);
+      assertEquals(1, page.select("main").size());
+      assertEquals(1, page.select("h1").size());
+      assertEquals("#main", page.selectFirst("body > a").attr("href"));
+      List<String> ids = page.select("[id]").eachAttr("id");
+      assertEquals(ids.size(), ids.stream().distinct().count(), ids.toString());
+      page.select("a[href^=#],use[href^=#]")
+          .forEach(a -> assertTrue(ids.contains(a.attr("href").substring(1)), a.outerHtml()));
+      page.select("[aria-labelledby]")
+          .forEach(e -> assertTrue(ids.contains(e.attr("aria-labelledby")), e.outerHtml()));
+      int level = 1;
+      for (Element heading : page.select("h1,h2,h3,h4,h5,h6")) {
+        int next = heading.tagName().charAt(1) - '0';
+        assertTrue(next <= level + 1, heading.outerHtml());
+        level = next;
+      }
+    }
+  }
+
+  @Test
+  void sameInputGivesTheSameBytesWhateverTheMachine() {
+    String expected = Demo.tint().html();
+    Locale locale = Locale.getDefault();
+    TimeZone zone = TimeZone.getDefault();
+    try {
+      Locale.setDefault(Locale.forLanguageTag("th-TH-u-ca-buddhist-nu-thai"));
+      TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Kiritimati"));
+      assertEquals(expected, Demo.tint().html());
+      Locale.setDefault(Locale.forLanguageTag("tr"));
+      assertEquals(expected, Demo.tint().html());
+    } finally {
+      Locale.setDefault(locale);
+      TimeZone.setDefault(zone);
+    }
+  }
+
+  /** Ten packets of 1460 bytes: what a new TCP connection sends at first (RFC 6928). */
+  @Test
+  void arrivesInTheFirstRoundTrip() throws IOException {
+    for (Demo demo : List.of(Demo.tint(), Demo.coatedFilm(), Demo.askUs())) {
+      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+      try (GZIPOutputStream gzip = new GZIPOutputStream(bytes)) {
+        gzip.write(demo.html().getBytes(StandardCharsets.UTF_8));
+      }
+      assertTrue(bytes.size() <= 14_600, demo.car + ": " + bytes.size() + " bytes");
+    }
+  }
+}

@@ -1,0 +1,340 @@
+package curewindow.page;
+
+import curewindow.climate.MonthNormals;
+import curewindow.climate.Place;
+import curewindow.cure.Bay;
+import curewindow.cure.Because;
+import curewindow.cure.Driver;
+import curewindow.cure.HoldKind;
+import curewindow.cure.PaintTone;
+import curewindow.cure.Parking;
+import curewindow.cure.ParkingPlan;
+import curewindow.cure.Release;
+import curewindow.cure.Timeline;
+import curewindow.guide.GuideLibrary;
+import curewindow.problem.Problems;
+import curewindow.problem.Where;
+import curewindow.shop.BodyType;
+import curewindow.shop.Car;
+import curewindow.shop.Catalogue;
+import curewindow.shop.Film;
+import curewindow.shop.Finding;
+import curewindow.shop.FindingKind;
+import curewindow.shop.FittedItem;
+import curewindow.shop.Hold;
+import curewindow.shop.Job;
+import curewindow.shop.OpenHours;
+import curewindow.shop.Service;
+import curewindow.shop.Shop;
+import curewindow.shop.ShopFiles;
+import curewindow.shop.Spot;
+import curewindow.shop.SpotFact;
+import curewindow.words.WordsLibrary;
+import java.net.URI;
+import java.nio.file.Path;
+import java.time.DayOfWeek;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+
+/** An invented shop and its jobs, built by hand, with dates that no model had to compute. */
+final class Demo {
+
+  static final ZoneId DENVER = ZoneId.of("America/Denver");
+  static final ShopFiles FILES = new ShopFiles(Path.of("no-such-shop"));
+  static final Catalogue CATALOGUE = catalogue();
+  static final WordsLibrary WORDS = WordsLibrary.read(FILES, new Problems());
+  static final GuideLibrary GUIDES =
+      GuideLibrary.read(FILES, CATALOGUE, List.of("en", "es"), new Problems());
+  static final Pages PAGES = Pages.read(FILES, GUIDES, new Problems());
+
+  String language = "en";
+  String firstName = "Ana";
+  String car = "the blue four-door";
+  BodyType body = BodyType.SEDAN;
+  ZoneId zone = DENVER;
+  Instant pickup = at("2026-12-01T16:00");
+  Shop shop = shop("Longs Peak Film & Coat");
+  String placeName = "Denver, Colorado";
+  final List<FittedItem> items = new ArrayList<>();
+  final List<Finding> found = new ArrayList<>();
+  final List<Release> releases = new ArrayList<>();
+
+  static Instant at(String local) {
+    return java.time.LocalDateTime.parse(local).atZone(DENVER).toInstant();
+  }
+
+  /** All side windows and the back glass, with old film taken off before. */
+  static Demo tint() {
+    Demo demo = new Demo();
+    demo.fit("tint", "harbor-35", "2026-12-01T14:00", 31, "front-door-glass", "rear-door-glass");
+    demo.fit("tint", "harbor-20", "2026-12-01T15:00", -1, "back-glass");
+    demo.found.add(
+        new Finding(
+            FindingKind.OLD_FILM,
+            List.of("back-glass"),
+            OptionalInt.of(2017),
+            "two heating lines were already broken"));
+    demo.safe("windows-up", HoldKind.HOLD, "2026-12-04T14:00", "2026-12-03T18:20");
+    demo.safe("hand-wash", HoldKind.HOLD, "2026-12-04T15:00", "2026-12-03T20:10");
+    demo.safe("pressure-wash", HoldKind.HOLD, "2026-12-09T11:00", "2026-12-07T22:40");
+    demo.safe("machine-wash", HoldKind.HOLD, "2026-12-09T11:00", "2026-12-07T22:40");
+    demo.safe("defroster", HoldKind.HOLD, "2026-12-19T10:00", "2026-12-15T13:00");
+    demo.safe("inside-glass", HoldKind.HOLD, "2026-12-25T09:00", "2026-12-20T13:00");
+    demo.safe("haze", HoldKind.SETTLE, "2027-01-03T16:00", "2026-12-27T12:00");
+    demo.safe("water-pockets", HoldKind.SETTLE, "2027-01-03T16:00", "2026-12-27T12:00");
+    demo.safe("inspection", HoldKind.VISIT, "2027-01-03T16:00", "2026-12-27T12:00");
+    return demo;
+  }
+
+  /** A coating over fresh paint film, in Spanish. */
+  static Demo coatedFilm() {
+    Demo demo = new Demo();
+    demo.language = "es";
+    demo.firstName = "Lucía";
+    demo.car = "la camioneta negra";
+    demo.body = BodyType.SUV;
+    demo.fit("paint-film", "fieldcoat-gloss", "2026-11-30T18:00", -1, "hood", "fender", "mirror");
+    demo.fit("paint-coating", "tidewater-paint", "2026-12-01T12:00", -1, "whole-body");
+    demo.safe("keep-dry", HoldKind.HOLD, "2026-12-02T16:00", "2026-12-02T11:00");
+    demo.safe("rain", HoldKind.HOLD, "2026-12-02T18:00", "2026-12-02T12:00");
+    demo.safe("hand-wash", HoldKind.HOLD, "2026-12-12T10:00", "2026-12-10T09:00");
+    demo.safe("pressure-wash", HoldKind.HOLD, "2026-12-17T10:00", "2026-12-14T09:00");
+    demo.safe("machine-wash", HoldKind.HOLD, "2026-12-22T10:00", "2026-12-18T09:00");
+    demo.safe("topper", HoldKind.HOLD, "2026-12-24T10:00", "2026-12-20T09:00");
+    demo.safe("full-cure", HoldKind.HOLD, "2026-12-26T10:00", "2026-12-21T09:00");
+    demo.safe("water-pockets", HoldKind.SETTLE, "2026-12-28T10:00", "2026-12-22T09:00");
+    demo.safe("inspection", HoldKind.VISIT, "2026-12-17T10:00", "2026-12-14T09:00");
+    return demo;
+  }
+
+  /** Deep frost: the windows may not be done by the look-by. */
+  static Demo askUs() {
+    Demo demo = tint();
+    demo.releases.replaceAll(
+        r ->
+            r.hold().equals("windows-up")
+                ? demo.release(
+                    r.hold(),
+                    r.kind(),
+                    new Release.AskUs(at("2026-12-15T14:00")),
+                    at("2026-12-15T14:00"))
+                : r);
+    return demo;
+  }
+
+  /** Only something that is normal for a while. */
+  static Demo nothingToHold() {
+    Demo demo = new Demo();
+    demo.fit("tint", "harbor-70", "2026-12-01T14:00", -1, "quarter-glass");
+    demo.safe("haze", HoldKind.SETTLE, "2027-01-03T16:00", "2026-12-27T12:00");
+    return demo;
+  }
+
+  JobView view() {
+    Job job =
+        new Job(
+            "J-1042",
+            firstName,
+            language,
+            new Car(OptionalInt.of(2021), body, PaintTone.DARK, Optional.empty(), car, Set.of()),
+            "denver",
+            new ParkingPlan(Parking.OUTSIDE, Parking.GARAGE),
+            pickup,
+            items,
+            found,
+            Where.file("jobs/J-1042.yaml"));
+    return new JobView(
+        job,
+        shop,
+        CATALOGUE,
+        place(placeName, zone),
+        new Timeline(pickup, zone, releases),
+        WORDS.of(language),
+        URI.create("https://care.example/C/7F3K9QX2M4TB/"),
+        "7F3K9QX2M4TB");
+  }
+
+  String html() {
+    Problems problems = new Problems();
+    return PAGES
+        .customer(view(), problems)
+        .orElseThrow(() -> new AssertionError(problems.all().toString()));
+  }
+
+  void fit(String service, String film, String finished, double vlt, String... spots) {
+    items.add(
+        new FittedItem(
+            service,
+            film,
+            List.of(spots),
+            at(finished),
+            vlt < 0 ? OptionalDouble.empty() : OptionalDouble.of(vlt),
+            Optional.of("B-77310"),
+            OptionalInt.of(10)));
+  }
+
+  void safe(String hold, HoldKind kind, String safe, String likely) {
+    releases.add(release(hold, kind, new Release.SafeBy(at(safe)), at(likely)));
+  }
+
+  Release release(String hold, HoldKind kind, Release.End end, Instant likely) {
+    Because because =
+        new Because(0, "front-door-glass", Optional.of(Driver.BOND), 48, 70, 2, 1, 6, -6, 0.7);
+    return new Release(hold, kind, end, likely, because, because);
+  }
+
+  static Shop shop(String name) {
+    OpenHours day = new OpenHours(LocalTime.of(8, 0), LocalTime.of(18, 0));
+    Map<DayOfWeek, List<OpenHours>> opening = new LinkedHashMap<>();
+    for (DayOfWeek d : DayOfWeek.values()) {
+      if (d.getValue() <= 5) {
+        opening.put(d, List.of(day));
+      }
+    }
+    opening.put(
+        DayOfWeek.SATURDAY, List.of(new OpenHours(LocalTime.of(9, 0), LocalTime.of(13, 30))));
+    return new Shop(
+        name,
+        "+1 303 555 0142",
+        Optional.of("+1 303 555 0143"),
+        Optional.of("hello@care.example"),
+        List.of("1180 Quarry Street", "Denver, CO 80204"),
+        URI.create("https://care.example/"),
+        DENVER,
+        "en",
+        "denver",
+        new Bay(20, 40),
+        50_000,
+        opening,
+        List.of(LocalDate.of(2026, 12, 25)));
+  }
+
+  private static Place place(String name, ZoneId zone) {
+    MonthNormals month = new MonthNormals(-8, 8, -9, 4);
+    return new Place(
+        "denver", name, 39.74, -104.99, 1609, zone, Collections.nCopies(12, month), "from memory");
+  }
+
+  private static Catalogue catalogue() {
+    Map<String, Service> services = new LinkedHashMap<>();
+    service(services, "tint", true, true, "tint");
+    service(services, "paint-film", false, true, "paint-film");
+    service(services, "wrap", false, true, "wrap");
+    service(services, "windshield-film", false, true, "windshield-film");
+    service(services, "headlight-film", false, true, "headlight-film");
+    service(services, "paint-coating", false, false, "coating");
+    service(services, "glass-coating", false, false, "coating");
+    service(services, "wheel-coating", false, false, "coating");
+    service(services, "fabric-coating", true, false, "coating");
+    Map<String, Film> films = new LinkedHashMap<>();
+    film(films, "harbor-70", "tint", "Harbor 70", "PET", 70, null);
+    film(films, "harbor-35", "tint", "Harbor 35", "PET", 35, null);
+    film(films, "harbor-20", "tint", "Harbor 20", "PET", 20, null);
+    film(films, "fieldcoat-gloss", "paint-film", "Fieldcoat Gloss", "TPU", -1, "gloss");
+    film(films, "tidewater-paint", "paint-coating", "Tidewater Paint", "silica", -1, "gloss");
+    Map<String, Spot> spots = new LinkedHashMap<>();
+    spot(spots, "windshield", SpotFact.GLASS, SpotFact.WIPERS);
+    spot(spots, "front-door-glass", SpotFact.GLASS, SpotFact.ROLLS);
+    spot(spots, "rear-door-glass", SpotFact.GLASS, SpotFact.ROLLS);
+    spot(spots, "back-glass", SpotFact.GLASS, SpotFact.DEFROSTER);
+    for (String s :
+        List.of(
+            "windshield-strip",
+            "quarter-glass",
+            "sunroof",
+            "hood",
+            "front-bumper",
+            "fender",
+            "mirror",
+            "door",
+            "door-edge",
+            "door-cup",
+            "rocker",
+            "quarter-panel",
+            "pillar",
+            "roof",
+            "trunk",
+            "trunk-ledge",
+            "rear-bumper",
+            "spoiler",
+            "trim",
+            "whole-body",
+            "headlight",
+            "fog-light",
+            "taillight",
+            "wheels",
+            "seats",
+            "carpets",
+            "door-panels")) {
+      spot(spots, s);
+    }
+    Map<String, Hold> holds = new LinkedHashMap<>();
+    int rank = 1;
+    for (String id :
+        List.of(
+            "windows-up",
+            "keep-dry",
+            "wipers",
+            "rain",
+            "normal-use",
+            "demist",
+            "defroster",
+            "hand-wash",
+            "pressure-wash",
+            "machine-wash",
+            "inside-glass",
+            "wet-clean",
+            "topper",
+            "full-cure")) {
+      holds.put(id, new Hold(id, HoldKind.HOLD, rank++));
+    }
+    holds.put("haze", new Hold("haze", HoldKind.SETTLE, rank++));
+    holds.put("water-pockets", new Hold("water-pockets", HoldKind.SETTLE, rank++));
+    holds.put("inspection", new Hold("inspection", HoldKind.VISIT, rank));
+    return new Catalogue(services, films, spots, holds, List.of());
+  }
+
+  private static void service(
+      Map<String, Service> services, String id, boolean inside, boolean film, String guide) {
+    services.put(id, new Service(id, inside, film, film ? 13.6 : 1, List.of(), guide));
+  }
+
+  private static void film(
+      Map<String, Film> films,
+      String id,
+      String service,
+      String name,
+      String material,
+      double vlt,
+      String finish) {
+    films.put(
+        id,
+        new Film(
+            id,
+            service,
+            name,
+            material,
+            OptionalDouble.of(50),
+            13.6,
+            vlt < 0 ? OptionalDouble.empty() : OptionalDouble.of(vlt),
+            false,
+            Optional.ofNullable(finish)));
+  }
+
+  private static void spot(Map<String, Spot> spots, String id, SpotFact... facts) {
+    spots.put(id, new Spot(id, false, Set.of(facts)));
+  }
+
+  private Demo() {}
+}

@@ -1,0 +1,95 @@
+package curewindow.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import curewindow.problem.Problem;
+import curewindow.problem.Problems;
+import curewindow.shop.ShopFiles;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class TemplatesTest {
+
+  @TempDir Path shop;
+
+  private Problem mistake(String template) throws IOException {
+    Files.createDirectories(shop.resolve("site-templates"));
+    Files.writeString(shop.resolve("site-templates/customer.html"), template);
+    Problems problems = new Problems();
+    Pages pages = Pages.read(new ShopFiles(shop), Demo.GUIDES, problems);
+    Optional<String> html = pages.customer(Demo.tint().view(), problems);
+    assertEquals(Optional.empty(), html);
+    assertEquals(1, problems.all().size(), problems.all().toString());
+    return problems.all().get(0);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "<p th:text=\"${page.greting}\">x</p>           | there is no value 'greting'",
+        "<p th:text=\"#{page.no-such-word}\">x</p>      | no text 'page.no-such-word'",
+        "<p th:text=\"${page.greeting\">x</p>           | ${page.greeting",
+        "<p th:text=\"${page.shop.nam}\">x</p>          | name is near",
+        "<p th:replace=\"~{no-such-part :: x}\">x</p>   | no-such-part",
+        "<p th:each=\"a : ${page.answers}\"><b th:text=\"${a.wen}\">x</b></p> | 'wen'",
+      })
+  void mistakeNamesFileAndLine(String line, String says) throws IOException {
+    Problem problem = mistake("<!DOCTYPE html>\n<html>\n<body>\n" + line + "\n</body>\n</html>\n");
+    assertEquals("template-mistake", problem.code());
+    assertEquals("site-templates/customer.html", problem.file());
+    assertEquals(4, problem.line(), problem.oneLine());
+    assertTrue(problem.column() > 0);
+    assertTrue(problem.message().contains(says), problem.oneLine());
+  }
+
+  @Test
+  void markupThatIsNotHtmlNamesItsLine() throws IOException {
+    Problem problem = mistake("<html>\n<body>\n<p th:text=\"${page.title}\" th:text=\"x\">\n");
+    assertEquals("template-mistake", problem.code());
+    assertEquals(3, problem.line(), problem.oneLine());
+  }
+
+  @Test
+  void templateThatIsNotUtf8IsAProblemNotACrash() throws IOException {
+    Files.createDirectories(shop.resolve("site-templates"));
+    Files.write(shop.resolve("site-templates/customer.html"), new byte[] {'a', '\n', (byte) 0xff});
+    Problems problems = new Problems();
+    Pages pages = Pages.read(new ShopFiles(shop), Demo.GUIDES, problems);
+    assertEquals(Optional.empty(), pages.customer(Demo.tint().view(), problems));
+    assertTrue(problems.all().stream().anyMatch(p -> p.code().equals("not-utf8") && p.line() == 2));
+  }
+
+  @Test
+  void shopsOwnTemplateAndStyleReplaceTheProgramsAndStayWithinThePolicy() throws IOException {
+    Files.createDirectories(shop.resolve("site-templates"));
+    Files.writeString(shop.resolve("site-templates/page.css"), "body { color: navy } /* ours */\n");
+    Problems problems = new Problems();
+    Pages pages = Pages.read(new ShopFiles(shop), Demo.GUIDES, problems);
+    String html = pages.customer(Demo.tint().view(), problems).orElseThrow();
+    assertTrue(html.contains("<style>body { color: navy }</style>"));
+    assertTrue(
+        html.contains(
+                Look.of("body { color: navy }", "")
+                    .policy()
+                    .split("; script")[0]
+                    .replace("'", "&#39;"))
+            || html.contains(Look.of("body { color: navy }", "").policy().split("; script")[0]));
+  }
+
+  @Test
+  void slimKeepsWhatIsPreformatted() {
+    assertEquals(
+        "<p>\na\n</p>\n<pre>  a\n\n  b</pre>\n",
+        Slim.html("  <p>\n   a\n\n </p>\n  <pre>  a\n\n  b</pre>"));
+    assertEquals("a{b:c}", Slim.style("/* note\n over lines */\n  a{b:c}\n"));
+    assertEquals("var u = 'x//y';", Slim.script("// note\n  var u = 'x//y';\n"));
+  }
+}
