@@ -53,8 +53,7 @@ final class CardCommand implements Callable<Integer> {
       ProblemLines.print(loaded.problems(), spec.commandLine().getErr());
       return Exit.PROBLEMS;
     }
-    CardFile.Result result =
-        CardFile.write(loaded, jobs, file, Clock.systemUTC(), Tokens.secure());
+    CardFile.Result result = CardFile.write(loaded, jobs, file, Clock.systemUTC(), Tokens.secure());
     PrintWriter out = spec.commandLine().getOut();
     ProblemLines.print(result.problems(), spec.commandLine().getErr());
     if (result.written()) {

@@ -21,9 +21,7 @@ final class CheckCommand implements Callable<Integer> {
   @Mixin private ShopOption shop;
   @Spec private CommandSpec spec;
 
-  @Option(
-      names = "--notes",
-      description = "also print what is worth knowing but stops nothing")
+  @Option(names = "--notes", description = "also print what is worth knowing but stops nothing")
   private boolean notes;
 
   @Override
@@ -37,8 +35,7 @@ final class CheckCommand implements Callable<Integer> {
         out);
     String hint = notices > 0 && !notes ? " (--notes prints them)" : "";
     out.printf(
-        "%d to mend, %d notes%s, %d jobs are good%n",
-        errors, notices, hint, loaded.jobs().size());
+        "%d to mend, %d notes%s, %d jobs are good%n", errors, notices, hint, loaded.jobs().size());
     return errors > 0 ? Exit.PROBLEMS : Exit.OK;
   }
 

@@ -12,8 +12,8 @@ import picocli.CommandLine;
 final class Failures implements CommandLine.IExecutionExceptionHandler {
 
   @Override
-  public int handleExecutionException(
-      Exception e, CommandLine line, CommandLine.ParseResult parsed) throws Exception {
+  public int handleExecutionException(Exception e, CommandLine line, CommandLine.ParseResult parsed)
+      throws Exception {
     PrintWriter err = line.getErr();
     if (e instanceof IOException io) {
       err.println(sentence(io));

@@ -29,8 +29,7 @@ final class JobLookup {
       ProblemLines.print(errors, err);
     } else {
       List<String> known = loaded.jobs().stream().map(Job::id).toList();
-      String nearest =
-          Nearest.to(id, known).map(n -> "; did you mean " + n + "?").orElse("");
+      String nearest = Nearest.to(id, known).map(n -> "; did you mean " + n + "?").orElse("");
       err.println("There is no job " + id + nearest);
     }
     return Optional.empty();

@@ -25,8 +25,8 @@ final class JobViews {
    * @return the views, in the order of the jobs
    * @throws IOException where the ledger cannot be written
    */
-  static List<JobView> of(
-      LoadedShop shop, List<Job> jobs, Clock clock, Supplier<String> tokens) throws IOException {
+  static List<JobView> of(LoadedShop shop, List<Job> jobs, Clock clock, Supplier<String> tokens)
+      throws IOException {
     LocalDate today = LocalDate.now(clock.withZone(shop.shop().orElseThrow().zone()));
     List<String> given = new ArrayList<>();
     try (ShopLock lock = ShopLock.on(shop.files().root())) {

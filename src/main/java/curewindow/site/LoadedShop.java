@@ -57,8 +57,7 @@ public final class LoadedShop {
     ShopRead read = ShopFolder.read(files);
     problems.addAll(read.problems());
     WordsLibrary words = WordsLibrary.read(files, problems);
-    GuideLibrary guides =
-        GuideLibrary.read(files, read.catalogue(), read.languages(), problems);
+    GuideLibrary guides = GuideLibrary.read(files, read.catalogue(), read.languages(), problems);
     boolean ledgerIsRight = LinkLedger.read(files.root(), problems).isPresent();
     return new LoadedShop(files, read, new Texts(words, guides), ledgerIsRight, problems);
   }

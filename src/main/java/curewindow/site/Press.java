@@ -44,8 +44,8 @@ public final class Press {
    * @return what was made
    * @throws IOException where a folder cannot be written; the message is for the user
    */
-  public static PressReport run(
-      LoadedShop shop, Path out, Clock clock, Supplier<String> tokens) throws IOException {
+  public static PressReport run(LoadedShop shop, Path out, Clock clock, Supplier<String> tokens)
+      throws IOException {
     Output output = Output.open(out);
     return new Press(shop, output).build(out, JobViews.of(shop, shop.jobs(), clock, tokens));
   }
@@ -55,9 +55,7 @@ public final class Press {
     List<PressReport.Made> made = customers(pages, views);
     openPages(pages);
     cards(views);
-    output.put(
-        PageList.FILE,
-        PageList.text(views.stream().map(Press::row).toList()));
+    output.put(PageList.FILE, PageList.text(views.stream().map(Press::row).toList()));
     boolean whole = shop.brokenJobs().isEmpty() && problems.all().isEmpty();
     Output.Written written = output.write(name -> !whole && isPage(name));
     return new PressReport(
@@ -99,7 +97,9 @@ public final class Press {
   private void openPages(Pages pages) {
     Shop owner = shop.shop().orElseThrow();
     List<Words> languages = shop.read().languages().stream().map(shop.words()::of).toList();
-    pages.open(owner, languages, problems).forEach((name, html) -> output.put("site/" + name, html));
+    pages
+        .open(owner, languages, problems)
+        .forEach((name, html) -> output.put("site/" + name, html));
   }
 
   private void cards(List<JobView> views) {

@@ -1,0 +1,68 @@
+package curewindow.guide;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import curewindow.problem.Problems;
+import curewindow.shop.Catalogue;
+import curewindow.shop.Service;
+import curewindow.shop.ShopFiles;
+import curewindow.shop.ShopFolder;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The guides that come with the program, read against the catalogue that comes with it. */
+class ShippedGuidesTest {
+
+  private static final List<String> LANGUAGES = List.of("en", "es");
+
+  @TempDir Path empty;
+
+  private final Problems problems = new Problems();
+
+  @Test
+  void areWithoutProblemsAndServeEveryJob() {
+    ShopFiles files = new ShopFiles(empty);
+    Catalogue catalogue = ShopFolder.read(files).catalogue();
+    GuideLibrary library = GuideLibrary.read(files, catalogue, LANGUAGES, problems);
+    assertEquals(List.of(), problems.all());
+    for (Service service : catalogue.services().values()) {
+      for (String language : LANGUAGES) {
+        assertTrue(library.find(language, service.guide()).isPresent(), service::guide);
+      }
+    }
+    for (String language : LANGUAGES) {
+      library.ids(language).forEach(id -> assertReads(library.find(language, id).orElseThrow()));
+    }
+  }
+
+  private static void assertReads(Guide guide) {
+    for (boolean has : new boolean[] {true, false}) {
+      for (Optional<String> value : List.of(Optional.of("VALUE"), Optional.<String>empty())) {
+        String html = guide.html(facts(has, value), 1);
+        assertFalse(html.contains("(=") || html.contains("(?") || html.contains("?)"), html);
+        assertFalse(value.isEmpty() && html.contains("VALUE"), html);
+      }
+    }
+    boolean used = guide.html(facts(true, Optional.of("VALUE"))).contains("VALUE");
+    assertEquals(!guide.valuesUsed().isEmpty(), used, guide.id());
+  }
+
+  private static GuideFacts facts(boolean has, Optional<String> value) {
+    return new GuideFacts() {
+      @Override
+      public boolean has(String kind, String name) {
+        return has;
+      }
+
+      @Override
+      public Optional<String> value(String name) {
+        return value;
+      }
+    };
+  }
+}
