@@ -45,7 +45,7 @@ class LayersTest {
           Map.entry("shop", Set.of("tools.jackson", "org.snakeyaml.engine", "de.siegmar.fastcsv")),
           Map.entry("words", Set.of("com.ibm.icu")),
           Map.entry("guide", Set.of("com.vladsch.flexmark", "org.jsoup")),
-          Map.entry("page", Set.of("org.thymeleaf")),
+          Map.entry("page", Set.of("org.thymeleaf", "org.attoparser")),
           Map.entry(
               "handout",
               Set.of(

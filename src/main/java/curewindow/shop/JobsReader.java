@@ -90,7 +90,7 @@ final class JobsReader {
         broken.add(Source.shown(job.id()));
       }
     }
-    if (jobs.isEmpty()) {
+    if (jobs.isEmpty() && (text.isEmpty() || source.errors() > 0)) {
       broken.add(CsvJobs.FILE);
     }
   }
