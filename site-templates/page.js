@@ -3,19 +3,19 @@
 // way it writes dates never matter.
 (function () {
 var all = function (s) { return [].slice.call(document.querySelectorAll(s)); };
-var M = 6e4, H = 60 * M, D = 24 * H;
+var M = 60, H = 60 * M, D = 24 * H;
 var rel;
 try { rel = new Intl.RelativeTimeFormat(document.documentElement.lang); } catch (e) { rel = null; }
-function away(ms) {
-if (!rel || ms <= 0) return "";
-if (ms < 90 * M) return rel.format(Math.ceil(ms / M), "minute");
-if (ms < 48 * H) return rel.format(Math.ceil(ms / H), "hour");
-return rel.format(Math.round(ms / D), "day");
+function away(left) {
+if (!rel || left <= 0) return "";
+if (left < 90 * M) return rel.format(Math.ceil(left / M), "minute");
+if (left < 48 * H) return rel.format(Math.ceil(left / H), "hour");
+return rel.format(Math.round(left / D), "day");
 }
 function set(e, text) { if (e.textContent !== text) e.textContent = text; }
 function show(e, on) { if (e.hidden === on) e.hidden = !on; }
 function tick() {
-var now = Date.now(), first = null, left = 3;
+var now = Date.now() / 1000, first = null, left = 3;
 all("[data-from],[data-to]").forEach(function (e) {
 var from = e.dataset.from, to = e.dataset.to;
 show(e, !(from && now < +from) && !(to && now >= +to));
@@ -36,7 +36,7 @@ set(e, e.dataset.before + " " + text);
 show(e, text !== "");
 });
 all(".strip").forEach(function (e) {
-var part = (now - e.dataset.fromMs) / e.dataset.spanMs, g = e.querySelector("#today");
+var part = (now - e.dataset.start) / e.dataset.span, g = e.querySelector("#today");
 if (part < 0 || part > 1) { g.setAttribute("hidden", ""); return; }
 var x = Math.sqrt(part) * 100;
 if (e.dataset.flip) x = 100 - x;

@@ -5,7 +5,7 @@ import java.util.Optional;
 
 /**
  * A customer's page, ready to be put into its template. Instants stand twice: as text for people,
- * and as milliseconds since 1970 for the script.
+ * and as seconds since 1970 for the script.
  */
 record CustomerView(
     String lang,

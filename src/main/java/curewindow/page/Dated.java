@@ -58,7 +58,7 @@ final class Dated {
         parts.length == 2 ? rest(parts[1]) : "",
         date.length() > LONG_DATE ? "long" : "",
         iso(at),
-        at.toEpochMilli(),
+        at.getEpochSecond(),
         lasting(release),
         ask ? "ask" : "wait",
         words.text(ask ? "page.state.hold-ask" : "page.state.hold-wait"),
@@ -103,7 +103,7 @@ final class Dated {
         .map(
             r ->
                 new CustomerView.Freed(
-                    r.end().at().toEpochMilli(), words.text("hold." + r.hold() + ".done")))
+                    r.end().at().getEpochSecond(), words.text("hold." + r.hold() + ".done")))
         .toList();
   }
 
@@ -177,7 +177,7 @@ final class Dated {
         words.text("hold." + release.hold() + ".until", when),
         ask ? words.text("hold." + release.hold() + ".ask", when) : done,
         done,
-        Optional.of(release.end().at().toEpochMilli()),
+        Optional.of(release.end().at().getEpochSecond()),
         contact.sms(body).or(() -> contact.mail(words.text("page.normal.subject", asked), body)));
   }
 
@@ -190,7 +190,7 @@ final class Dated {
   private static Optional<Long> lasting(Release release) {
     return release.end() instanceof AskUs
         ? Optional.empty()
-        : Optional.of(release.end().at().toEpochMilli());
+        : Optional.of(release.end().at().getEpochSecond());
   }
 
   private String iso(Instant at) {

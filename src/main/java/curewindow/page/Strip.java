@@ -22,13 +22,15 @@ import java.util.Optional;
  */
 final class Strip {
 
+  private static final int HIGH = 16;
+  private static final int LOW = 20;
   private static final int HEAD = 26;
   private static final int ROW = 40;
   private static final int TEXT = 15;
   private static final int BAR = 21;
 
   /** A line at a midnight. */
-  record Tick(String x, int top, int bottom, String kind) {}
+  record Tick(String x, int top, int height, String kind) {}
 
   /** The name of a day over its tick. */
   record Day(String x, String text, String anchor) {}
@@ -49,7 +51,7 @@ final class Strip {
       String w2,
       String end) {}
 
-  /** The whole picture; sizes in CSS pixels, instants in milliseconds since 1970. */
+  /** The whole picture; sizes in CSS pixels, instants in seconds since 1970. */
   record Picture(
       int height,
       int todayY,
@@ -92,8 +94,8 @@ final class Strip {
         new Picture(
             bottom + 20,
             bottom + 6,
-            start.toEpochMilli(),
-            Duration.between(start, last).toMillis(),
+            start.getEpochSecond(),
+            Duration.between(start, last).toSeconds(),
             flip ? Optional.of("1") : Optional.empty(),
             flip ? "100%" : "0",
             flip ? "0" : "100%",
@@ -129,11 +131,13 @@ final class Strip {
   private List<Tick> ticks(int bottom) {
     List<Tick> ticks = new ArrayList<>();
     List<Instant> named = namedDays();
-    ticks.add(new Tick(percent(left(0, 0)), 16, bottom, "long"));
+    ticks.add(new Tick(percent(left(0, 0)), HIGH, bottom - HIGH, "long"));
     for (Instant day : midnights()) {
       boolean isNamed = named.contains(day);
       String x = percent(left(part(day), part(day)));
-      ticks.add(new Tick(x, isNamed ? 16 : 20, isNamed ? bottom : HEAD, isNamed ? "long" : "tick"));
+      int top = isNamed ? HIGH : LOW;
+      int height = isNamed ? bottom - HIGH : HEAD - LOW;
+      ticks.add(new Tick(x, top, height, isNamed ? "long" : "tick"));
     }
     return ticks;
   }

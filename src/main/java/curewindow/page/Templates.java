@@ -82,9 +82,6 @@ final class Templates {
         file = e.hasTemplateName() ? e.getTemplateName() : file;
         line = e.getLine();
         column = e.getCol();
-      } else if (t instanceof org.attoparser.ParseException e && e.getLine() != null) {
-        line = e.getLine();
-        column = e.getCol() == null ? 1 : e.getCol();
       }
     }
     String what = last.getMessage() == null ? last.getClass().getSimpleName() : last.getMessage();

@@ -11,6 +11,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Assumptions;
@@ -31,6 +33,9 @@ public final class Browser implements AutoCloseable {
   private static final List<Path> DRIVERS =
       List.of(Path.of("/usr/bin/chromedriver"), Path.of("/usr/lib/chromium/chromedriver"));
 
+  /** Its notes on the browser's version say nothing of the pages. */
+  private static final Logger NOTES = Logger.getLogger("org.openqa.selenium");
+
   private final Path profile;
   private final ChromeDriver driver;
   private String clockScript = "";
@@ -41,6 +46,7 @@ public final class Browser implements AutoCloseable {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+    NOTES.setLevel(Level.SEVERE);
     ChromeOptions options = new ChromeOptions();
     options.setBinary(browser.toFile());
     options.addArguments(
