@@ -14,7 +14,6 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
@@ -116,13 +115,17 @@ public final class Press {
         view.address().toString());
   }
 
-  /** The first thing that the customer has to hold off from, in the job's language. */
-  private static String answer(JobView view) {
+  /** The first thing that the customer has to hold off from, in the shop's language. */
+  private String answer(JobView view) {
     List<Release> holds = Urgency.holds(view);
     Release first =
         (holds.isEmpty() ? view.timeline().releases() : holds).stream().findFirst().orElseThrow();
-    String key = first.end() instanceof Release.AskUs ? ".ask" : ".until";
-    String when = view.words().dayAndTime(first.end().at(), view.timeline().zone());
-    return view.words().text("hold." + first.hold() + key, Map.of("when", when));
+    Words words = shop.words().of(view.shop().language());
+    String when =
+        words.shortDay(first.end().at(), view.timeline().zone())
+            + ", "
+            + words.time(first.end().at(), view.timeline().zone());
+    String ask = first.end() instanceof Release.AskUs ? "ask us, " : "";
+    return words.text("hold." + first.hold() + ".label") + ": " + ask + when;
   }
 }

@@ -47,7 +47,7 @@ public record PressReport(
    *
    * @param job the job's id
    * @param firstName whom it is for; may be empty
-   * @param firstAnswer the first thing the page says, in the job's language
+   * @param firstAnswer the first thing to hold off from and its date, in the shop's language
    * @param page the page's file, relative to the output folder
    */
   public record Made(String job, String firstName, String firstAnswer, String page) {}
