@@ -95,7 +95,9 @@ class CureCasesTest {
             "water-pockets"),
         holds(one("tint", "harbor-35", "back-glass")));
     assertTrue(holds(one("tint", "harbor-35", "windshield")).contains("demist"));
-    assertEquals(List.of("wipers"), holds(one("windshield-film", "clearway-shield", "windshield")));
+    assertEquals(
+        List.of("hand-wash", "machine-wash", "pressure-wash", "water-pockets", "wipers"),
+        holds(one("windshield-film", "clearway-shield", "windshield")));
   }
 
   @Test

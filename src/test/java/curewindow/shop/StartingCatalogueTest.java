@@ -26,7 +26,7 @@ class StartingCatalogueTest {
   private static final String TABLE =
       """
       tint windows-up B48 24/336 rolls
-      tint hand-wash B48 24/168
+      tint hand-wash B48 24/336
       tint machine-wash B120 48/336
       tint pressure-wash B120 48/336
       tint defroster B96+D168 72/720 defroster
@@ -35,7 +35,7 @@ class StartingCatalogueTest {
       tint water-pockets D336 72/1440
       tint inspection D336 336/1440
       tint demist B96+D240 96/720 windshield
-      paint-film rain B24 12/72
+      paint-film rain B24 12/168
       paint-film hand-wash B120 72/336
       paint-film pressure-wash B240 168/504
       paint-film inspection B240 168/504
@@ -46,8 +46,14 @@ class StartingCatalogueTest {
       wrap pressure-wash B240 168/504
       wrap inspection B240 168/504
       wrap machine-wash B336 240/720
-      windshield-film wipers B48 24/168 wipers
+      windshield-film wipers B48 24/336 wipers
+      windshield-film hand-wash B72 48/336
+      windshield-film pressure-wash B240 168/504
+      windshield-film machine-wash B336 240/720
+      windshield-film water-pockets D240 72/1080
       headlight-film hand-wash B72 48/240
+      headlight-film pressure-wash B240 168/504
+      headlight-film machine-wash B336 240/720
       fabric-coating keep-dry X24 12/72
       fabric-coating normal-use X24 12/48
       fabric-coating wet-clean X168 120/336
