@@ -130,7 +130,7 @@ class CureCasesTest {
   @Test
   void permeanceIsRelativeToTheServiceAndKeptInBounds() {
     assertEquals(1, one("tint", "harbor-35", "back-glass").permeance());
-    assertEquals(5.2 / 13.6, one("tint", "ridgeline-30", "back-glass").permeance(), 1e-12);
+    assertEquals(5.2 / 13.6, one("tint", "fernbank-30", "back-glass").permeance(), 1e-12);
     assertEquals(80.0 / 60, one("paint-film", "fieldcoat-light", "hood").permeance(), 1e-12);
     assertEquals(1, one("paint-coating", "tidewater-paint", "hood").permeance());
     assertEquals(CureCases.LEAST_PERMEANCE, withPermeance(0.1).permeance());

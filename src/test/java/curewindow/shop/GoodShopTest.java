@@ -92,7 +92,7 @@ class GoodShopTest {
         List.of(
             new FittedItem(
                 "tint",
-                "ridgeline-30",
+                "fernbank-30",
                 List.of("front-door-glass", "back-glass"),
                 Instant.parse("2026-11-25T03:30:30Z"),
                 OptionalDouble.of(27.5),
