@@ -82,7 +82,7 @@ public final class JobFacts implements GuideFacts {
     if (release.end() instanceof AskUs && release.kind() != HoldKind.VISIT) {
       return words.text("page.until-ask", Map.of("when", when));
     }
-    return when;
+    return words.text("page.until-safe", Map.of("when", when));
   }
 
   /** A value of the shop's own; the same on every page. */

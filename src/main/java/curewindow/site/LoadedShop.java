@@ -31,7 +31,7 @@ public final class LoadedShop {
   private final GuideLibrary guides;
   private final boolean ledgerIsRight;
   private final List<Problem> problems;
-  private final Curing curing = Curing.with(Climates::of);
+  private final Curing curing;
 
   private LoadedShop(
       ShopFiles files, ShopRead read, Texts texts, boolean ledgerIsRight, Problems all) {
@@ -41,6 +41,7 @@ public final class LoadedShop {
     this.guides = texts.guides();
     this.ledgerIsRight = ledgerIsRight;
     this.problems = all.all();
+    this.curing = Curing.with(Climates::of, read.observed());
   }
 
   private record Texts(WordsLibrary words, GuideLibrary guides) {}
