@@ -72,13 +72,13 @@ public final class JobFacts implements GuideFacts {
     return switch (what) {
       case "until" -> release.map(this::until);
       case "likely" -> release.map(r -> words.day(r.likely(), zone));
-      case "day" -> release.map(r -> words.day(r.end().at(), zone));
+      case "day" -> release.map(new When(view)::day);
       default -> Optional.empty();
     };
   }
 
   private String until(Release release) {
-    String when = words.dayAndTime(release.end().at(), zone);
+    String when = new When(view).dayAndTime(release);
     if (release.end() instanceof AskUs && release.kind() != HoldKind.VISIT) {
       return words.text("page.until-ask", Map.of("when", when));
     }

@@ -65,7 +65,7 @@ class JobFactsTest {
   @Test
   void untilFitsAfterUntilWhereTheShopMustBeAsked() {
     assertEquals(
-        Optional.of("we have seen the car (come in by Tuesday, December 15, 2 PM)"),
+        Optional.of("we have seen the car (come in on Tuesday, December 15, 2 PM)"),
         new JobFacts(Demo.askUs().view()).value("hold.windows-up.until").map(JobFactsTest::plain));
   }
 
