@@ -12,12 +12,12 @@ import biweekly.util.Duration;
 import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
 import curewindow.page.JobView;
+import curewindow.page.When;
 import curewindow.words.Words;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.time.Instant;
-import java.time.ZoneId;
 import java.util.Date;
 import java.util.Map;
 
@@ -88,10 +88,9 @@ public final class CareCalendar {
 
   private static String summary(JobView view, Release release) {
     String hold = "hold." + release.hold();
-    ZoneId zone = view.timeline().zone();
     Words words = view.words();
-    if (release.end() instanceof Release.AskUs ask) {
-      return words.text(hold + ".ask", Map.of("when", words.dayAndTime(ask.at(), zone)));
+    if (release.end() instanceof Release.AskUs) {
+      return words.text(hold + ".ask", Map.of("when", new When(view).dayAndTime(release)));
     }
     return words.text(hold + ".done");
   }

@@ -2,9 +2,11 @@ package curewindow.cli;
 
 import curewindow.problem.Problem;
 import curewindow.problem.Severity;
+import curewindow.site.DueCalls;
 import curewindow.site.LoadedShop;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.time.Instant;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -36,7 +38,18 @@ final class CheckCommand implements Callable<Integer> {
     String hint = notices > 0 && !notes ? " (--notes prints them)" : "";
     out.printf(
         "%d to mend, %d notes%s, %d jobs are good%n", errors, notices, hint, loaded.jobs().size());
+    sayCalls(loaded, out);
     return errors > 0 ? Exit.PROBLEMS : Exit.OK;
+  }
+
+  private static void sayCalls(LoadedShop loaded, PrintWriter out) {
+    if (loaded.shop().isEmpty() || loaded.ledgerIsBroken()) {
+      return;
+    }
+    int calls = DueCalls.of(loaded, Instant.now()).size();
+    if (calls > 0) {
+      out.printf("note: %d dates on cards have become too early: due lists whom to call%n", calls);
+    }
   }
 
   private static long count(LoadedShop loaded, Severity severity) {

@@ -18,6 +18,7 @@ import picocli.CommandLine.Command;
       CheckCommand.class,
       WhyCommand.class,
       CardCommand.class,
+      DueCommand.class,
       ViewCommand.class,
       NewShopCommand.class,
       CommandLine.HelpCommand.class

@@ -1,5 +1,6 @@
 package curewindow.cure;
 
+import curewindow.climate.ObservedHours;
 import curewindow.climate.Place;
 import curewindow.climate.Weathers;
 import java.time.Instant;
@@ -23,10 +24,12 @@ public final class Curing {
   private static final Instant LATEST = yearStart(3000);
 
   private final Function<Place, Weathers> weathers;
+  private final Map<String, ObservedHours> observed;
   private final Map<Place, Site> sites = new ConcurrentHashMap<>();
 
-  private Curing(Function<Place, Weathers> weathers) {
+  private Curing(Function<Place, Weathers> weathers, Map<String, ObservedHours> observed) {
     this.weathers = Objects.requireNonNull(weathers, "weathers");
+    this.observed = Map.copyOf(observed);
   }
 
   /**
@@ -37,7 +40,21 @@ public final class Curing {
    * @return the model
    */
   public static Curing with(Function<Place, Weathers> weathers) {
-    return new Curing(weathers);
+    return with(weathers, Map.of());
+  }
+
+  /**
+   * A model over given weathers and what was measured since.
+   *
+   * @param weathers gives the equally likely weathers of a place; asked once for each place, maybe
+   *     from several threads
+   * @param observed measured weather by the place's id; it stands in for all weathers in the hours
+   *     it covers
+   * @return the model
+   */
+  public static Curing with(
+      Function<Place, Weathers> weathers, Map<String, ObservedHours> observed) {
+    return new Curing(weathers, observed);
   }
 
   /**
@@ -68,7 +85,11 @@ public final class Curing {
     Site known = sites.get(place);
     return known != null
         ? known
-        : sites.computeIfAbsent(place, p -> new Site(p.zone(), weathers.apply(p)));
+        : sites.computeIfAbsent(place, p -> new Site(p.zone(), weathers.apply(p), observed(p)));
+  }
+
+  private ObservedHours observed(Place place) {
+    return observed.getOrDefault(place.id(), new ObservedHours(List.of()));
   }
 
   private static Release release(HoldEnds ends, Reason reason, Site site) {

@@ -1,5 +1,6 @@
 package curewindow.cure;
 
+import curewindow.climate.ObservedHours;
 import curewindow.climate.WeatherYear;
 import curewindow.climate.Weathers;
 import java.time.ZoneId;
@@ -14,18 +15,20 @@ import java.util.concurrent.ConcurrentHashMap;
  *
  * <p>Sums belong to a year of the calendar only where daylight saving matters, that is where the
  * car stands at different places by day and by night; years whose clocks change on the same days
- * share them.
+ * share them, but for those in which weather was measured.
  */
 final class Site {
 
   private final ZoneId zone;
   private final Weathers weathers;
+  private final ObservedYears byYear;
   private final Map<Integer, DayHours> days = new ConcurrentHashMap<>();
   private final Map<SumKey, YearSum[]> sums = new ConcurrentHashMap<>();
   private final Map<DoseKey, DoseTable[]> doses = new ConcurrentHashMap<>();
   private final Map<MeanKey, MeanTable> means = new ConcurrentHashMap<>();
 
-  private record SumKey(Surface surface, DayHours days, Driver driver, double bondEnergy) {}
+  private record SumKey(
+      Surface surface, DayHours days, int kind, Driver driver, double bondEnergy) {}
 
   private record DoseKey(Years years, Surface surface, Driver driver, double bondEnergy) {}
 
@@ -39,9 +42,10 @@ final class Site {
    */
   record Years(int first, int count) {}
 
-  Site(ZoneId zone, Weathers weathers) {
+  Site(ZoneId zone, Weathers weathers, ObservedHours observed) {
     this.zone = zone;
     this.weathers = weathers;
+    this.byYear = new ObservedYears(weathers, observed);
   }
 
   /** The zone that clocks follow. */
@@ -89,18 +93,21 @@ final class Site {
   }
 
   private DoseTable[] join(DoseKey key) {
-    List<YearSum[]> byYear = new ArrayList<>();
+    List<YearSum[]> joined = new ArrayList<>();
     for (int i = 0; i < key.years().count(); i++) {
-      DayHours dayHours = dayHours(key.surface(), key.years().first() + i);
-      byYear.add(
+      int year = key.years().first() + i;
+      DayHours dayHours = dayHours(key.surface(), year);
+      int kind = byYear.kind(year);
+      joined.add(
           sums.computeIfAbsent(
-              new SumKey(key.surface(), dayHours, key.driver(), key.bondEnergy()), this::sum));
+              new SumKey(key.surface(), dayHours, kind, key.driver(), key.bondEnergy()),
+              this::sum));
     }
     DoseTable[] tables = new DoseTable[members()];
     for (int m = 0; m < tables.length; m++) {
       int member = m;
       tables[m] =
-          new DoseTable(key.years().first(), byYear.stream().map(sum -> sum[member]).toList());
+          new DoseTable(key.years().first(), joined.stream().map(sum -> sum[member]).toList());
     }
     return tables;
   }
@@ -108,17 +115,18 @@ final class Site {
   private YearSum[] sum(SumKey key) {
     YearSum[] members = new YearSum[members()];
     for (int m = 0; m < members.length; m++) {
-      SurfaceHours hours = SurfaceHours.of(weathers.years().get(m), key.surface(), key.days());
+      SurfaceHours hours = SurfaceHours.of(byYear.of(key.kind(), m), key.surface(), key.days());
       members[m] = YearSum.of(hour -> hours.rate(hour, key.driver(), key.bondEnergy()));
     }
     return members;
   }
 
   private MeanTable mean(MeanKey key) {
-    WeatherYear weather = weathers.years().get(key.member());
     List<SurfaceHours> hours = new ArrayList<>();
     for (int i = 0; i < key.years().count(); i++) {
-      DayHours dayHours = dayHours(key.surface(), key.years().first() + i);
+      int year = key.years().first() + i;
+      DayHours dayHours = dayHours(key.surface(), year);
+      WeatherYear weather = byYear.of(byYear.kind(year), key.member());
       hours.add(SurfaceHours.of(weather, key.surface(), dayHours));
     }
     return MeanTable.of(key.years().first(), hours);

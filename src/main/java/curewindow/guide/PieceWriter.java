@@ -152,7 +152,7 @@ final class PieceWriter {
     StringBuilder html = new StringBuilder();
     for (Piece piece : pieces) {
       if (piece instanceof Piece.Fixed fixed) {
-        html.append(fixed.html());
+        html.append(closes(html, fixed.html()) ? fixed.html().substring(1) : fixed.html());
       } else if (piece instanceof Piece.Slot slot) {
         Optional<String> value = facts.value(slot.name());
         if (value.isEmpty()) {
@@ -162,6 +162,14 @@ final class PieceWriter {
       }
     }
     return Optional.of(html.toString());
+  }
+
+  /** Whether a value ends with the full stop that follows it, such as "7 p.m.". */
+  private static boolean closes(StringBuilder before, String after) {
+    return before.length() > 0
+        && before.charAt(before.length() - 1) == '.'
+        && after.startsWith(".")
+        && !after.startsWith("..");
   }
 
   private static String escape(String text) {

@@ -1,5 +1,6 @@
 package curewindow.handout;
 
+import curewindow.cure.Release;
 import curewindow.page.JobView;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
@@ -80,6 +81,17 @@ public final class CardPress {
     filled.ifPresent(document -> new TextBoxes(template.file(), mistakes).fit(document));
     problems.addAll(mistakes.all());
     return mistakes.hasErrors() ? Optional.empty() : filled;
+  }
+
+  /**
+   * The dates that stand on a job's card.
+   *
+   * @param view the job
+   * @return at most two releases, the most urgent first; none where the job gets no card, because
+   *     its address is too long for a code that scans
+   */
+  public static List<Release> dates(JobView view) {
+    return code(view).isPresent() ? UrgentDates.of(view, CardWords.DATES) : List.of();
   }
 
   /**

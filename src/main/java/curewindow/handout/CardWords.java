@@ -2,6 +2,7 @@ package curewindow.handout;
 
 import curewindow.cure.Release;
 import curewindow.page.JobView;
+import curewindow.page.When;
 import curewindow.words.Words;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -14,7 +15,7 @@ import java.util.Set;
 /** The values that a card's template can show of one job. */
 final class CardWords {
 
-  private static final int DATES = 2;
+  static final int DATES = 2;
 
   /** Holds that touch the driver's view: clear sight comes before the film. */
   private static final Set<String> SIGHT = Set.of("defroster", "demist", "wipers");
@@ -57,7 +58,8 @@ final class CardWords {
 
   private static Map<String, String> date(JobView view, Release release) {
     Words words = view.words();
-    ZoneId zone = view.timeline().zone();
+    When when = new When(view);
+    ZoneId zone = when.zone(release);
     Instant at = release.end().at();
     Locale capitals = Locale.forLanguageTag(words.language());
     return Map.of(
@@ -65,7 +67,7 @@ final class CardWords {
         "link", words.text("handout.card." + link(release)),
         "weekday", words.weekday(at, zone).toUpperCase(capitals),
         "day", words.monthDay(at, zone).toUpperCase(capitals),
-        "hour", words.time(at, zone));
+        "hour", when.time(release));
   }
 
   private static String link(Release release) {

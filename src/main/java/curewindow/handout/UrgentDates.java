@@ -16,8 +16,9 @@ final class UrgentDates {
   private UrgentDates() {}
 
   /**
-   * The most urgent dates: windows before all, then what must not be done yet, by rank and date,
-   * then visits, then what is normal for a while.
+   * The most urgent dates: those that end after pickup before those that are over by then; windows
+   * before all, then what must not be done yet, by rank and date, then visits, then what is normal
+   * for a while.
    *
    * @param view the job
    * @param most how many at most
@@ -26,7 +27,8 @@ final class UrgentDates {
     Map<String, Hold> holds = view.catalogue().holds();
     return view.timeline().releases().stream()
         .sorted(
-            Comparator.comparing((Release r) -> !r.hold().equals(FIRST))
+            Comparator.comparing((Release r) -> !r.end().at().isAfter(view.timeline().pickup()))
+                .thenComparing(r -> !r.hold().equals(FIRST))
                 .thenComparing(r -> kind(r.kind()))
                 .thenComparing(
                     r -> holds.containsKey(r.hold()) ? holds.get(r.hold()).rank() : 1_000)

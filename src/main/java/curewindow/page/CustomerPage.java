@@ -27,6 +27,7 @@ final class CustomerPage {
     CareText texts = new CareText(guides, words.language(), facts);
     Contact contact = new Contact(view.shop(), words);
     Dated dated = new Dated(view);
+    CardNotes notes = new CardNotes(view);
     Fittings fittings = new Fittings(view);
     List<CustomerView.Answer> answers = dated.answers();
     List<CareText.Text> care = texts.care(view);
@@ -39,6 +40,7 @@ final class CustomerPage {
         true,
         words.text(
             "page.title", Map.of("car", view.job().car().text(), "shop", view.shop().name())),
+        notes.later(),
         greeting(),
         look,
         contact.card(words.text("page.reach.subject", job), words.text("page.reach.body", job)),
@@ -46,6 +48,8 @@ final class CustomerPage {
         !answers.isEmpty(),
         words.text(answers.isEmpty() ? "page.now.none" : "page.now.done"),
         dated.freed(),
+        notes.sooner(),
+        new Order(view).text(),
         dated.then(),
         links(!care.isEmpty()),
         words.text("page.dates.zone", place),

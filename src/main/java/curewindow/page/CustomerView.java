@@ -12,6 +12,7 @@ record CustomerView(
     String dir,
     boolean hidden,
     String title,
+    List<Note> changed,
     String greeting,
     Look look,
     Contact.Card shop,
@@ -19,6 +20,8 @@ record CustomerView(
     boolean doneHidden,
     String done,
     List<Freed> freed,
+    List<Note> sooner,
+    Optional<String> order,
     List<Next> then,
     List<Link> links,
     String zoneNote,
@@ -49,6 +52,9 @@ record CustomerView(
       String state,
       String over,
       boolean hidden) {}
+
+  /** That a date is not the one on the card; not shown from {@code to} on. */
+  record Note(String text, Optional<Long> to) {}
 
   /** What may be done again from an instant on. */
   record Freed(long at, String text) {}

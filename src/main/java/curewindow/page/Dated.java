@@ -26,11 +26,13 @@ final class Dated {
   private final JobView view;
   private final Words words;
   private final ZoneId zone;
+  private final When when;
 
   Dated(JobView view) {
     this.view = view;
     this.words = view.words();
     this.zone = view.timeline().zone();
+    this.when = new When(view);
   }
 
   List<CustomerView.Answer> answers() {
@@ -46,18 +48,19 @@ final class Dated {
     Instant at = release.end().at();
     String key = "hold." + release.hold() + (ask ? ".ask" : ".until");
     String[] parts = words.text(key, Map.of("when", DATE)).split(DATE, 2);
-    String[] day = words.day(at, zone).split("[,\u060C] ?", 2);
+    ZoneId there = when.zone(release);
+    String[] day = when.day(release).split("[,\u060C] ?", 2);
     boolean parted = day.length == 2;
-    String date = parted ? day[1] : words.monthDay(at, zone);
+    String date = parted ? day[1] : words.monthDay(at, there);
     return new CustomerView.Answer(
         release.hold(),
         parts[0].strip(),
-        parted ? day[0] : words.weekday(at, zone),
+        parted ? day[0] : words.weekday(at, there),
         date,
-        words.time(at, zone),
+        when.time(release),
         parts.length == 2 ? rest(parts[1]) : "",
         date.length() > LONG_DATE ? "long" : "",
-        iso(at),
+        iso(at, there),
         at.getEpochSecond(),
         lasting(release),
         ask ? "ask" : "wait",
@@ -85,14 +88,13 @@ final class Dated {
   }
 
   private CustomerView.Next next(Release release, boolean hidden) {
-    Instant at = release.end().at();
     boolean ask = release.end() instanceof AskUs;
     return new CustomerView.Next(
         release.hold(),
         shortLabel(release),
         words.text(
-            ask ? "page.then.ask" : "page.then.until", Map.of("when", words.shortDay(at, zone))),
-        iso(at),
+            ask ? "page.then.ask" : "page.then.until", Map.of("when", when.shortDay(release))),
+        iso(release.end().at(), when.zone(release)),
         lasting(release),
         hidden);
   }
@@ -133,10 +135,10 @@ final class Dated {
         words.text(then.key),
         lasting(release),
         ask,
-        iso(at),
-        clasped(words.shortDay(at, zone)),
-        words.time(at, zone),
-        likelyShown(release) ? Optional.of(iso(release.likely())) : Optional.empty(),
+        iso(at, when.zone(release)),
+        clasped(when.shortDay(release)),
+        when.time(release),
+        likelyShown(release) ? Optional.of(iso(release.likely(), zone)) : Optional.empty(),
         clasped(words.shortDay(release.likely(), zone)));
   }
 
@@ -160,7 +162,7 @@ final class Dated {
   }
 
   private CustomerView.Settle settle(Release release, Contact contact, Map<String, String> job) {
-    Map<String, String> when = Map.of("when", words.dayAndTime(release.end().at(), zone));
+    Map<String, String> until = Map.of("when", when.dayAndTime(release));
     boolean ask = release.end() instanceof AskUs;
     String done = words.text("hold." + release.hold() + ".done");
     Map<String, String> asked =
@@ -174,8 +176,8 @@ final class Dated {
     String body = words.text("page.normal.body", asked);
     return new CustomerView.Settle(
         asked.get("label"),
-        words.text("hold." + release.hold() + ".until", when),
-        ask ? words.text("hold." + release.hold() + ".ask", when) : done,
+        words.text("hold." + release.hold() + ".until", until),
+        ask ? words.text("hold." + release.hold() + ".ask", until) : done,
         done,
         Optional.of(release.end().at().getEpochSecond()),
         contact.sms(body).or(() -> contact.mail(words.text("page.normal.subject", asked), body)));
@@ -193,8 +195,8 @@ final class Dated {
         : Optional.of(release.end().at().getEpochSecond());
   }
 
-  private String iso(Instant at) {
-    return DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(at.atZone(zone).withNano(0));
+  private static String iso(Instant at, ZoneId there) {
+    return DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(at.atZone(there).withNano(0));
   }
 
   /** How a hold stands: a word and a shape. */

@@ -72,17 +72,17 @@ public final class JobFacts implements GuideFacts {
     return switch (what) {
       case "until" -> release.map(this::until);
       case "likely" -> release.map(r -> words.day(r.likely(), zone));
-      case "day" -> release.map(r -> words.day(r.end().at(), zone));
+      case "day" -> release.map(new When(view)::day);
       default -> Optional.empty();
     };
   }
 
   private String until(Release release) {
-    String when = words.dayAndTime(release.end().at(), zone);
+    String when = new When(view).dayAndTime(release);
     if (release.end() instanceof AskUs && release.kind() != HoldKind.VISIT) {
       return words.text("page.until-ask", Map.of("when", when));
     }
-    return when;
+    return words.text("page.until-safe", Map.of("when", when));
   }
 
   /** A value of the shop's own; the same on every page. */

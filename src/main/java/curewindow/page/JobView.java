@@ -3,10 +3,13 @@ package curewindow.page;
 import curewindow.climate.Place;
 import curewindow.cure.Timeline;
 import curewindow.shop.Catalogue;
+import curewindow.shop.FittedItem;
 import curewindow.shop.Job;
+import curewindow.shop.Service;
 import curewindow.shop.Shop;
 import curewindow.words.Words;
 import java.net.URI;
+import java.util.List;
 import java.util.Objects;
 
 /**
@@ -16,10 +19,12 @@ import java.util.Objects;
  * @param shop the shop
  * @param catalogue the catalogue
  * @param place the place where the car stands
- * @param timeline the computed dates
+ * @param timeline the dates; those given are brought into agreement with each other and with the
+ *     shop's opening hours, so that a visit is at a time at which the shop is open
  * @param words the words of the job's language
  * @param address the public address of the job's page, ending in a slash
  * @param token the secret part of the address
+ * @param printed what stands on cards that were made of this job
  */
 public record JobView(
     Job job,
@@ -29,7 +34,8 @@ public record JobView(
     Timeline timeline,
     Words words,
     URI address,
-    String token) {
+    String token,
+    List<PrintedDate> printed) {
 
   /** Refuses missing parts. */
   public JobView {
@@ -41,5 +47,62 @@ public record JobView(
     Objects.requireNonNull(words, "words");
     Objects.requireNonNull(address, "address");
     Objects.requireNonNull(token, "token");
+    printed = List.copyOf(printed);
+    timeline = Agreed.of(timeline, shop, keepsDryOutside(job, catalogue));
+  }
+
+  /**
+   * A job of which no card was made yet.
+   *
+   * @param job the job
+   * @param shop the shop
+   * @param catalogue the catalogue
+   * @param place the place where the car stands
+   * @param timeline the computed dates
+   * @param words the words of the job's language
+   * @param address the public address of the job's page, ending in a slash
+   * @param token the secret part of the address
+   */
+  public JobView(
+      Job job,
+      Shop shop,
+      Catalogue catalogue,
+      Place place,
+      Timeline timeline,
+      Words words,
+      URI address,
+      String token) {
+    this(job, shop, catalogue, place, timeline, words, address, token, List.of());
+  }
+
+  /**
+   * The same job with what stands on its cards.
+   *
+   * @param dates the printed dates
+   * @return the view
+   */
+  public JobView withPrinted(List<PrintedDate> dates) {
+    return new JobView(job, shop, catalogue, place, timeline, words, address, token, dates);
+  }
+
+  /**
+   * The same job with other computed dates.
+   *
+   * @param dates the dates
+   * @return the view
+   */
+  public JobView withTimeline(Timeline dates) {
+    return new JobView(job, shop, catalogue, place, dates, words, address, token, printed);
+  }
+
+  /** Whether a coating was laid on the outside of the car. */
+  private static boolean keepsDryOutside(Job job, Catalogue catalogue) {
+    for (FittedItem item : job.items()) {
+      Service service = catalogue.services().get(item.service());
+      if (service != null && !service.film() && !service.inside()) {
+        return true;
+      }
+    }
+    return false;
   }
 }

@@ -69,12 +69,14 @@ final class Strip {
   private final Instant last;
   private final ZoneId zone;
   private final Words words;
+  private final When when;
   private final List<Release> releases;
 
   Strip(JobView view) {
     releases = view.timeline().releases();
     zone = view.timeline().zone();
     words = view.words();
+    when = new When(view);
     start = view.timeline().pickup();
     last = releases.stream().map(r -> r.end().at()).max(Instant::compareTo).orElse(start);
   }
@@ -114,7 +116,7 @@ final class Strip {
     boolean ask = release.end() instanceof AskUs;
     return new Bar(
         words.text("hold." + release.hold() + ".label"),
-        words.shortDay(release.end().at(), zone),
+        when.shortDay(release),
         release.kind().id(),
         ask ? "#m-ask" : "#m-" + release.kind().id(),
         top + TEXT,
@@ -215,6 +217,6 @@ final class Strip {
             "likely",
             words.shortDay(release.likely(), zone),
             "safe",
-            words.dayAndTime(release.end().at(), zone)));
+            when.dayAndTime(release)));
   }
 }

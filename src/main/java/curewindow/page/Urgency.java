@@ -12,8 +12,9 @@ public final class Urgency {
   private Urgency() {}
 
   /**
-   * What the customer must not do yet, the most important first: by the catalogue's rank, then by
-   * published end. What is merely normal, and visits, are not among them.
+   * What the customer must not do yet, the most important first: what is still to wait for at
+   * pickup, then by the catalogue's rank, then by published end. What is merely normal, and visits,
+   * are not among them.
    *
    * @param view the job
    * @return the releases of kind {@link HoldKind#HOLD}
@@ -22,7 +23,8 @@ public final class Urgency {
     return view.timeline().releases().stream()
         .filter(r -> r.kind() == HoldKind.HOLD)
         .sorted(
-            Comparator.comparingInt((Release r) -> rank(view, r))
+            Comparator.comparing((Release r) -> !r.end().at().isAfter(view.timeline().pickup()))
+                .thenComparingInt(r -> rank(view, r))
                 .thenComparing(r -> r.end().at())
                 .thenComparing(Release::hold))
         .toList();

@@ -1,5 +1,6 @@
 package curewindow.shop;
 
+import curewindow.climate.ObservedHours;
 import curewindow.climate.Place;
 import curewindow.climate.Places;
 import curewindow.problem.Problem;
@@ -45,6 +46,7 @@ public final class ShopFolder {
           Optional.empty(),
           new Catalogue(Map.of(), Map.of(), Map.of(), Map.of(), List.of()),
           Map.of(),
+          Map.of(),
           List.of(),
           List.of(),
           List.of(),
@@ -72,9 +74,18 @@ public final class ShopFolder {
             shop.zone(),
             shop.language(),
             shop.place());
+    Map<String, ObservedHours> observed =
+        ObservedReader.read(files, placeNames, places, shop.place(), problems);
     JobsReader.Read jobs = new JobsReader(files, problems, known).read();
     return new ShopRead(
-        shop.shop(), catalogue, places, languages, jobs.good(), jobs.broken(), problems.all());
+        shop.shop(),
+        catalogue,
+        places,
+        observed,
+        languages,
+        jobs.good(),
+        jobs.broken(),
+        problems.all());
   }
 
   private List<String> languages() {

@@ -1,5 +1,6 @@
 package curewindow.shop;
 
+import curewindow.climate.ObservedHours;
 import curewindow.climate.Place;
 import curewindow.problem.Problem;
 import java.util.List;
@@ -13,6 +14,7 @@ import java.util.Optional;
  * @param shop the shop, or empty where shop.yaml cannot be used
  * @param catalogue the catalogue; entries with problems are left out
  * @param places all places that may be named, built-in ones and the shop's own, by id
+ * @param observed weather that was measured, by the place's id; rows with problems are left out
  * @param languages languages that have both words and guides, in alphabetical order
  * @param jobs the good jobs, by id
  * @param brokenJobs ids of jobs that were left out, as far as an id could be read, else the file's
@@ -23,6 +25,7 @@ public record ShopRead(
     Optional<Shop> shop,
     Catalogue catalogue,
     Map<String, Place> places,
+    Map<String, ObservedHours> observed,
     List<String> languages,
     List<Job> jobs,
     List<String> brokenJobs,

@@ -1,6 +1,7 @@
 package curewindow.site;
 
 import curewindow.handout.CardPress;
+import curewindow.page.JobView;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.shop.Job;
@@ -43,8 +44,10 @@ public final class CardFile {
     if (press.isEmpty()) {
       return new Result(false, problems.all());
     }
-    Optional<byte[]> pdf = press.get().cards(JobViews.of(shop, jobs, clock, tokens), problems);
+    List<JobView> views = JobViews.of(shop, jobs, clock, tokens);
+    Optional<byte[]> pdf = press.get().cards(views, problems);
     if (pdf.isPresent()) {
+      PrintedCards.note(shop, views, clock);
       AtomicFiles.write(file, pdf.get());
     }
     return new Result(pdf.isPresent(), problems.all());

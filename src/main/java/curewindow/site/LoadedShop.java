@@ -6,6 +6,7 @@ import curewindow.cure.CureCase;
 import curewindow.cure.Curing;
 import curewindow.guide.GuideLibrary;
 import curewindow.page.JobView;
+import curewindow.page.PrintedDate;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Severity;
@@ -29,21 +30,28 @@ public final class LoadedShop {
   private final ShopRead read;
   private final WordsLibrary words;
   private final GuideLibrary guides;
+  private final Optional<PrintedDates> printed;
   private final boolean ledgerIsRight;
   private final List<Problem> problems;
-  private final Curing curing = Curing.with(Climates::of);
+  private final Curing curing;
 
-  private LoadedShop(
-      ShopFiles files, ShopRead read, Texts texts, boolean ledgerIsRight, Problems all) {
+  /** Dates as they would be had nothing been measured. */
+  private final Curing unmeasured = Curing.with(Climates::of);
+
+  private LoadedShop(ShopFiles files, ShopRead read, Texts texts, Ledgers ledgers, Problems all) {
     this.files = files;
     this.read = read;
     this.words = texts.words();
     this.guides = texts.guides();
-    this.ledgerIsRight = ledgerIsRight;
+    this.printed = ledgers.printed();
+    this.ledgerIsRight = ledgers.links() && printed.isPresent();
     this.problems = all.all();
+    this.curing = Curing.with(Climates::of, read.observed());
   }
 
   private record Texts(WordsLibrary words, GuideLibrary guides) {}
+
+  private record Ledgers(boolean links, Optional<PrintedDates> printed) {}
 
   /**
    * Reads and checks a shop folder.
@@ -58,8 +66,11 @@ public final class LoadedShop {
     problems.addAll(read.problems());
     WordsLibrary words = WordsLibrary.read(files, problems);
     GuideLibrary guides = GuideLibrary.read(files, read.catalogue(), read.languages(), problems);
-    boolean ledgerIsRight = LinkLedger.read(files.root(), problems).isPresent();
-    return new LoadedShop(files, read, new Texts(words, guides), ledgerIsRight, problems);
+    Ledgers ledgers =
+        new Ledgers(
+            LinkLedger.read(files.root(), problems).isPresent(),
+            PrintedDates.read(files.root(), problems));
+    return new LoadedShop(files, read, new Texts(words, guides), ledgers, problems);
   }
 
   /**
@@ -128,7 +139,7 @@ public final class LoadedShop {
   }
 
   /**
-   * A job with its dates and words.
+   * A job with its dates and words, and with what its cards say.
    *
    * @param job a good job of this folder
    * @param token the secret part of its page's address
@@ -137,15 +148,25 @@ public final class LoadedShop {
   public JobView view(Job job, String token) {
     Shop shop = read.shop().orElseThrow();
     URI address = shop.address().resolve(PagePaths.folder(token));
-    return new JobView(
-        job,
-        shop,
-        read.catalogue(),
-        place(job),
-        curing.timeline(cureCase(job)),
-        words.of(job.language()),
-        address,
-        token);
+    JobView view =
+        new JobView(
+            job,
+            shop,
+            read.catalogue(),
+            place(job),
+            curing.timeline(cureCase(job)),
+            words.of(job.language()),
+            address,
+            token);
+    List<PrintedDate> cards = printed.map(p -> p.of(job.id())).orElse(List.of());
+    return read.observed().containsKey(job.place())
+        ? Slowed.mark(view, cards, () -> unmeasured.timeline(cureCase(job)))
+        : view.withPrinted(cards);
+  }
+
+  /** Whether a card of a job was made. */
+  boolean hasCard(Job job) {
+    return printed.filter(p -> !p.of(job.id()).isEmpty()).isPresent();
   }
 
   private Place place(Job job) {
@@ -169,9 +190,9 @@ public final class LoadedShop {
   }
 
   /**
-   * Whether the link ledger has to be mended before anything can be built.
+   * Whether the link ledger or the printed dates have to be mended before anything can be built.
    *
-   * @return true where it cannot be read
+   * @return true where one of them cannot be read
    */
   public boolean ledgerIsBroken() {
     return !ledgerIsRight;
@@ -181,5 +202,11 @@ public final class LoadedShop {
   static LinkLedger ledger(ShopLock lock) throws IOException {
     return LinkLedger.read(lock.shop(), new Problems())
         .orElseThrow(() -> new IOException("the link ledger was broken while it was in use"));
+  }
+
+  /** The printed dates as they stand on disk while the shop folder is locked. */
+  static PrintedDates printed(ShopLock lock) throws IOException {
+    return PrintedDates.read(lock.shop(), new Problems())
+        .orElseThrow(() -> new IOException("the printed dates were broken while they were in use"));
   }
 }

@@ -6,12 +6,14 @@ import curewindow.handout.CardPress;
 import curewindow.page.JobView;
 import curewindow.page.Pages;
 import curewindow.page.Urgency;
+import curewindow.page.When;
 import curewindow.problem.Problems;
 import curewindow.shop.Shop;
 import curewindow.words.Words;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -46,14 +48,14 @@ public final class Press {
   public static PressReport run(LoadedShop shop, Path out, Clock clock, Supplier<String> tokens)
       throws IOException {
     Output output = Output.open(out);
-    return new Press(shop, output).build(out, JobViews.of(shop, shop.jobs(), clock, tokens));
+    return new Press(shop, output).build(out, JobViews.of(shop, shop.jobs(), clock, tokens), clock);
   }
 
-  private PressReport build(Path out, List<JobView> views) throws IOException {
+  private PressReport build(Path out, List<JobView> views, Clock clock) throws IOException {
     Pages pages = Pages.read(shop.files(), shop.guides(), problems);
     List<PressReport.Made> made = customers(pages, views);
     openPages(pages);
-    cards(views);
+    cards(views, clock);
     output.put(PageList.FILE, PageList.text(views.stream().map(Press::row).toList()));
     boolean whole = shop.brokenJobs().isEmpty() && problems.all().isEmpty();
     Output.Written written = output.write(name -> !whole && isPage(name));
@@ -101,10 +103,14 @@ public final class Press {
         .forEach((name, html) -> output.put("site/" + name, html));
   }
 
-  private void cards(List<JobView> views) {
-    CardPress.read(shop.files(), problems)
-        .flatMap(press -> press.cards(views, problems))
-        .ifPresent(pdf -> output.put("office/cards.pdf", pdf));
+  private void cards(List<JobView> views, Clock clock) throws IOException {
+    Optional<byte[]> pdf =
+        CardPress.read(shop.files(), problems).flatMap(press -> press.cards(views, problems));
+    if (pdf.isPresent()) {
+      // On disk before the cards are, so that no card can leave the shop unnoticed.
+      PrintedCards.note(shop, views, clock);
+      output.put("office/cards.pdf", pdf.get());
+    }
   }
 
   private static PageList.Row row(JobView view) {
@@ -121,10 +127,9 @@ public final class Press {
     Release first =
         (holds.isEmpty() ? view.timeline().releases() : holds).stream().findFirst().orElseThrow();
     Words words = shop.words().of(view.shop().language());
+    ZoneId zone = new When(view).zone(first);
     String when =
-        words.shortDay(first.end().at(), view.timeline().zone())
-            + ", "
-            + words.time(first.end().at(), view.timeline().zone());
+        words.shortDay(first.end().at(), zone) + ", " + words.time(first.end().at(), zone);
     String ask = first.end() instanceof Release.AskUs ? "ask us, " : "";
     return words.text("hold." + first.hold() + ".label") + ": " + ask + when;
   }

@@ -5,9 +5,13 @@ import com.ibm.icu.util.ULocale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 
 /** One text of a language, ready to have values put in. Safe for use by several threads. */
 final class Message {
+
+  /** Where a value such as "7 p.m." ends the sentence that it stands in; not an ellipsis. */
+  private static final Pattern DOUBLE_STOP = Pattern.compile("(?<![.])[.]{2}(?![.])");
 
   private final String plain;
   private final MessageFormat format;
@@ -40,7 +44,7 @@ final class Message {
       return plain;
     }
     synchronized (format) {
-      return format.format(values);
+      return DOUBLE_STOP.matcher(format.format(values)).replaceAll(".");
     }
   }
 }

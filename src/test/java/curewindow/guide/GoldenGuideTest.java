@@ -53,6 +53,17 @@ class GoldenGuideTest {
     }
   }
 
+  @Test
+  void aValueThatEndsWithAStopEndsItsSentence() {
+    String guide = "Wait until (= hold.haze.until =). Then (= hold.haze.day =)...\n";
+    assertEquals(
+        "<p>Wait until 7 p.m. Then go...</p>\n",
+        Samples.guide(guide).html(Samples.facts("hold.haze.until = 7 p.m.\nhold.haze.day = go")));
+    assertEquals(
+        "<p>Wait until noon. Then 7 p.m....</p>\n",
+        Samples.guide(guide).html(Samples.facts("hold.haze.until = noon\nhold.haze.day = 7 p.m.")));
+  }
+
   private static void check(Case each, Locale locale) {
     String html = Samples.guide(each.guide()).html(Samples.facts(each.facts()));
     assertEquals(each.html(), html, () -> each.name() + " (" + locale + ")");

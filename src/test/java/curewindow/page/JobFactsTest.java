@@ -65,8 +65,22 @@ class JobFactsTest {
   @Test
   void untilFitsAfterUntilWhereTheShopMustBeAsked() {
     assertEquals(
-        Optional.of("we have seen the car (come in by Tuesday, December 15, 2 PM)"),
+        Optional.of("we have seen the car (come in on Tuesday, December 15, 2 PM)"),
         new JobFacts(Demo.askUs().view()).value("hold.windows-up.until").map(JobFactsTest::plain));
+  }
+
+  @Test
+  void untilHasItsArticleInSpanish() {
+    assertEquals(
+        Optional.of("el miércoles, 2 de diciembre, 4 p.m."),
+        new JobFacts(Demo.coatedFilm().view())
+            .value("hold.keep-dry.until")
+            .map(JobFactsTest::plain)
+            .map(t -> t.replace("p. m.", "p.m.")));
+    String html = Demo.coatedFilm().html();
+    assertTrue(html.contains("hasta el miércoles"), "in the guides");
+    assertFalse(html.contains("hasta miércoles"));
+    assertFalse(html.contains("m.."), "two stops");
   }
 
   @ParameterizedTest

@@ -155,6 +155,7 @@ class CureCasesTest {
             read.shop(),
             new Catalogue(c.services(), Map.of("odd", odd), c.spots(), c.holds(), c.rules()),
             read.places(),
+            Map.of(),
             read.languages(),
             read.jobs(),
             read.brokenJobs(),
@@ -180,7 +181,14 @@ class CureCasesTest {
     Catalogue narrow = new Catalogue(c.services(), c.films(), c.spots(), c.holds(), rules);
     read =
         new ShopRead(
-            read.shop(), narrow, read.places(), List.of(), List.of(), List.of(), List.of());
+            read.shop(),
+            narrow,
+            read.places(),
+            Map.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of());
     assertEquals(1, one("tint", "harbor-35", "back-glass").rules().size());
     assertEquals(1, one("tint", "harbor-35", "windshield").rules().size());
     assertEquals(0, one("tint", "harbor-35", "sunroof").rules().size());

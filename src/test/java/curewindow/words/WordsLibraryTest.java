@@ -178,6 +178,18 @@ final class WordsLibraryTest {
   }
 
   @Test
+  void aValueThatEndsWithAStopEndsItsSentence() throws IOException {
+    file("en/a.yaml", "a:\n  one: \"Wait until {when}. Then {what}...\"\n");
+    Words en = read().of("en");
+    assertEquals(
+        "Wait until 7 p.m. Then go...",
+        en.text("a.one", java.util.Map.of("when", "7 p.m.", "what", "go")));
+    assertEquals(
+        "Wait until noon. Then go...",
+        en.text("a.one", java.util.Map.of("when", "noon", "what", "go")));
+  }
+
+  @Test
   void severalThreadsMayShareALanguage() throws IOException {
     file("en/a.yaml", "n: \"{n, plural, one {# hour} other {# hours}} left\"\n");
     Words en = read().of("en");

@@ -1,0 +1,58 @@
+package curewindow.page;
+
+import curewindow.cure.HoldKind;
+import curewindow.cure.Release;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * A date on a card that is no longer the date of today. Only holds count: to come in early or to
+ * take something for normal too long hurts nothing.
+ *
+ * @param printed what the card says
+ * @param now how it is now
+ */
+public record CardChange(PrintedDate printed, Release now) {
+
+  /**
+   * The dates that came too early onto a card: who goes by them ends a hold before it is safe.
+   *
+   * @param view the job with its printed dates
+   * @return the changes, by printed date, then by hold
+   */
+  public static List<CardChange> later(JobView view) {
+    return all(view).stream().filter(CardChange::isLater).toList();
+  }
+
+  /** The holds that end sooner than a card says. */
+  static List<CardChange> sooner(JobView view) {
+    return all(view).stream().filter(CardChange::isSooner).toList();
+  }
+
+  private static List<CardChange> all(JobView view) {
+    return view.printed().stream()
+        .flatMap(p -> view.timeline().of(p.hold()).map(r -> new CardChange(p, r)).stream())
+        .filter(c -> c.now().kind() == HoldKind.HOLD)
+        .sorted(
+            Comparator.comparing((CardChange c) -> c.printed().at())
+                .thenComparing(c -> c.printed().hold()))
+        .toList();
+  }
+
+  private boolean isLater() {
+    return !printed.ask() && (isAsked() || now.end().at().isAfter(printed.at()));
+  }
+
+  private boolean isSooner() {
+    return !isAsked() && now.end().at().isBefore(printed.at());
+  }
+
+  /**
+   * Whether the shop wants to see the car before the hold ends.
+   *
+   * @return true where no date can be promised now
+   */
+  public boolean isAsked() {
+    return now.end() instanceof Release.AskUs;
+  }
+}

@@ -1,0 +1,182 @@
+package curewindow.shop;
+
+import curewindow.climate.ObservedHour;
+import curewindow.climate.ObservedHours;
+import curewindow.climate.Place;
+import curewindow.climate.Psychrometrics;
+import curewindow.problem.Problems;
+import curewindow.shop.Node.Leaf;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+
+/**
+ * Reads weather/observed.csv: weather that was measured, a row an hour. A row with a problem is
+ * left out and told; all others are used.
+ */
+final class ObservedReader {
+
+  static final String FILE = "weather/observed.csv";
+
+  private static final List<String> REQUIRED = List.of("time", "air");
+  private static final List<String> COLUMNS =
+      List.of("place", "time", "air", "dew-point", "humidity", "irradiance");
+
+  /** A dew point may lie this far above the air, K, as instruments differ; it then counts as it. */
+  private static final double INSTRUMENTS = 1;
+
+  private final Source source;
+  private final Names names;
+  private final Map<String, Place> places;
+  private final Optional<String> usual;
+  private final Map<String, List<ObservedHour>> hours = new TreeMap<>();
+  private final Map<String, Integer> lines = new HashMap<>();
+
+  private ObservedReader(
+      Source source, Names names, Map<String, Place> places, Optional<String> usual) {
+    this.source = source;
+    this.names = names;
+    this.places = places;
+    this.usual = usual;
+  }
+
+  /** All columns that the file may have. */
+  static List<String> columns() {
+    return COLUMNS;
+  }
+
+  /**
+   * The measured weather of a shop folder; nothing where it has no such file.
+   *
+   * @param files the shop folder
+   * @param names the names of places
+   * @param places the places by name
+   * @param usual the place of rows that name none
+   * @param problems where it is told what is wrong
+   * @return the hours by the place's id
+   */
+  static Map<String, ObservedHours> read(
+      ShopFiles files,
+      Names names,
+      Map<String, Place> places,
+      Optional<String> usual,
+      Problems problems) {
+    ObservedReader reader = new ObservedReader(new Source(FILE, problems), names, places, usual);
+    if (files.has(FILE)) {
+      files.text(FILE, problems).ifPresent(reader::rows);
+    }
+    Map<String, ObservedHours> read = new TreeMap<>();
+    reader.hours.forEach((place, list) -> read.put(place, new ObservedHours(list)));
+    return read;
+  }
+
+  private void rows(String text) {
+    CsvTable.read(text, REQUIRED, COLUMNS, source)
+        .ifPresent(lines -> lines.stream().filter(CsvTable.Line::whole).forEach(this::row));
+  }
+
+  private void row(CsvTable.Line line) {
+    Optional<Place> place = place(line);
+    Optional<Instant> start = place.flatMap(p -> start(line, p));
+    Optional<Double> air = number(line, "air", -60, 60);
+    if (air.isEmpty() && !line.cells().containsKey("air")) {
+      missing(line, "air");
+    }
+    Optional<Double> dewPoint = dewPoint(line, air);
+    Optional<Double> sun = number(line, "irradiance", 0, 1500);
+    boolean sunIsWrong = line.cells().containsKey("irradiance") && sun.isEmpty();
+    if (start.isPresent() && air.isPresent() && dewPoint.isPresent() && !sunIsWrong) {
+      OptionalDouble g = sun.isPresent() ? OptionalDouble.of(sun.get()) : OptionalDouble.empty();
+      add(line, place.get(), new ObservedHour(start.get(), air.get(), dewPoint.get(), g));
+    }
+  }
+
+  private void add(CsvTable.Line line, Place place, ObservedHour hour) {
+    Integer before = lines.putIfAbsent(place.id() + " " + hour.start(), line.where().line());
+    if (before != null) {
+      source.error(
+          "named-twice",
+          line.where(),
+          "the hour stands in line " + before + " already",
+          "delete one of the two rows; the first is used");
+      return;
+    }
+    hours.computeIfAbsent(place.id(), id -> new ArrayList<>()).add(hour);
+  }
+
+  private Optional<Place> place(CsvTable.Line line) {
+    Leaf cell = line.cells().get("place");
+    if (cell == null && usual.isEmpty()) {
+      missing(line, "place");
+    }
+    return (cell == null ? usual : names.check(cell, source)).map(places::get);
+  }
+
+  private Optional<Instant> start(CsvTable.Line line, Place place) {
+    Leaf cell = line.cells().get("time");
+    if (cell == null) {
+      missing(line, "time");
+      return Optional.empty();
+    }
+    Optional<Instant> start = Times.moment(cell, Optional.of(place.zone()), source);
+    if (start.isPresent() && !isFullHour(start.get(), place)) {
+      source.error(
+          "not-an-hour",
+          cell.where(),
+          "time is not the start of an hour by the clock of "
+              + place.id()
+              + ": "
+              + Source.shown(cell.text()),
+          "write the start of the hour, such as 2026-11-25T14:00");
+      return Optional.empty();
+    }
+    return start;
+  }
+
+  private static boolean isFullHour(Instant at, Place place) {
+    int offset = place.zone().getRules().getStandardOffset(at).getTotalSeconds();
+    return Math.floorMod(at.getEpochSecond() + offset, 3600) == 0;
+  }
+
+  private Optional<Double> dewPoint(CsvTable.Line line, Optional<Double> air) {
+    boolean dew = line.cells().containsKey("dew-point");
+    boolean humid = line.cells().containsKey("humidity");
+    if (dew == humid) {
+      source.error(
+          dew ? "both-given" : "missing-key",
+          line.where(),
+          dew ? "dew-point and humidity are both given" : "neither dew-point nor humidity is given",
+          dew ? "leave one of the two empty" : "write one of the two");
+      return Optional.empty();
+    }
+    if (humid) {
+      Optional<Double> humidity = number(line, "humidity", 1, 100);
+      return air.flatMap(a -> humidity.map(h -> Psychrometrics.dewPoint(a, h)));
+    }
+    return number(line, "dew-point", -80, 45)
+        .filter(d -> air.isEmpty() || d <= air.get() + INSTRUMENTS || tooDamp(line));
+  }
+
+  private boolean tooDamp(CsvTable.Line line) {
+    source.error(
+        "out-of-range",
+        line.cells().get("dew-point").where(),
+        "dew-point is above air, which cannot be",
+        "check both values; they are degrees Celsius");
+    return false;
+  }
+
+  private Optional<Double> number(CsvTable.Line line, String column, double low, double high) {
+    return Optional.ofNullable(line.cells().get(column))
+        .flatMap(cell -> Values.number(cell, low, high, source));
+  }
+
+  private void missing(CsvTable.Line line, String column) {
+    source.error("missing-key", line.where(), column + " is missing", "fill in " + column);
+  }
+}

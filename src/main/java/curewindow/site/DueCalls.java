@@ -1,0 +1,76 @@
+package curewindow.site;
+
+import curewindow.page.CardChange;
+import curewindow.page.JobView;
+import curewindow.page.When;
+import curewindow.shop.Job;
+import curewindow.words.Words;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Whom the shop should call, because a date on a card has become too early. */
+public final class DueCalls {
+
+  private DueCalls() {}
+
+  /**
+   * A call to make.
+   *
+   * @param job the job's id
+   * @param firstName whom to ask for; may be empty
+   * @param hold what it is about, in the shop's language
+   * @param printed the earliest date on a card of the job
+   * @param card the same in words, by the clock where the car is
+   * @param now until when to wait now, or when to come in, in words
+   * @param ask whether the customer should come in, as no date can be promised
+   */
+  public record Call(
+      String job,
+      String firstName,
+      String hold,
+      Instant printed,
+      String card,
+      String now,
+      boolean ask) {}
+
+  /**
+   * The calls that still help: those whose new date has not come yet.
+   *
+   * @param shop a shop folder whose shop.yaml and ledgers are right
+   * @param at the time at which the list is asked for
+   * @return the calls, the earliest printed date first, as it is the first to be relied on
+   */
+  public static List<Call> of(LoadedShop shop, Instant at) {
+    List<Call> calls = new ArrayList<>();
+    for (Job job : shop.jobs()) {
+      if (shop.hasCard(job)) {
+        // The list shows no address, so it does not need the job's real token.
+        JobView view = shop.view(job, "0");
+        CardChange.later(view).stream()
+            .filter(c -> c.now().end().at().isAfter(at))
+            .map(c -> call(view, c, shop))
+            .forEach(calls::add);
+      }
+    }
+    calls.sort(
+        Comparator.comparing(Call::printed).thenComparing(Call::job).thenComparing(Call::hold));
+    return calls;
+  }
+
+  private static Call call(JobView view, CardChange change, LoadedShop shop) {
+    Words words = shop.words().of(view.shop().language());
+    When when = new When(view);
+    Instant printed = change.printed().at();
+    Instant now = change.now().end().at();
+    return new Call(
+        view.job().id(),
+        view.job().firstName(),
+        words.text("hold." + change.now().hold() + ".label"),
+        printed,
+        words.dayAndTime(printed, view.timeline().zone()),
+        words.dayAndTime(now, when.zone(change.now())),
+        change.isAsked());
+  }
+}

@@ -1,0 +1,209 @@
+package curewindow.site;
+
+import curewindow.cure.Release;
+import curewindow.page.JobView;
+import curewindow.page.PrintedDate;
+import curewindow.page.When;
+import curewindow.problem.Problem;
+import curewindow.problem.Problems;
+import curewindow.problem.Where;
+import de.siegmar.fastcsv.reader.CsvParseException;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
+import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * The dates that stand on cards, so that none of them ever silently becomes unsafe. A date counts
+ * as printed when a file with its card was made, by a press or by itself. Rows are added where a
+ * date is new or differs from the last one, and never changed: the first row of a hold is what was
+ * printed first, its last row what was printed last.
+ *
+ * <p>The file is {@code printed-dates.csv} in the shop folder, with the columns {@code job}, {@code
+ * hold}, {@code state} ({@code safe-by} or {@code ask-us}), {@code date} and {@code printed}.
+ */
+final class PrintedDates {
+
+  /** The file, relative to the shop folder. */
+  static final String FILE = "printed-dates.csv";
+
+  private static final List<String> HEADER = List.of("job", "hold", "state", "date", "printed");
+  private static final String SAFE = "safe-by";
+  private static final String ASK = "ask-us";
+
+  private final Path file;
+  private final List<Row> rows;
+  private boolean changed;
+
+  private PrintedDates(Path file, List<Row> rows) {
+    this.file = file;
+    this.rows = rows;
+  }
+
+  private record Row(String job, String hold, boolean ask, OffsetDateTime at, LocalDate printed) {
+
+    boolean says(Row other) {
+      return ask == other.ask && at.isEqual(other.at);
+    }
+
+    boolean isOf(String someJob, String someHold) {
+      return job.equals(someJob) && hold.equals(someHold);
+    }
+  }
+
+  /**
+   * Reads the printed dates of a shop folder; a folder without them has none.
+   *
+   * @param shop the shop folder
+   * @param problems where it is said what is wrong with the file
+   * @return the dates, or empty where the file has problems: it must then not be written
+   */
+  static Optional<PrintedDates> read(Path shop, Problems problems) {
+    Path file = shop.resolve(FILE);
+    List<Row> rows = new ArrayList<>();
+    int before = problems.errorCount();
+    if (Files.exists(file)) {
+      try (CsvReader<CsvRecord> records =
+          CsvReader.builder()
+              .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
+              .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+              .ofCsvRecord(Files.readString(file, StandardCharsets.UTF_8))) {
+        records.forEach(record -> readRow(record, rows, problems));
+      } catch (IOException | CsvParseException e) {
+        problem(0, "the printed dates cannot be read", problems);
+      }
+    }
+    return problems.errorCount() > before
+        ? Optional.empty()
+        : Optional.of(new PrintedDates(file, rows));
+  }
+
+  private static void readRow(CsvRecord record, List<Row> rows, Problems problems) {
+    int line = (int) record.getStartingLineNumber();
+    List<String> fields = record.getFields();
+    if (line == 1) {
+      if (!fields.equals(HEADER)) {
+        problem(1, "the first line is not " + String.join(",", HEADER), problems);
+      }
+    } else if (fields.size() != HEADER.size()) {
+      problem(line, "the row has " + fields.size() + " fields instead of 5", problems);
+    } else if (!List.of(SAFE, ASK).contains(fields.get(2))) {
+      problem(line, "\"" + fields.get(2) + "\" is neither safe-by nor ask-us", problems);
+    } else {
+      row(fields, line, problems).ifPresent(rows::add);
+    }
+  }
+
+  private static Optional<Row> row(List<String> fields, int line, Problems problems) {
+    String read = fields.get(3);
+    try {
+      OffsetDateTime at = OffsetDateTime.parse(read);
+      read = fields.get(4);
+      LocalDate printed = LocalDate.parse(read);
+      return Optional.of(
+          new Row(fields.get(0), fields.get(1), fields.get(2).equals(ASK), at, printed));
+    } catch (DateTimeException e) {
+      problem(line, "\"" + read + "\" is not a date that Curewindow wrote", problems);
+      return Optional.empty();
+    }
+  }
+
+  private static void problem(int line, String message, Problems problems) {
+    problems.add(
+        Problem.error(
+            "printed-dates",
+            new Where(FILE, line, line == 0 ? 0 : 1, ""),
+            message,
+            "mend it or bring it back from a backup: customers go by the dates on their cards"));
+  }
+
+  /**
+   * What the cards of a job say: of each hold the earliest date, as any of the cards may be the one
+   * that the customer goes by.
+   *
+   * @param job the job's id
+   * @return one date for each hold, by hold
+   */
+  List<PrintedDate> of(String job) {
+    Map<String, Row> earliest = new TreeMap<>();
+    rows.stream()
+        .filter(r -> r.job().equals(job))
+        .forEach(r -> earliest.merge(r.hold(), r, PrintedDates::stricter));
+    return earliest.values().stream()
+        .map(r -> new PrintedDate(r.hold(), r.at().toInstant(), r.ask(), false))
+        .toList();
+  }
+
+  /** A promise binds more than the advice to ask, and an early one more than a late one. */
+  private static Row stricter(Row one, Row other) {
+    if (one.ask() != other.ask()) {
+      return one.ask() ? other : one;
+    }
+    return other.at().isBefore(one.at()) ? other : one;
+  }
+
+  /**
+   * Adds what a card says, kept once {@link #save} was called.
+   *
+   * @param view the job
+   * @param dates the releases on its card
+   * @param today the day written beside new rows
+   */
+  void add(JobView view, List<Release> dates, LocalDate today) {
+    When when = new When(view);
+    for (Release release : dates) {
+      Row row =
+          new Row(
+              view.job().id(),
+              release.hold(),
+              release.end() instanceof Release.AskUs,
+              release.end().at().atZone(when.zone(release)).toOffsetDateTime(),
+              today);
+      Optional<Row> last =
+          rows.stream().filter(r -> r.isOf(row.job(), row.hold())).reduce((a, b) -> b);
+      if (last.filter(row::says).isEmpty()) {
+        rows.add(row);
+        changed = true;
+      }
+    }
+  }
+
+  /**
+   * Writes the file if a row was added since it was read.
+   *
+   * @throws IOException where the shop folder cannot be written
+   */
+  void save() throws IOException {
+    if (!changed) {
+      return;
+    }
+    StringWriter text = new StringWriter();
+    try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(text)) {
+      csv.writeRecord(HEADER);
+      rows.forEach(
+          r ->
+              csv.writeRecord(
+                  r.job(),
+                  r.hold(),
+                  r.ask() ? ASK : SAFE,
+                  r.at().toString(),
+                  r.printed().toString()));
+    }
+    AtomicFiles.write(file, text.toString().getBytes(StandardCharsets.UTF_8));
+    changed = false;
+  }
+}

@@ -1,0 +1,42 @@
+package curewindow.site;
+
+import curewindow.cure.Release;
+import curewindow.cure.Timeline;
+import curewindow.page.CardChange;
+import curewindow.page.JobView;
+import curewindow.page.PrintedDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** Finds out which dates came too early onto a card because of the weather measured since. */
+final class Slowed {
+
+  private Slowed() {}
+
+  /**
+   * A job with its printed dates.
+   *
+   * @param view the job
+   * @param dates what its cards say
+   * @param usual the job's dates as they would be had nothing been measured; asked for only where a
+   *     date is too early
+   */
+  static JobView mark(JobView view, List<PrintedDate> dates, Supplier<Timeline> usual) {
+    JobView printed = view.withPrinted(dates);
+    List<PrintedDate> early = CardChange.later(printed).stream().map(CardChange::printed).toList();
+    if (early.isEmpty()) {
+      return printed;
+    }
+    Timeline unmeasured = view.withTimeline(usual.get()).timeline();
+    return view.withPrinted(
+        dates.stream().map(d -> d.slowed(early.contains(d) && held(d, unmeasured))).toList());
+  }
+
+  private static boolean held(PrintedDate date, Timeline usual) {
+    Optional<Release> release = usual.of(date.hold());
+    return release
+        .filter(r -> r.end() instanceof Release.SafeBy && !r.end().at().isAfter(date.at()))
+        .isPresent();
+  }
+}
