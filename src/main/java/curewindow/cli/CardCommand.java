@@ -5,7 +5,10 @@ import curewindow.site.CardFile;
 import curewindow.site.LoadedShop;
 import curewindow.site.Tokens;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
@@ -40,6 +43,7 @@ final class CardCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
+    refuseOtherFiles();
     LoadedShop loaded = shop.load();
     List<Job> jobs = new ArrayList<>();
     for (String id : ids) {
@@ -60,5 +64,19 @@ final class CardCommand implements Callable<Integer> {
       out.println(file + ": " + jobs.size() + (jobs.size() == 1 ? " card" : " cards"));
     }
     return result.problems().isEmpty() ? Exit.OK : Exit.PROBLEMS;
+  }
+
+  /** Only a PDF is ever replaced, so that a slip of the hand costs no file of the shop's. */
+  private void refuseOtherFiles() throws IOException {
+    if (!file.toString().endsWith(".pdf")) {
+      throw new IOException(file + " does not end in .pdf; name the PDF to write with --out");
+    }
+    if (Files.exists(file)) {
+      try (InputStream in = Files.newInputStream(file)) {
+        if (!new String(in.readNBytes(4), StandardCharsets.US_ASCII).equals("%PDF")) {
+          throw new IOException(file + " is there and is no PDF; name another file with --out");
+        }
+      }
+    }
   }
 }

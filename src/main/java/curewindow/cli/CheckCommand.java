@@ -4,10 +4,13 @@ import curewindow.problem.Problem;
 import curewindow.problem.Severity;
 import curewindow.site.DueCalls;
 import curewindow.site.LoadedShop;
+import curewindow.site.Press;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.time.Instant;
+import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -30,14 +33,14 @@ final class CheckCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     PrintWriter out = spec.commandLine().getOut();
     LoadedShop loaded = shop.load();
-    long errors = count(loaded, Severity.ERROR);
-    long notices = count(loaded, Severity.NOTICE);
+    List<Problem> problems = problems(loaded);
+    long errors = count(problems, Severity.ERROR);
+    long notices = count(problems, Severity.NOTICE);
     ProblemLines.print(
-        loaded.problems().stream().filter(p -> notes || p.severity() == Severity.ERROR).toList(),
-        out);
+        problems.stream().filter(p -> notes || p.severity() == Severity.ERROR).toList(), out);
     String hint = notices > 0 && !notes ? " (--notes prints them)" : "";
     out.printf(
-        "%d to mend, %d notes%s, %d jobs are good%n", errors, notices, hint, loaded.jobs().size());
+        "%d to mend; good jobs: %d; notes: %d%s%n", errors, loaded.jobs().size(), notices, hint);
     sayCalls(loaded, out);
     return errors > 0 ? Exit.PROBLEMS : Exit.OK;
   }
@@ -52,7 +55,15 @@ final class CheckCommand implements Callable<Integer> {
     }
   }
 
-  private static long count(LoadedShop loaded, Severity severity) {
-    return loaded.problems().stream().map(Problem::severity).filter(s -> s == severity).count();
+  private static List<Problem> problems(LoadedShop loaded) {
+    List<Problem> pressing = loaded.shop().isPresent() ? Press.rehearse(loaded) : List.of();
+    return Stream.concat(loaded.problems().stream(), pressing.stream())
+        .distinct()
+        .sorted()
+        .toList();
+  }
+
+  private static long count(List<Problem> problems, Severity severity) {
+    return problems.stream().map(Problem::severity).filter(s -> s == severity).count();
   }
 }

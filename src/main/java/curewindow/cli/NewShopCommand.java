@@ -1,9 +1,9 @@
 package curewindow.cli;
 
+import curewindow.problem.Problem;
 import curewindow.shop.NewShop;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -25,7 +25,8 @@ final class NewShopCommand implements Callable<Integer> {
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
     if (NewShop.write(folder) instanceof NewShop.Refused refused) {
-      ProblemLines.print(List.of(refused.problem()), spec.commandLine().getErr());
+      Problem why = refused.problem();
+      spec.commandLine().getErr().println(why.message() + "; " + why.fix());
       return Exit.DISK;
     }
     out.println("A new shop folder is in " + folder + ". Next:");

@@ -45,12 +45,19 @@ final class PressCommand implements Callable<Integer> {
       return Exit.PROBLEMS;
     }
     PressReport report = Press.run(loaded, folder, Clock.systemUTC(), Tokens.secure());
+    if (report.files().made() == 0) {
+      ProblemLines.print(report.problems(), out);
+      out.println("Nothing was built: the printed cards would lead nowhere.");
+      return Exit.PROBLEMS;
+    }
     print(report, loaded, out);
     return loaded.hasErrors() || report.hasErrors() ? Exit.PROBLEMS : Exit.OK;
   }
 
   private void print(PressReport report, LoadedShop loaded, PrintWriter out) {
-    out.printf("%s: %d jobs%n%n", loaded.shop().orElseThrow().name(), report.made().size());
+    int jobs = report.made().size();
+    out.printf(
+        "%s: %d %s%n%n", loaded.shop().orElseThrow().name(), jobs, jobs == 1 ? "job" : "jobs");
     for (PressReport.Made made : report.made()) {
       out.printf("  %-10s %-12s %s%n", made.job(), made.firstName(), made.firstAnswer());
     }
@@ -73,6 +80,6 @@ final class PressCommand implements Callable<Integer> {
         report.files().made(), report.files().changed(), report.files().removed());
     out.println("  " + folder.resolve("site") + "    the public site: this is what you publish");
     out.println("  " + folder.resolve("office") + "  private: cards.pdf to print, pages.csv");
-    out.println("To look at it: " + Program.call("view --out " + folder));
+    out.println("To look at it: " + Program.call("view --out " + Program.quoted(folder)));
   }
 }

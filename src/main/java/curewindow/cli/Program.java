@@ -19,6 +19,17 @@ final class Program {
     return "java -jar " + jar() + " " + rest;
   }
 
+  /**
+   * A path as it has to be typed.
+   *
+   * @param path the path
+   * @return in quotation marks where it has a blank
+   */
+  static String quoted(Path path) {
+    String text = path.toString();
+    return text.contains(" ") ? "\"" + text + "\"" : text;
+  }
+
   private static String jar() {
     try {
       CodeSource source = Program.class.getProtectionDomain().getCodeSource();

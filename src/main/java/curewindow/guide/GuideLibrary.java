@@ -28,8 +28,9 @@ public final class GuideLibrary {
   }
 
   /**
-   * Reads all guides, the files {@code content/guides/LANGUAGE/ID.md}. A guide with errors is left
-   * out; the others can still be used. A guide that one language has and another lacks is a notice.
+   * Reads all guides, the files {@code content/guides/LANGUAGE/ID.md}. In place of a guide with
+   * errors the one of the same name that comes with the program is used, where there is one. A
+   * guide that one language has and another lacks is a notice.
    *
    * @param files the shop folder
    * @param catalogue the services, spots, holds and materials that guides may name
@@ -49,16 +50,30 @@ public final class GuideLibrary {
         String id = file.substring(file.lastIndexOf('/') + 1, file.length() - ENDING.length());
         if (goodName(file, id, problems)) {
           present.get(language).add(id);
-          files
-              .text(file, problems)
-              .flatMap(text -> reader.read(id, language, new GuideSource(file, text, problems)))
-              .ifPresent(guide -> guides.put(id, guide));
+          read(files, reader, file, problems).ifPresent(guide -> guides.put(id, guide));
         }
       }
       byLanguage.put(language, Collections.unmodifiableMap(guides));
     }
     reportMissing(present, problems);
     return new GuideLibrary(byLanguage);
+  }
+
+  /** A guide of the shop's that has errors is replaced by the program's own until it is mended. */
+  private static Optional<Guide> read(
+      ShopFiles files, GuideReader reader, String file, Problems problems) {
+    String id = file.substring(file.lastIndexOf('/') + 1, file.length() - ENDING.length());
+    String language = file.substring(FOLDER.length(), file.lastIndexOf('/'));
+    Optional<Guide> guide =
+        files
+            .text(file, problems)
+            .flatMap(text -> reader.read(id, language, new GuideSource(file, text, problems)));
+    if (guide.isPresent()) {
+      return guide;
+    }
+    return files
+        .original(file)
+        .flatMap(text -> reader.read(id, language, new GuideSource(file, text, new Problems())));
   }
 
   private static boolean goodName(String file, String id, Problems problems) {

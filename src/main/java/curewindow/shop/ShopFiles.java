@@ -135,6 +135,20 @@ public final class ShopFiles {
     }
   }
 
+  /**
+   * The text that the program itself brings for a file, whatever the shop folder has.
+   *
+   * @param file relative to the shop folder, with forward slashes
+   * @return the text, or empty where the program brings none
+   */
+  public Optional<String> original(String file) {
+    try {
+      return starter.bytes(file).map(bytes -> new String(bytes, StandardCharsets.UTF_8));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
   private static Optional<String> decode(String file, byte[] bytes, Problems problems) {
     ByteBuffer in = ByteBuffer.wrap(bytes);
     try {

@@ -12,15 +12,24 @@ final class AtomicFiles {
   private AtomicFiles() {}
 
   static void write(Path file, byte[] bytes) throws IOException {
-    Path folder = file.toAbsolutePath().getParent();
-    Files.createDirectories(folder);
-    Path half = Files.createTempFile(folder, ".half-", ".tmp");
+    Path half = half(file);
     try {
       Files.write(half, bytes);
       readableByAll(half);
       move(half, file);
     } finally {
       Files.deleteIfExists(half);
+    }
+  }
+
+  private static Path half(Path file) throws IOException {
+    Path folder = file.toAbsolutePath().getParent();
+    try {
+      Files.createDirectories(folder);
+      return Files.createTempFile(folder, ".half-", ".tmp");
+    } catch (IOException e) {
+      throw new IOException(
+          file + " cannot be written; check the permissions of " + folder + " and its space", e);
     }
   }
 

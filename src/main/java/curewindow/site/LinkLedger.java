@@ -60,7 +60,9 @@ public final class LinkLedger {
     Path file = shop.resolve(FILE);
     Map<String, Entry> entries = new TreeMap<>();
     int before = problems.errorCount();
-    if (Files.exists(file)) {
+    if (isEmptyOrLost(shop, file)) {
+      problem(0, "the link ledger is empty or gone, although pages were made before", problems);
+    } else if (Files.exists(file)) {
       try (CsvReader<CsvRecord> rows =
           CsvReader.builder()
               .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
@@ -76,6 +78,13 @@ public final class LinkLedger {
     return problems.errorCount() > before
         ? Optional.empty()
         : Optional.of(new LinkLedger(file, entries));
+  }
+
+  /** A ledger that was there once is never begun anew in silence. */
+  private static boolean isEmptyOrLost(Path shop, Path file) {
+    return Files.exists(file)
+        ? file.toFile().length() == 0
+        : Files.exists(shop.resolve(PrintedDates.FILE));
   }
 
   private static void readRow(CsvRecord row, Map<String, Entry> entries, Problems problems) {

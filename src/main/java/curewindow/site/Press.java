@@ -1,24 +1,24 @@
 package curewindow.site;
 
-import curewindow.calendar.CareCalendar;
 import curewindow.cure.Release;
 import curewindow.handout.CardPress;
 import curewindow.page.JobView;
-import curewindow.page.Pages;
 import curewindow.page.Urgency;
 import curewindow.page.When;
+import curewindow.problem.Problem;
 import curewindow.problem.Problems;
-import curewindow.shop.Shop;
 import curewindow.words.Words;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
-import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Builds the site and the handouts of a shop folder. Every good job is built; what is wrong with
@@ -27,11 +27,13 @@ import java.util.stream.IntStream;
 public final class Press {
 
   private final LoadedShop shop;
+  private final Path out;
   private final Output output;
   private final Problems problems = new Problems();
 
-  private Press(LoadedShop shop, Output output) {
+  private Press(LoadedShop shop, Path out, Output output) {
     this.shop = shop;
+    this.out = out;
     this.output = output;
   }
 
@@ -42,68 +44,71 @@ public final class Press {
    * @param out the output folder
    * @param clock gives the date written beside new tokens
    * @param tokens makes the secret parts of new pages' addresses
-   * @return what was made
+   * @return what was made; nothing where the link ledger no longer knows a page of the last press
    * @throws IOException where a folder cannot be written; the message is for the user
    */
   public static PressReport run(LoadedShop shop, Path out, Clock clock, Supplier<String> tokens)
       throws IOException {
-    Output output = Output.open(out);
-    return new Press(shop, output).build(out, JobViews.of(shop, shop.jobs(), clock, tokens), clock);
+    Press press = new Press(shop, out, Output.open(out));
+    List<PageList.Row> before = PageList.read(out);
+    List<Problem> lost = LostAddresses.of(shop, before);
+    if (!lost.isEmpty()) {
+      return new PressReport(List.of(), List.of(), new PressReport.Files(0, 0, 0), lost, out);
+    }
+    return press.build(before, JobViews.of(shop, shop.jobs(), clock, tokens), clock);
   }
 
-  private PressReport build(Path out, List<JobView> views, Clock clock) throws IOException {
-    Pages pages = Pages.read(shop.files(), shop.guides(), problems);
-    List<PressReport.Made> made = customers(pages, views);
-    openPages(pages);
-    cards(views, clock);
-    output.put(PageList.FILE, PageList.text(views.stream().map(Press::row).toList()));
-    boolean whole = shop.brokenJobs().isEmpty() && problems.all().isEmpty();
-    Output.Written written = output.write(name -> !whole && isPage(name));
+  /**
+   * What would go wrong in a press although the files themselves can be read, such as a mistake in
+   * a template. Nothing is written.
+   *
+   * @param shop a shop folder whose shop.yaml is right
+   * @return the problems, by file and line
+   */
+  public static List<Problem> rehearse(LoadedShop shop) {
+    Problems problems = new Problems();
+    List<JobView> views =
+        shop.jobs().parallelStream().map(j -> shop.view(j, Tokens.SAMPLE)).toList();
+    problems.addAll(Rendering.of(shop, views).problems());
+    CardPress.read(shop.files(), problems)
+        .ifPresent(press -> press.cards(views.stream().limit(1).toList(), problems));
+    return problems.all();
+  }
+
+  private PressReport build(List<PageList.Row> before, List<JobView> views, Clock clock)
+      throws IOException {
+    Rendering pages = Rendering.of(shop, views);
+    problems.addAll(pages.problems());
+    List<PressReport.Made> made = new ArrayList<>();
+    pages.customers().forEach(customer -> made.add(put(customer)));
+    pages.open().forEach((name, html) -> output.put("site/" + name, html));
+    boolean cards = cards(pages.customers().stream().map(Rendering.Customer::view).toList(), clock);
+    List<String> leftOut =
+        Stream.concat(shop.brokenJobs().stream(), pages.failed().stream()).sorted().toList();
+    Set<String> good = new HashSet<>();
+    made.forEach(m -> good.add(m.job()));
+    KeptPages kept = new KeptPages(before, good, leftOut, !pages.openIsWhole(), !cards);
+    output.put(PageList.FILE, PageList.text(rows(pages, kept)));
+    Output.Written written = output.write(kept);
     return new PressReport(
         made,
-        shop.brokenJobs(),
+        leftOut,
         new PressReport.Files(written.files(), written.changed(), written.removed()),
         problems.all(),
         out);
   }
 
-  /** Pages of the last press that this one may have failed to make again. */
-  private static boolean isPage(String name) {
-    return name.startsWith("site/") || name.startsWith("office/cards");
+  private PressReport.Made put(Rendering.Customer customer) {
+    JobView view = customer.view();
+    String folder = "site/" + PagePaths.folder(view.token());
+    output.put(folder + "index.html", customer.html());
+    output.put(folder + "care.ics", customer.calendar());
+    return new PressReport.Made(
+        view.job().id(), view.job().firstName(), answer(view), folder + "index.html");
   }
 
-  private List<PressReport.Made> customers(Pages pages, List<JobView> views) {
-    List<Problems> mistakes = views.stream().map(v -> new Problems()).toList();
-    List<Optional<String>> htmls =
-        IntStream.range(0, views.size())
-            .parallel()
-            .mapToObj(i -> pages.customer(views.get(i), mistakes.get(i)))
-            .toList();
-    List<PressReport.Made> made = new ArrayList<>();
-    for (int i = 0; i < views.size(); i++) {
-      problems.addAll(mistakes.get(i).all());
-      JobView view = views.get(i);
-      if (htmls.get(i).isPresent()) {
-        String folder = "site/" + PagePaths.folder(view.token());
-        output.put(folder + "index.html", htmls.get(i).get());
-        output.put(folder + "care.ics", CareCalendar.text(view));
-        made.add(
-            new PressReport.Made(
-                view.job().id(), view.job().firstName(), answer(view), folder + "index.html"));
-      }
-    }
-    return made;
-  }
-
-  private void openPages(Pages pages) {
-    Shop owner = shop.shop().orElseThrow();
-    List<Words> languages = shop.read().languages().stream().map(shop.words()::of).toList();
-    pages
-        .open(owner, languages, problems)
-        .forEach((name, html) -> output.put("site/" + name, html));
-  }
-
-  private void cards(List<JobView> views, Clock clock) throws IOException {
+  /** Whether the cards could be made, or there was nothing to make. */
+  private boolean cards(List<JobView> views, Clock clock) throws IOException {
     Optional<byte[]> pdf =
         CardPress.read(shop.files(), problems).flatMap(press -> press.cards(views, problems));
     if (pdf.isPresent()) {
@@ -111,6 +116,13 @@ public final class Press {
       PrintedCards.note(shop, views, clock);
       output.put("office/cards.pdf", pdf.get());
     }
+    return pdf.isPresent() || views.isEmpty();
+  }
+
+  private static List<PageList.Row> rows(Rendering pages, KeptPages kept) {
+    return Stream.concat(pages.customers().stream().map(c -> row(c.view())), kept.rows().stream())
+        .sorted((a, b) -> a.job().compareTo(b.job()))
+        .toList();
   }
 
   private static PageList.Row row(JobView view) {

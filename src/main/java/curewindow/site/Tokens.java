@@ -13,6 +13,9 @@ public final class Tokens {
   static final String ALPHABET = "0123456789ABCDEFGHJKMNPQRSTVWXYZ";
   static final int LENGTH = 16;
 
+  /** Stands for a token where nothing is written. */
+  static final String SAMPLE = "0".repeat(LENGTH);
+
   private Tokens() {}
 
   /**

@@ -1,0 +1,109 @@
+package curewindow.site;
+
+import curewindow.calendar.CareCalendar;
+import curewindow.page.JobView;
+import curewindow.page.Pages;
+import curewindow.problem.Problem;
+import curewindow.problem.Problems;
+import curewindow.shop.FittedItem;
+import curewindow.words.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+
+/**
+ * All pages of a shop folder, rendered in memory.
+ *
+ * @param customers the customers' pages, in the order of the jobs
+ * @param failed ids of the jobs whose page could not be made
+ * @param open the public pages by path
+ * @param openIsWhole whether all public pages could be made
+ * @param problems what is wrong with templates and guides
+ */
+record Rendering(
+    List<Customer> customers,
+    List<String> failed,
+    SortedMap<String, String> open,
+    boolean openIsWhole,
+    List<Problem> problems) {
+
+  /**
+   * A customer's page.
+   *
+   * @param view the job
+   * @param html the page
+   * @param calendar the calendar file beside it
+   */
+  record Customer(JobView view, String html, String calendar) {}
+
+  /**
+   * Renders everything.
+   *
+   * @param shop a shop folder whose shop.yaml is right
+   * @param views its good jobs
+   * @return the pages
+   */
+  static Rendering of(LoadedShop shop, List<JobView> views) {
+    Problems problems = new Problems();
+    Pages pages = Pages.read(shop.files(), shop.guides(), problems);
+    List<Problems> mistakes = views.stream().map(v -> new Problems()).toList();
+    List<Optional<Customer>> made =
+        IntStream.range(0, views.size())
+            .parallel()
+            .mapToObj(i -> customer(shop, pages, views.get(i), mistakes.get(i)))
+            .toList();
+    List<Customer> customers = new ArrayList<>();
+    List<String> failed = new ArrayList<>();
+    for (int i = 0; i < views.size(); i++) {
+      made.get(i).ifPresent(customers::add);
+      if (made.get(i).isEmpty()) {
+        failed.add(views.get(i).job().id());
+      }
+      problems.addAll(mistakes.get(i).all());
+    }
+    int before = problems.errorCount();
+    SortedMap<String, String> open = openPages(shop, pages, problems);
+    boolean whole = problems.errorCount() == before && !open.isEmpty();
+    return new Rendering(customers, failed, open, whole, problems.all());
+  }
+
+  private static Optional<Customer> customer(
+      LoadedShop shop, Pages pages, JobView view, Problems mistakes) {
+    guideless(shop, view).ifPresent(mistakes::add);
+    if (mistakes.hasErrors()) {
+      return Optional.empty();
+    }
+    return pages
+        .customer(view, mistakes)
+        .map(html -> new Customer(view, html, CareCalendar.text(view)));
+  }
+
+  /** A page without the care text for what was fitted is no page. */
+  private static Optional<Problem> guideless(LoadedShop shop, JobView view) {
+    for (FittedItem item : view.job().items()) {
+      String guide = view.catalogue().services().get(item.service()).guide();
+      if (shop.guides().find(view.words().language(), guide).isEmpty()) {
+        return Optional.of(
+            Problem.error(
+                "missing-guide",
+                view.job().where(),
+                "the care guide " + guide + " cannot be used in " + view.words().language(),
+                "mend or add content/guides/" + view.words().language() + "/" + guide + ".md"));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static SortedMap<String, String> openPages(
+      LoadedShop shop, Pages pages, Problems problems) {
+    List<Words> languages = shop.read().languages().stream().map(shop.words()::of).toList();
+    if (languages.isEmpty()) {
+      return new TreeMap<>(Map.of());
+    }
+    return pages.open(shop.shop().orElseThrow(), languages, problems);
+  }
+}
