@@ -81,6 +81,27 @@ public final class Curing {
     return new Timeline(job.pickup(), site.zone(), releases);
   }
 
+  /**
+   * How the end of one hold comes about, for an explanation.
+   *
+   * @param job the job
+   * @param hold the id of a hold that applies to it
+   * @return the way there
+   * @throws IllegalArgumentException where the hold does not apply, or as {@link #timeline} does
+   */
+  public Account account(CureCase job, String hold) {
+    check(job);
+    Site site = site(job.place());
+    long pickup = job.pickup().getEpochSecond() + site.standardOffset().getTotalSeconds();
+    Map<String, List<Claim>> holds = claims(job, pickup, site.standardOffset());
+    if (!holds.containsKey(hold)) {
+      throw new IllegalArgumentException("hold " + hold + " does not apply to the job");
+    }
+    JobDoses doses = new JobDoses(job, site, pickup, latest(holds, pickup));
+    HoldEnds ends = new HoldEnds(doses, holds.get(hold), site.members());
+    return new Accounting(doses, new Reason(doses, job.bay()), site, job.bay()).of(hold, ends);
+  }
+
   private Site site(Place place) {
     Site known = sites.get(place);
     return known != null

@@ -101,6 +101,16 @@ final class JobDoses {
     return site.means(years, surface(exposure), member);
   }
 
+  /**
+   * Watt hours of sun per square metre that reach the car after pickup.
+   *
+   * @param exposure what the surface sees
+   * @param member the weather, from 0
+   */
+  DoseTable sun(Exposure exposure, int member) {
+    return site.sun(years, surface(exposure), member);
+  }
+
   private Tables tables(Exposure exposure, Driver driver) {
     return tables
         .computeIfAbsent(exposure, e -> new EnumMap<>(Driver.class))

@@ -41,7 +41,8 @@ final class Reason {
         gained * need / claim.need(slowest) / hours);
   }
 
-  private Driver slowest(HoldEnds.Decision decision) {
+  /** The driver that the deciding item waits for. */
+  Driver slowest(HoldEnds.Decision decision) {
     Claim claim = decision.claim();
     Driver slowest = null;
     double least = Double.POSITIVE_INFINITY;

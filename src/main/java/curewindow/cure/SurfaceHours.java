@@ -92,7 +92,8 @@ final class SurfaceHours {
     return days.isDay(hour) ? surface.parking().day() : surface.parking().night();
   }
 
-  private static double sun(WeatherYear weather, int hour, Surface surface, DayHours days) {
+  /** Sun that reaches the car in an hour, W/m2. */
+  static double sun(WeatherYear weather, int hour, Surface surface, DayHours days) {
     return switch (parking(hour, surface, days)) {
       case OUTSIDE -> weather.irradiance(hour);
       case SHADE -> SHADE_SHARE * weather.irradiance(hour);
