@@ -181,6 +181,10 @@ public final class LoadedShop {
     return read;
   }
 
+  Curing curing() {
+    return curing;
+  }
+
   WordsLibrary words() {
     return words;
   }

@@ -1,7 +1,15 @@
 package curewindow.site;
 
+import curewindow.cure.CureCase;
 import curewindow.shop.Job;
+import curewindow.why.Grounds;
+import curewindow.why.Look;
+import curewindow.why.Trial;
+import curewindow.why.TrialAsked;
+import curewindow.why.TrialRead;
 import curewindow.why.Why;
+import curewindow.words.WordsLibrary;
+import java.util.List;
 
 /** The explanation of a job of a shop folder. */
 public final class WhyOf {
@@ -9,14 +17,16 @@ public final class WhyOf {
   private WhyOf() {}
 
   /**
-   * The explanation as text.
+   * The explanation of a job.
    *
    * @param shop the shop folder
    * @param job one of its good jobs
+   * @param trial what is tried instead of what its file says; {@link Trial#NONE} for nothing
+   * @param look what is shown, and how
    * @return lines in English
    */
-  public static String text(LoadedShop shop, Job job) {
-    return why(shop, job).text();
+  public static String text(LoadedShop shop, Job job, Trial trial, Look look) {
+    return why(shop, job, trial).text(look);
   }
 
   /**
@@ -24,14 +34,47 @@ public final class WhyOf {
    *
    * @param shop the shop folder
    * @param job one of its good jobs
+   * @param trial what is tried instead of what its file says; {@link Trial#NONE} for nothing
+   * @param look what is shown
    * @return one JSON object
    */
-  public static String json(LoadedShop shop, Job job) {
-    return why(shop, job).json();
+  public static String json(LoadedShop shop, Job job, Trial trial, Look look) {
+    return why(shop, job, trial).json(look);
   }
 
-  private static Why why(LoadedShop shop, Job job) {
-    // The explanation shows no address, so it does not need the job's real token.
-    return Why.of(shop.view(job, "0"), shop.cureCase(job));
+  /**
+   * Reads a trial as typed.
+   *
+   * @param shop the shop folder
+   * @param job one of its good jobs
+   * @param asked what was typed
+   * @return the trial, or what is wrong with it
+   */
+  public static TrialRead trial(LoadedShop shop, Job job, TrialAsked asked) {
+    return asked.read(job, shop.read().places());
+  }
+
+  /**
+   * The holds that apply to a job.
+   *
+   * @param shop the shop folder
+   * @param job one of its good jobs
+   * @return their ids, by date
+   */
+  public static List<String> holds(LoadedShop shop, Job job) {
+    return shop.view(job, "0").timeline().releases().stream().map(r -> r.hold()).toList();
+  }
+
+  private static Why why(LoadedShop shop, Job job, Trial trial) {
+    Job tried = trial.on(job);
+    CureCase curing = shop.cureCase(tried);
+    return Why.of(
+        new Grounds(
+            // The explanation shows no address, so it does not need the job's real token.
+            shop.view(tried, "0"),
+            curing,
+            shop.words().of(WordsLibrary.FALLBACK),
+            hold -> shop.curing().account(curing, hold),
+            trial));
   }
 }

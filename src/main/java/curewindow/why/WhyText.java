@@ -2,119 +2,211 @@ package curewindow.why;
 
 import curewindow.cure.Because;
 import curewindow.cure.CureCase;
-import curewindow.cure.Driver;
-import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
 import curewindow.page.JobView;
 import curewindow.shop.FittedItem;
-import java.time.Instant;
-import java.time.ZonedDateTime;
-import java.time.format.DateTimeFormatter;
+import curewindow.shop.Hold;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
-import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Writes the explanation as lines for a terminal. */
 final class WhyText {
 
-  private static final DateTimeFormatter WHEN =
-      DateTimeFormatter.ofPattern("EEE d MMM yyyy HH:mm", Locale.ENGLISH);
-  private static final Map<Driver, String> DRIVERS =
-      Map.of(
-          Driver.DRY_OUT, "mounting water drying out through the film (dry-out)",
-          Driver.BOND, "the adhesive gaining strength (bond)",
-          Driver.CROSSLINK, "the coating hardening (crosslink)");
+  /** A dose that falls short of the need by no more than this counts as met, reference hours. */
+  private static final double ROUNDING = 0.01;
 
   private final JobView view;
-  private final CureCase curing;
-  private final StringBuilder out = new StringBuilder();
+  private final Grounds grounds;
+  private final Look look;
+  private final Naming names;
+  private final Lines lines;
 
-  WhyText(JobView view, CureCase curing) {
-    this.view = view;
-    this.curing = curing;
+  WhyText(Grounds grounds, Look look) {
+    this.view = grounds.view();
+    this.grounds = grounds;
+    this.look = look;
+    this.names = new Naming(grounds);
+    this.lines = new Lines(look.plain());
   }
 
   String text() {
+    trial();
     heading();
-    for (Release release : view.timeline().releases()) {
-      release(release);
+    List<Release> shown =
+        view.timeline().releases().stream().filter(r -> look.shows(r.hold())).toList();
+    Optional<String> first = mattersMost();
+    shown.stream().filter(r -> look.draws(r.hold(), first)).forEach(this::drawn);
+    shown.stream().filter(r -> !look.draws(r.hold(), first)).forEach(this::told);
+    glossary(shown);
+    return lines.text();
+  }
+
+  /** The hold that stands first before the customer. */
+  private Optional<String> mattersMost() {
+    return view.timeline().releases().stream()
+        .map(Release::hold)
+        .min(Comparator.comparingInt(this::rank));
+  }
+
+  private int rank(String hold) {
+    Hold known = view.catalogue().holds().get(hold);
+    return known == null ? Integer.MAX_VALUE : known.rank();
+  }
+
+  private void trial() {
+    Trial trial = grounds.trial();
+    if (!trial.any()) {
+      return;
     }
-    line("");
-    line("Reference hours are hours at 23 C and 50 % relative humidity. \"Likely\" is the median");
-    line("weather, \"safe by\" holds in nine of ten; safe-by times are rounded up to a whole hour");
-    line("between 8:00 and 20:00 where the car is.");
-    return out.toString();
+    lines.say(0, "A TRIAL: not the job as its file has it, and nothing is printed from it.");
+    trial
+        .parking()
+        .ifPresent(
+            p ->
+                lines.say(2, "tried: parked %s by day, %s by night", p.day().id(), p.night().id()));
+    trial.place().ifPresent(p -> lines.say(2, "tried: the car stands in %s", view.place().name()));
+    trial.finished().ifPresent(at -> lines.say(2, "tried: all work finished %s", names.when(at)));
+    if (trial.pickup().isPresent() || trial.finished().isPresent()) {
+      String how = trial.pickup().isPresent() ? "tried" : "moved along, as long in the bay";
+      lines.say(2, "%s: pickup %s", how, names.when(view.job().pickup()));
+    }
+    lines.gap();
   }
 
   private void heading() {
-    line("Job %s, %s", view.job().id(), view.job().car().text());
-    line(
+    CureCase curing = grounds.curing();
+    lines.say(0, "Job %s, %s", view.job().id(), view.job().car().text());
+    lines.say(
+        0,
         "Place: %s (%.2f, %.2f, %.0f m, %s)",
         view.place().name(),
         view.place().latitude(),
         view.place().longitude(),
         view.place().height(),
         view.place().zone());
-    line("Weather: %s", view.place().source());
-    line(
+    lines.say(0, "Weather: %s", view.place().source());
+    lines.say(
+        0,
         "Parking: %s by day, %s by night; %s paint",
-        curing.parking().day().id(), curing.parking().night().id(), curing.paint().id());
-    line(
+        curing.parking().day().id(),
+        curing.parking().night().id(),
+        curing.paint().id());
+    lines.say(
+        0,
         "In the bay (%.0f C, %.0f %% RH) until pickup, %s",
-        curing.bay().temperature(), curing.bay().relativeHumidity(), when(view.job().pickup()));
+        curing.bay().temperature(),
+        curing.bay().relativeHumidity(),
+        names.when(view.job().pickup()));
+    items();
+    counts();
+  }
+
+  private void items() {
     int number = 1;
     for (FittedItem item : view.job().items()) {
-      line(
+      String spots = item.spots().stream().map(names::spot).collect(Collectors.joining(", "));
+      lines.say(
+          0,
           "Item %d: %s on %s, finished %s",
-          number++, film(item), String.join(", ", item.spots()), when(item.finished()));
+          number++,
+          names.film(item),
+          spots,
+          names.when(item.finished()));
     }
   }
 
-  private void release(Release release) {
-    line("");
-    line("%s  [%s]", view.words().text("hold." + release.hold() + ".label"), release.hold());
-    line("  %s %s", verdict(release), when(release.end().at()));
-    line("  likely %s", when(release.likely()));
+  private void counts() {
+    List<Release> all = view.timeline().releases();
+    long asks = all.stream().filter(r -> r.end() instanceof Release.AskUs).count();
+    lines.say(
+        0,
+        asks == 0 ? "%d dates, each before its look-by" : "%d dates, %d of them a look-by: ask us",
+        all.size(),
+        asks);
+  }
+
+  private void dates(Release release) {
+    lines.gap();
+    lines.say(0, "%s", names.hold(release.hold()));
+    lines.say(2, "%s %s", Naming.verdict(release), names.when(release.end().at()));
+    lines.say(2, "likely %s", names.when(release.likely()));
+  }
+
+  private void drawn(Release release) {
+    dates(release);
+    new Drawing(names, lines, view.timeline().zone())
+        .draw(grounds.accounts().apply(release.hold()));
+  }
+
+  private void told(Release release) {
+    dates(release);
     reason(release.because(), "nine-in-ten weather");
     reason(release.becauseLikely(), "median weather");
   }
 
-  private static String verdict(Release release) {
-    if (release.end() instanceof Release.AskUs) {
-      return "the weather may not be enough in time: ask us, look-by";
-    }
-    return release.kind() == HoldKind.VISIT ? "come in from" : "safe by";
-  }
-
   private void reason(Because because, String weather) {
-    FittedItem item = view.job().items().get(because.item());
-    String cause =
-        because
-            .driver()
-            .map(d -> "waits for " + DRIVERS.get(d))
-            .orElse("the floor decides: never sooner, whatever the weather");
-    line("  %s: item %d, %s on %s", weather, because.item() + 1, film(item), because.spot());
-    line("    %s", cause);
-    line(
-        "    %.1f reference hours at %.3f an hour = %.1f real hours, %.1f of them in the bay",
-        because.needHours(), because.meanRate(), because.realHours(), because.bayHours());
-    line(
-        "    on the mean: air %.1f C, film %.1f C, dew point %.1f C",
-        because.meanAir(), because.meanFilm(), because.meanDewPoint());
+    lines.say(2, "%s: %s", weather, names.item(because.item(), because.spot()));
+    if (because.driver().isEmpty()) {
+      lines.say(4, "the floor decides: never sooner, whatever the weather");
+      lines.say(4, "by then %s", dose(because));
+    } else if (gained(because) < because.needHours() - ROUNDING) {
+      lines.say(4, "waits for %s", Naming.driver(because.driver().get()));
+      lines.say(4, "not done by the look-by: %s", dose(because));
+    } else {
+      lines.say(4, "waits for %s", Naming.driver(because.driver().get()));
+      lines.say(
+          4,
+          "%.1f reference hours at %.3f an hour = %s",
+          because.needHours(),
+          because.meanRate(),
+          real(because));
+    }
+    lines.say(
+        4,
+        "on the mean: air %.1f C, film %.1f C, dew point %.1f C",
+        because.meanAir(),
+        because.meanFilm(),
+        because.meanDewPoint());
   }
 
-  private String film(FittedItem item) {
-    return view.catalogue().films().containsKey(item.film())
-        ? view.catalogue().films().get(item.film()).name()
-        : item.film();
+  private static double gained(Because because) {
+    return because.meanRate() * because.realHours();
   }
 
-  private String when(Instant at) {
-    ZonedDateTime there = at.atZone(view.timeline().zone());
-    return WHEN.format(there);
+  private static String dose(Because because) {
+    return String.format(
+        Locale.ROOT,
+        "%.1f reference hours of the %.1f needed, %.3f an hour in %s",
+        gained(because),
+        because.needHours(),
+        because.meanRate(),
+        real(because));
   }
 
-  private void line(String format, Object... values) {
-    out.append(values.length == 0 ? format : String.format(Locale.ROOT, format, values))
-        .append('\n');
+  private static String real(Because because) {
+    return String.format(
+        Locale.ROOT,
+        "%.1f real hours, %.1f of them in the bay",
+        because.realHours(),
+        because.bayHours());
+  }
+
+  private void glossary(List<Release> shown) {
+    lines.gap();
+    lines.say(
+        0,
+        "Reference hours are hours at 23 C and 50 % relative humidity. \"Likely\" is the median"
+            + " weather, \"safe by\" holds in nine of ten; safe-by times are rounded up to a whole"
+            + " hour between 8:00 and 20:00 where the car is.");
+    if (shown.stream().anyMatch(r -> r.end() instanceof Release.AskUs)) {
+      lines.say(
+          0,
+          "The look-by is the time by which the shop wants to see the car. Where more than one"
+              + " weather in ten would not be enough by then, no date is promised: the customer is"
+              + " asked to come in, and what the shop sees decides.");
+    }
   }
 }

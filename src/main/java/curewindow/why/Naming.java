@@ -1,0 +1,77 @@
+package curewindow.why;
+
+import curewindow.cure.Driver;
+import curewindow.cure.HoldKind;
+import curewindow.cure.Release;
+import curewindow.page.JobView;
+import curewindow.shop.FittedItem;
+import curewindow.words.Words;
+import java.time.Instant;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import java.util.Map;
+
+/** The names of things in an explanation, in English. */
+final class Naming {
+
+  private static final DateTimeFormatter WHEN =
+      DateTimeFormatter.ofPattern("EEE d MMM yyyy HH:mm", Locale.ENGLISH);
+  private static final Map<Driver, String> DRIVERS =
+      Map.of(
+          Driver.DRY_OUT, "mounting water drying out through the film (dry-out)",
+          Driver.BOND, "the adhesive gaining strength (bond)",
+          Driver.CROSSLINK, "the coating hardening (crosslink)");
+
+  private final JobView view;
+  private final Words english;
+
+  Naming(Grounds grounds) {
+    this.view = grounds.view();
+    this.english = grounds.english();
+  }
+
+  String hold(String id) {
+    return english.text("hold." + id + ".label") + "  [" + id + "]";
+  }
+
+  String spot(String id) {
+    return english.has("spot." + id) ? english.text("spot." + id) : id;
+  }
+
+  String item(int position, String spot) {
+    FittedItem item = view.job().items().get(position);
+    return "item " + (position + 1) + ", " + film(item) + " on " + spot(spot);
+  }
+
+  String film(FittedItem item) {
+    return view.catalogue().films().containsKey(item.film())
+        ? view.catalogue().films().get(item.film()).name()
+        : item.film();
+  }
+
+  String when(Instant at) {
+    return WHEN.format(at.atZone(view.timeline().zone()));
+  }
+
+  static String driver(Driver driver) {
+    return DRIVERS.get(driver);
+  }
+
+  /** What the published end of a hold means; the time follows. */
+  static String verdict(Release release) {
+    boolean ask = release.end() instanceof Release.AskUs;
+    return switch (release.kind()) {
+      case HOLD -> ask ? "ask us, come in by" : "safe by";
+      case SETTLE -> ask ? "normal so long; if it is still there, come in by" : "settled by";
+      case VISIT -> ask ? "come in, done or not, at" : "come in from";
+    };
+  }
+
+  /** The state's name in the data: what the published end means. */
+  static String state(Release release) {
+    if (release.end() instanceof Release.AskUs) {
+      return "ask-us";
+    }
+    return release.kind() == HoldKind.VISIT ? "come-in-from" : "safe-by";
+  }
+}

@@ -1,0 +1,86 @@
+package curewindow.why;
+
+import curewindow.cure.Account;
+import curewindow.cure.Ends;
+import curewindow.cure.Walk;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.util.Map;
+
+/** The way to an end as names and values. */
+final class WayData {
+
+  private final ZoneId zone;
+
+  WayData(ZoneId zone) {
+    this.zone = zone;
+  }
+
+  Map<String, Object> of(Account account) {
+    return WhyData.ordered(
+        "way", walk(account.safe()),
+        "wayLikely", walk(account.likely()),
+        "ends", ends(account.ends()));
+  }
+
+  private Map<String, Object> walk(Walk walk) {
+    Map<String, Object> data =
+        WhyData.ordered(
+            "item", walk.item(),
+            "spot", walk.spot(),
+            "waitsFor", walk.driver().id(),
+            "needReferenceHours", rounded(walk.needHours()),
+            "finished", local(walk.finished(), zone),
+            "floor", local(walk.floor(), zone),
+            "lookBy", local(walk.lookBy(), zone));
+    data.put("met", walk.met().map(at -> local(at, zone)).orElse(null));
+    data.put("walkedUntil", local(walk.end(), zone));
+    data.put("days", walk.days().stream().map(this::day).toList());
+    return data;
+  }
+
+  private Map<String, Object> day(Walk.Stretch day) {
+    return WhyData.ordered(
+        "date", day.date().toString(),
+        "from", local(day.from(), zone),
+        "to", local(day.to(), zone),
+        "inBay", day.inBay(),
+        "airC", rounded(day.air()),
+        "filmC", rounded(day.film()),
+        "dewPointC", rounded(day.dewPoint()),
+        "sunKwhPerM2", fine(day.sun()),
+        "gainedReferenceHours", fine(day.dose()),
+        "referenceHoursAtEnd", fine(day.doseAtEnd()));
+  }
+
+  private Map<String, Object> ends(Ends ends) {
+    return WhyData.ordered(
+        "weathers",
+        ends.weathers(),
+        "notByLookBy",
+        ends.open(),
+        "met",
+        ends.met().stream().map(at -> local(at, zone)).toList(),
+        "marks",
+        Fan.PERCENTS.stream().map(p -> mark(p, ends)).toList());
+  }
+
+  private Map<String, Object> mark(int percent, Ends ends) {
+    Map<String, Object> mark = WhyData.ordered("percent", percent);
+    mark.put("at", ends.by(percent).map(at -> local(at, zone)).orElse(null));
+    return mark;
+  }
+
+  static double rounded(double value) {
+    return Math.round(value * 100) / 100.0;
+  }
+
+  static double fine(double value) {
+    return Math.round(value * 1e4) / 1e4;
+  }
+
+  static String local(Instant at, ZoneId zone) {
+    return OffsetDateTime.ofInstant(at, zone).toString();
+  }
+}

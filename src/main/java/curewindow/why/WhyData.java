@@ -1,0 +1,127 @@
+package curewindow.why;
+
+import curewindow.cure.Because;
+import curewindow.cure.CureCase;
+import curewindow.cure.Release;
+import curewindow.page.JobView;
+import curewindow.shop.FittedItem;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The explanation as names and values, as {@code docs/why.md} describes them. */
+final class WhyData {
+
+  private final JobView view;
+  private final Grounds grounds;
+  private final Look look;
+  private final ZoneId zone;
+
+  WhyData(Grounds grounds, Look look) {
+    this.view = grounds.view();
+    this.grounds = grounds;
+    this.look = look;
+    this.zone = view.timeline().zone();
+  }
+
+  Map<String, Object> data() {
+    CureCase curing = grounds.curing();
+    Map<String, Object> data = new LinkedHashMap<>();
+    data.put("job", view.job().id());
+    data.put("trial", trial());
+    data.put("place", place());
+    data.put(
+        "parking",
+        ordered(
+            "day", curing.parking().day().id(),
+            "night", curing.parking().night().id()));
+    data.put("paint", curing.paint().id());
+    data.put(
+        "bay",
+        ordered(
+            "temperatureC", curing.bay().temperature(),
+            "relativeHumidityPercent", curing.bay().relativeHumidity()));
+    data.put("bondEnergyJPerMol", curing.bondEnergy());
+    data.put("pickup", WayData.local(view.job().pickup(), zone));
+    data.put("items", items());
+    data.put(
+        "holds",
+        view.timeline().releases().stream()
+            .filter(r -> look.shows(r.hold()))
+            .map(this::hold)
+            .toList());
+    return data;
+  }
+
+  private Map<String, Object> trial() {
+    Trial trial = grounds.trial();
+    return ordered(
+        "triedParking", trial.parking().isPresent(),
+        "triedPlace", trial.place().isPresent(),
+        "triedFinished", trial.finished().isPresent(),
+        "triedPickup", trial.pickup().isPresent());
+  }
+
+  private Map<String, Object> place() {
+    return ordered(
+        "id", view.place().id(),
+        "name", view.place().name(),
+        "latitude", view.place().latitude(),
+        "longitude", view.place().longitude(),
+        "heightM", view.place().height(),
+        "zone", view.place().zone().getId(),
+        "source", view.place().source());
+  }
+
+  private List<Map<String, Object>> items() {
+    List<Map<String, Object>> items = new ArrayList<>();
+    for (FittedItem item : view.job().items()) {
+      items.add(
+          ordered(
+              "service", item.service(),
+              "film", item.film(),
+              "spots", item.spots(),
+              "finished", WayData.local(item.finished(), zone)));
+    }
+    return items;
+  }
+
+  private Map<String, Object> hold(Release release) {
+    Map<String, Object> hold =
+        ordered(
+            "hold", release.hold(),
+            "kind", release.kind().id(),
+            "state", Naming.state(release),
+            "end", WayData.local(release.end().at(), zone),
+            "likely", WayData.local(release.likely(), zone));
+    hold.put("because", because(release.because()));
+    hold.put("becauseLikely", because(release.becauseLikely()));
+    hold.putAll(new WayData(zone).of(grounds.accounts().apply(release.hold())));
+    return hold;
+  }
+
+  private static Map<String, Object> because(Because because) {
+    return ordered(
+        "item", because.item(),
+        "spot", because.spot(),
+        "driver", because.driver().map(d -> d.id()).orElse("floor"),
+        "referenceHours", WayData.rounded(because.needHours()),
+        "realHours", WayData.rounded(because.realHours()),
+        "bayHours", WayData.rounded(because.bayHours()),
+        "meanAirC", WayData.rounded(because.meanAir()),
+        "meanFilmC", WayData.rounded(because.meanFilm()),
+        "meanDewPointC", WayData.rounded(because.meanDewPoint()),
+        "referenceHoursPerHour", WayData.fine(because.meanRate()));
+  }
+
+  /** Names and values in turn, in this order. */
+  static Map<String, Object> ordered(Object... namesAndValues) {
+    Map<String, Object> map = new LinkedHashMap<>();
+    for (int i = 0; i < namesAndValues.length; i += 2) {
+      map.put((String) namesAndValues[i], namesAndValues[i + 1]);
+    }
+    return map;
+  }
+}
