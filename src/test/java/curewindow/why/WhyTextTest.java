@@ -1,0 +1,88 @@
+package curewindow.why;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** The text, where the weather is so simple that its numbers can be reckoned by hand. */
+class WhyTextTest {
+
+  private static final Look WINDOWS = new Look(List.of("windows-up"), false, false);
+
+  /**
+   * By hand: bond needs 48 reference hours, at 23 C one an hour. Median: 48 h after Wed 12:00, Fri
+   * 12:00. Cold: at 13 C it gains exp(-50000/8.314 (1/286.15 - 1/296.15)) = 0.4918 an hour, so 6 h
+   * in the bay and 42/0.4918 = 85.4 h after it, Sun 7:24, published for 8:00. In the garage on
+   * Wednesday 6 + 6 x 0.4918 = 9.0, then 11.8 more a day.
+   */
+  @Test
+  void showsTheWayToADateReckonedByHand() throws IOException {
+    try (var golden = WhyTextTest.class.getResourceAsStream("steady.txt")) {
+      String expected = new String(golden.readAllBytes(), StandardCharsets.UTF_8);
+      assertEquals(expected, Why.of(Steady.grounds(Trial.NONE)).text(WINDOWS));
+    }
+  }
+
+  /**
+   * By hand, inspection: dry-out of 336, floor 336 h. At 23 C and a dew point of 8 C it gains (2809
+   * - 1073) Pa / 1405 Pa = 1.236 an hour, so 6 + 330 x 1.236 = 414 by the floor.
+   */
+  @Test
+  void saysThatTheFloorDecidesInsteadOfASumThatDoesNotAddUp() {
+    String text = Why.of(Steady.grounds(Trial.NONE)).text(Look.USUAL);
+    String inspection = text.substring(text.indexOf("[inspection]")).split("\n\n")[0];
+    assertTrue(inspection.contains("come in"), inspection);
+    assertTrue(inspection.contains("the floor decides: never sooner"), inspection);
+    String flat = inspection.replaceAll("\\s+", " ");
+    assertTrue(flat.contains("by then 41"), flat);
+    assertTrue(flat.contains("reference hours of the 336.0 needed"), flat);
+    assertTrue(text.contains("48.0 reference hours at 1.000 an hour = 48.0 real hours"), text);
+  }
+
+  @Test
+  void namesSpotsInWordsAndHoldsInWordsAndById() {
+    String text = Why.of(Steady.grounds(Trial.NONE)).text(Look.USUAL);
+    assertTrue(text.contains("front door windows"), text);
+    assertFalse(text.contains("front-door-glass"), text);
+    assertTrue(text.contains("Windows stay up  [windows-up]"), text);
+  }
+
+  @Test
+  void drawsEachHoldWhereAskedAndOnlyTheFirstOtherwise() {
+    Why why = Why.of(Steady.grounds(Trial.NONE));
+    int holds = why.text(Look.USUAL).split(" likely ").length;
+    assertEquals(2, why.text(Look.USUAL).split("F floor, N need met").length);
+    int drawn = why.text(new Look(List.of(), true, false)).split("F floor, N need met").length;
+    assertTrue(drawn > 5 && drawn <= holds + 1, drawn + " of " + holds);
+  }
+
+  @Test
+  void plainTextIsAsciiAndNoLineIsWiderThanATerminal() {
+    Why why = Why.of(Steady.grounds(Trial.NONE));
+    String plain = why.text(new Look(List.of(), true, true));
+    assertTrue(plain.matches("[\\x20-\\x7e\\n]*"), plain);
+    String drawn = why.text(new Look(List.of(), true, false));
+    assertTrue(drawn.contains("\u2588"), drawn);
+    for (String line : (plain + drawn).split("\n")) {
+      assertTrue(line.length() <= Lines.WIDTH, line);
+    }
+  }
+
+  @Test
+  void linesBreakBetweenWordsAndInsideOnlyWhereTheyMust() {
+    Lines lines = new Lines(true);
+    lines.say(2, "%s", "word ".repeat(40) + "x".repeat(200) + " \u00c5ngstr\u00f6m \u4e2d");
+    String text = lines.text();
+    for (String line : text.split("\n")) {
+      assertTrue(line.length() <= Lines.WIDTH && line.startsWith("  "), line);
+    }
+    assertEquals(40, text.split("word", -1).length - 1);
+    assertEquals(200, text.chars().filter(c -> c == 'x').count());
+    assertTrue(text.contains("Angstrom ?"), text);
+  }
+}
