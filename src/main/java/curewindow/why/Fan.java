@@ -92,7 +92,7 @@ final class Fan {
     lines.row(
         String.format(
             Locale.ROOT,
-            "  %-15s%-" + BAR + "s%4d  %s",
+            "  %-15s %-" + BAR + "s%4d  %s",
             label,
             lines.sign(Lines.Sign.FULL).repeat(cells),
             count,

@@ -132,7 +132,11 @@ final class WhyText {
     lines.gap();
     lines.say(0, "%s", names.hold(release.hold()));
     lines.say(2, "%s %s", Naming.verdict(release), names.when(release.end().at()));
-    lines.say(2, "likely %s", names.when(release.likely()));
+    if (isShort(release.becauseLikely())) {
+      lines.say(2, "likely not before the look-by");
+    } else {
+      lines.say(2, "likely %s", names.when(release.likely()));
+    }
   }
 
   private void drawn(Release release) {
@@ -152,7 +156,7 @@ final class WhyText {
     if (because.driver().isEmpty()) {
       lines.say(4, "the floor decides: never sooner, whatever the weather");
       lines.say(4, "by then %s", dose(because));
-    } else if (gained(because) < because.needHours() - ROUNDING) {
+    } else if (isShort(because)) {
       lines.say(4, "waits for %s", Naming.driver(because.driver().get()));
       lines.say(4, "not done by the look-by: %s", dose(because));
     } else {
@@ -170,6 +174,11 @@ final class WhyText {
         because.meanAir(),
         because.meanFilm(),
         because.meanDewPoint());
+  }
+
+  /** Whether the need is not met by the look-by. */
+  private static boolean isShort(Because because) {
+    return because.driver().isPresent() && gained(because) < because.needHours() - ROUNDING;
   }
 
   private static double gained(Because because) {
