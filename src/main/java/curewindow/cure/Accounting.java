@@ -1,10 +1,13 @@
 package curewindow.cure;
 
 import curewindow.climate.Psychrometrics;
+import curewindow.climate.YearHours;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Walks through the weathers of one hold day by day. */
@@ -26,19 +29,37 @@ final class Accounting {
     this.bayDewPoint = Psychrometrics.dewPoint(bay.temperature(), bay.relativeHumidity());
   }
 
-  Account of(String hold, HoldEnds ends) {
-    return new Account(hold, walk(ends.ninth()), walk(ends.median()), all(ends));
+  /**
+   * The account of a hold.
+   *
+   * @param hold its id
+   * @param claims the items with this hold
+   */
+  Account of(String hold, List<Claim> claims) {
+    HoldEnds ends = new HoldEnds(doses, claims, site.members());
+    return new Account(hold, walk(ends.ninth()), walk(ends.median()), all(claims));
   }
 
-  private Ends all(HoldEnds ends) {
+  /** Each weather by itself: in none of them does an end depend on the others. */
+  private Ends all(List<Claim> claims) {
     List<Instant> met = new ArrayList<>();
-    for (int rank = 0; rank < site.members(); rank++) {
-      HoldEnds.Decision decision = ends.ranked(rank);
-      if (!decision.past()) {
-        met.add(instant(decision.at()));
+    for (int member = 0; member < site.members(); member++) {
+      end(claims, member).ifPresent(end -> met.add(instant(end)));
+    }
+    met.sort(null);
+    return new Ends(met, site.members() - met.size());
+  }
+
+  /** The end in one weather; empty where an item does not have what it needs by its look-by. */
+  private Optional<Long> end(List<Claim> claims, int member) {
+    long end = Long.MIN_VALUE;
+    for (Claim claim : claims) {
+      end = Math.max(end, claim.floor());
+      for (Driver driver : claim.rule().need().keySet()) {
+        end = Math.max(end, doses.met(claim, driver, member));
       }
     }
-    return new Ends(met, site.members() - met.size());
+    return end == DoseTable.NEVER ? Optional.empty() : Optional.of(end);
   }
 
   private Walk walk(HoldEnds.Decision decision) {
@@ -79,29 +100,29 @@ final class Accounting {
   private final class Weather {
     private final Claim claim;
     private final int member;
-    private final MeanTable means;
-    private final DoseTable sun;
+    private final Surface surface;
+    private final Map<Integer, SurfaceHours> years = new HashMap<>();
 
     Weather(HoldEnds.Decision decision) {
       claim = decision.claim();
       member = decision.member();
-      means = doses.means(claim.item().exposure(), member);
-      sun = doses.sun(claim.item().exposure(), member);
+      surface = doses.surface(claim.item().exposure());
     }
 
     Walk.Stretch stretch(LocalDate date, Driver driver, long from, long to) {
       boolean inBay = from < doses.pickup();
       double before = dose(driver, from);
       double after = dose(driver, to);
+      double hours = (to - from) / 3600.0;
       return new Walk.Stretch(
           date,
           instant(from),
           instant(to),
           inBay,
-          inBay ? bay.temperature() : mean(means.air(), from, to),
-          inBay ? bay.temperature() : mean(means.film(), from, to),
-          inBay ? bayDewPoint : mean(means.dewPoint(), from, to),
-          inBay ? 0 : sun.between(from, to) / WATTS_PER_KILOWATT,
+          inBay ? bay.temperature() : sum(from, to, (year, hour) -> of(year).air(hour)) / hours,
+          inBay ? bay.temperature() : sum(from, to, (year, hour) -> of(year).film(hour)) / hours,
+          inBay ? bayDewPoint : sum(from, to, (year, hour) -> of(year).dewPoint(hour)) / hours,
+          inBay ? 0 : sum(from, to, this::sun) / WATTS_PER_KILOWATT,
           after - before,
           after);
     }
@@ -112,9 +133,33 @@ final class Accounting {
       return gained * claim.rule().need().get(driver) / claim.need(driver);
     }
 
-    private double mean(DoseTable degreeHours, long from, long to) {
-      return degreeHours.between(from, to) / ((to - from) / 3600.0);
+    private double sum(long from, long to, Hourly hourly) {
+      double sum = 0;
+      long at = from;
+      while (at < to) {
+        long next = Math.min(to, Math.floorDiv(at, 3600L) * 3600 + 3600);
+        int hour = YearHours.of(instant(at), site.standardOffset());
+        sum += hourly.of(DoseTable.year(at), hour) * (next - at) / 3600.0;
+        at = next;
+      }
+      return sum;
     }
+
+    private SurfaceHours of(int year) {
+      return years.computeIfAbsent(
+          year, y -> SurfaceHours.of(site.weather(y, member), surface, site.dayHours(surface, y)));
+    }
+
+    private double sun(int year, int hour) {
+      DayHours days = site.dayHours(surface, year);
+      return SurfaceHours.sun(site.weather(year, member), hour, surface, days);
+    }
+  }
+
+  /** A quantity by calendar year and hour of the weather year. */
+  @FunctionalInterface
+  private interface Hourly {
+    double of(int year, int hour);
   }
 
   private Instant instant(long second) {

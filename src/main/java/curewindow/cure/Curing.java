@@ -98,8 +98,8 @@ public final class Curing {
       throw new IllegalArgumentException("hold " + hold + " does not apply to the job");
     }
     JobDoses doses = new JobDoses(job, site, pickup, latest(holds, pickup));
-    HoldEnds ends = new HoldEnds(doses, holds.get(hold), site.members());
-    return new Accounting(doses, new Reason(doses, job.bay()), site, job.bay()).of(hold, ends);
+    return new Accounting(doses, new Reason(doses, job.bay()), site, job.bay())
+        .of(hold, holds.get(hold));
   }
 
   private Site site(Place place) {

@@ -58,11 +58,6 @@ final class HoldEnds {
     return decision(sorted[(9 * sorted.length + 9) / 10 - 1]);
   }
 
-  /** The end in the weather of a rank, the quickest first, from 0. */
-  Decision ranked(int rank) {
-    return decision(sorted[rank]);
-  }
-
   private Decision decision(long end) {
     int member = 0;
     while (ends[member] != end) {

@@ -101,16 +101,6 @@ final class JobDoses {
     return site.means(years, surface(exposure), member);
   }
 
-  /**
-   * Watt hours of sun per square metre that reach the car after pickup.
-   *
-   * @param exposure what the surface sees
-   * @param member the weather, from 0
-   */
-  DoseTable sun(Exposure exposure, int member) {
-    return site.sun(years, surface(exposure), member);
-  }
-
   private Tables tables(Exposure exposure, Driver driver) {
     return tables
         .computeIfAbsent(exposure, e -> new EnumMap<>(Driver.class))
@@ -127,7 +117,8 @@ final class JobDoses {
     return new Tables(Rates.inBay(driver, job.bay(), energy), members, atPickup);
   }
 
-  private Surface surface(Exposure exposure) {
+  /** The surface of an item after pickup, in its shared form. */
+  Surface surface(Exposure exposure) {
     return surfaces.computeIfAbsent(
         exposure, e -> new Surface(job.parking(), e, job.paint()).shared());
   }

@@ -92,24 +92,6 @@ final class Site {
     return known != null ? known : means.computeIfAbsent(key, this::mean);
   }
 
-  /**
-   * Sun that reaches the car, watt hours per square metre along the calendar. Built at each call:
-   * no date needs it, only the explanation of one.
-   *
-   * @param years the calendar years to span
-   * @param surface the surface
-   * @param member the weather, from 0
-   */
-  DoseTable sun(Years years, Surface surface, int member) {
-    WeatherYear weather = weathers.years().get(member);
-    List<YearSum> sums = new ArrayList<>();
-    for (int i = 0; i < years.count(); i++) {
-      DayHours dayHours = dayHours(surface, years.first() + i);
-      sums.add(YearSum.of(hour -> SurfaceHours.sun(weather, hour, surface, dayHours)));
-    }
-    return new DoseTable(years.first(), sums);
-  }
-
   private DoseTable[] join(DoseKey key) {
     List<YearSum[]> joined = new ArrayList<>();
     for (int i = 0; i < key.years().count(); i++) {
@@ -150,7 +132,13 @@ final class Site {
     return MeanTable.of(key.years().first(), hours);
   }
 
-  private DayHours dayHours(Surface surface, int year) {
+  /** The weather of a member in a calendar year. */
+  WeatherYear weather(int year, int member) {
+    return weathers.years().get(member);
+  }
+
+  /** Which hours of a calendar year belong to the day. */
+  DayHours dayHours(Surface surface, int year) {
     if (surface.parking().day() == surface.parking().night()) {
       return DayHours.NO_MATTER;
     }

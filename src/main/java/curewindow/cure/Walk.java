@@ -53,7 +53,7 @@ public record Walk(
    * @return true where the hold ends with the floor
    */
   public boolean floorDecides() {
-    return met.isPresent() && met.get().isBefore(end);
+    return met.isPresent() && met.get().isBefore(end) && end.equals(floor);
   }
 
   /**
