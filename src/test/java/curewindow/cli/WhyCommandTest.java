@@ -92,6 +92,17 @@ class WhyCommandTest {
   }
 
   @Test
+  void theDataSayWhatWasTriedAndHaveOnlyTheHoldsAskedFor() {
+    assertEquals(Exit.OK, run("Q-3101", "--json", "--hold", "haze", "--parking", "garage"));
+    assertTrue(said.contains("\"triedParking\" : true"), said);
+    assertTrue(said.contains("\"triedPlace\" : false"), said);
+    assertEquals(2, said.split("\"hold\" : \"").length);
+    String once = said;
+    run("Q-3101", "--json", "--hold", "haze", "--parking", "garage,garage");
+    assertEquals(once, said);
+  }
+
+  @Test
   void aTriedPlaceMovesTheCarButNotTheWork() {
     assertEquals(Exit.OK, run("Q-3101", "--hold", "windows-up", "--place", "miami"));
     assertTrue(said.contains("tried: the car stands in Miami"), said);

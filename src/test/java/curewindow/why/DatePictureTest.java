@@ -5,22 +5,32 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 
 /** The picture in the docs is that of the demo job as it is computed today. */
 class DatePictureTest {
 
+  /** Draws it anew: {@code mvn -q test -Dtest=DatePictureTest -Dredraw=true}. */
+  @BeforeAll
+  static void redraw() throws IOException {
+    if (Boolean.getBoolean("redraw")) {
+      DatePicture.main(new String[0]);
+    }
+  }
+
   @Test
   void theCommittedPictureIsTodaysDrawing() throws Exception {
     assertEquals(
         Files.readString(DatePicture.FILE),
         DatePicture.drawn(),
-        "run the main method of DatePicture in the tests, then look at the picture");
+        "run this test with -Dredraw=true, then look at the picture");
   }
 
   @Test
