@@ -132,9 +132,9 @@ final class Site {
     return MeanTable.of(key.years().first(), hours);
   }
 
-  /** The weather of a member in a calendar year. */
+  /** The weather of a member in a calendar year, with what was measured in it. */
   WeatherYear weather(int year, int member) {
-    return weathers.years().get(member);
+    return byYear.of(byYear.kind(year), member);
   }
 
   /** Which hours of a calendar year belong to the day. */

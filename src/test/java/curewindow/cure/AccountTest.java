@@ -143,6 +143,23 @@ class AccountTest {
   }
 
   @Test
+  void walksThroughMeasuredWeatherWhereThereIsAny() {
+    // Frost on 11 June, by the clocks of summer time from 22:00 UTC the day before.
+    Curing curing =
+        Curing.with(
+            place -> Cases.weathers(CET, Cases.steady(15, 5, 0)),
+            Map.of(BERLIN.id(), ObservedTest.steady("2026-06-10T22:00:00Z", 24, -10, -12)));
+    CureCase job = job(Cases.OUTSIDE, "2026-06-10T12:00", bond(60, 24, 2000));
+    Account account = curing.account(job, "wash");
+    List<Walk.Stretch> days = account.safe().days();
+    assertEquals(15, days.get(1).air(), 1e-9);
+    assertEquals(-10, days.get(2).air(), 1e-9);
+    assertEquals(-12, days.get(2).dewPoint(), 1e-9);
+    assertEquals(15, days.get(3).air(), 1e-9);
+    agrees(account.safe(), curing.timeline(job).of("wash").orElseThrow().because());
+  }
+
+  @Test
   void refusesWhatIsNotThere() {
     CureCase job = job(Cases.GARAGE, "2026-06-10T12:00", bond(48, 24, 97));
     Curing curing = curing(Cases.steady(21, 5, 0));
