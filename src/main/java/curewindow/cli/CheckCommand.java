@@ -24,6 +24,7 @@ import picocli.CommandLine.Spec;
 final class CheckCommand implements Callable<Integer> {
 
   @Mixin private ShopOption shop;
+  @Mixin private AtOption at;
   @Spec private CommandSpec spec;
 
   @Option(names = "--notes", description = "also print what is worth knowing but stops nothing")
@@ -41,15 +42,15 @@ final class CheckCommand implements Callable<Integer> {
     String hint = notices > 0 && !notes ? " (--notes prints them)" : "";
     out.printf(
         "%d to mend; good jobs: %d; notes: %d%s%n", errors, loaded.jobs().size(), notices, hint);
-    sayCalls(loaded, out);
+    sayCalls(loaded, at.time(), out);
     return errors > 0 ? Exit.PROBLEMS : Exit.OK;
   }
 
-  private static void sayCalls(LoadedShop loaded, PrintWriter out) {
+  private static void sayCalls(LoadedShop loaded, Instant time, PrintWriter out) {
     if (loaded.shop().isEmpty() || loaded.ledgerIsBroken()) {
       return;
     }
-    int calls = DueCalls.of(loaded, Instant.now()).size();
+    int calls = DueCalls.of(loaded, time).size();
     if (calls > 0) {
       out.printf("note: %d dates on cards have become too early: due lists whom to call%n", calls);
     }

@@ -4,16 +4,12 @@ import curewindow.site.DueCalls;
 import curewindow.site.LoadedShop;
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.time.DateTimeException;
 import java.time.Instant;
-import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 @Command(
@@ -23,17 +19,12 @@ import picocli.CommandLine.Spec;
 final class DueCommand implements Callable<Integer> {
 
   @Mixin private ShopOption shop;
+  @Mixin private AtOption at;
   @Spec private CommandSpec spec;
-
-  @Option(
-      names = "--at",
-      paramLabel = "TIME",
-      description = "as of this time, such as 2026-11-25T14:30-08:00; now if left out")
-  private String at;
 
   @Override
   public Integer call() throws IOException {
-    Instant time = time();
+    Instant time = at.time();
     PrintWriter out = spec.commandLine().getOut();
     LoadedShop loaded = shop.load();
     if (loaded.shop().isEmpty() || loaded.ledgerIsBroken()) {
@@ -47,22 +38,14 @@ final class DueCommand implements Callable<Integer> {
     }
     for (DueCalls.Call call : calls) {
       out.printf(
-          "call  %-10s %-12s %s%n    the card says %s%n    now %s%n",
+          "call  %-10s %-12s %s%n    %s %s%n    now %s%n",
           call.job(),
           call.firstName(),
           call.hold(),
-          call.card(),
+          call.byCard() ? "the card says" : "we said since",
+          call.told(),
           (call.ask() ? "come in on " : "wait until ") + call.now());
     }
     return Exit.OK;
-  }
-
-  private Instant time() {
-    try {
-      return at == null ? Instant.now() : OffsetDateTime.parse(at).toInstant();
-    } catch (DateTimeException e) {
-      throw new ParameterException(
-          spec.commandLine(), "\"" + at + "\" is not a time like 2026-11-25T14:30-08:00");
-    }
   }
 }

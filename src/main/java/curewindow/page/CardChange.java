@@ -6,19 +6,19 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * A date on a card that is no longer the date of today. Only holds count: to come in early or to
- * take something for normal too long hurts nothing.
+ * A date that a customer was told and that is no longer the date of today. Only holds count: to
+ * come in early or to take something for normal too long hurts nothing.
  *
- * @param printed what the card says
+ * @param printed what the customer was told
  * @param now how it is now
  */
 public record CardChange(PrintedDate printed, Release now) {
 
   /**
-   * The dates that came too early onto a card: who goes by them ends a hold before it is safe.
+   * The dates that were promised too early: who goes by them ends a hold before it is safe.
    *
    * @param view the job with its printed dates
-   * @return the changes, by printed date, then by hold
+   * @return the changes, by the date promised, then by hold
    */
   public static List<CardChange> later(JobView view) {
     return all(view).stream().filter(CardChange::isLater).toList();
@@ -34,17 +34,17 @@ public record CardChange(PrintedDate printed, Release now) {
         .flatMap(p -> view.timeline().of(p.hold()).map(r -> new CardChange(p, r)).stream())
         .filter(c -> c.now().kind() == HoldKind.HOLD)
         .sorted(
-            Comparator.comparing((CardChange c) -> c.printed().at())
+            Comparator.comparing((CardChange c) -> c.printed().earliest())
                 .thenComparing(c -> c.printed().hold()))
         .toList();
   }
 
   private boolean isLater() {
-    return !printed.ask() && (isAsked() || now.end().at().isAfter(printed.at()));
+    return printed.promised() && (isAsked() || now.end().at().isAfter(printed.earliest()));
   }
 
   private boolean isSooner() {
-    return !isAsked() && now.end().at().isBefore(printed.at());
+    return !isAsked() && now.end().at().isBefore(printed.card());
   }
 
   /**

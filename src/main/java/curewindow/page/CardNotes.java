@@ -1,6 +1,7 @@
 package curewindow.page;
 
 import curewindow.words.Words;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,7 +22,7 @@ final class CardNotes {
   /** What has to be said before anything else: it is not safe to go by the card. */
   List<CustomerView.Note> later() {
     return CardChange.later(view).stream()
-        .map(c -> new CustomerView.Note(text(laterKey(c), c), until(c)))
+        .map(c -> new CustomerView.Note(told(c) + " " + later(c), until(c)))
         .toList();
   }
 
@@ -31,27 +32,31 @@ final class CardNotes {
         .map(
             c ->
                 new CustomerView.Note(
-                    text("sooner", c), Optional.of(c.printed().at().getEpochSecond())))
+                    text("sooner", c, c.printed().card()),
+                    Optional.of(c.printed().card().getEpochSecond())))
         .toList();
   }
 
-  private static String laterKey(CardChange change) {
-    if (change.isAsked()) {
-      return "later-ask";
-    }
-    return change.printed().slowed() ? "later-weather" : "later";
+  private String told(CardChange change) {
+    String key = change.printed().isOnFirstCard() ? "says" : "said";
+    return text(key, change, change.printed().earliest());
   }
 
-  private String text(String key, CardChange change) {
+  private String later(CardChange change) {
+    String key = change.printed().slowed() ? "later-weather" : "later";
+    return words.text(
+        "page.card." + (change.isAsked() ? "later-ask" : key),
+        Map.of("when", when.dayAndTime(change.now())));
+  }
+
+  private String text(String key, CardChange change, Instant date) {
     return words.text(
         "page.card." + key,
         Map.of(
             "card",
-            words.dayAndTime(change.printed().at(), view.timeline().zone()),
+            words.dayAndTime(date, view.timeline().zone()),
             "label",
-            words.text("hold." + change.now().hold() + ".short"),
-            "when",
-            when.dayAndTime(change.now())));
+            words.text("hold." + change.now().hold() + ".short")));
   }
 
   private static Optional<Long> until(CardChange change) {

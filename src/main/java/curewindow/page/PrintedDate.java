@@ -4,19 +4,24 @@ import java.time.Instant;
 import java.util.Objects;
 
 /**
- * A date that stands on a card of a job.
+ * What a customer was told of one hold: by the card that was made first, and by pages and cards
+ * made since.
  *
  * @param hold the hold's id
- * @param at the date
- * @param ask whether the card says to ask the shop then, rather than that the hold is over
- * @param slowed whether the weather measured since is what made the date of today later
+ * @param card the date on the first card
+ * @param earliest the earliest date that was promised at any time
+ * @param promised whether a date was promised at all; where the shop was always to be asked, {@code
+ *     earliest} is the earliest date for that
+ * @param slowed whether the weather measured since is what makes the date of today later
  */
-public record PrintedDate(String hold, Instant at, boolean ask, boolean slowed) {
+public record PrintedDate(
+    String hold, Instant card, Instant earliest, boolean promised, boolean slowed) {
 
   /** Refuses missing parts. */
   public PrintedDate {
     Objects.requireNonNull(hold, "hold");
-    Objects.requireNonNull(at, "at");
+    Objects.requireNonNull(card, "card");
+    Objects.requireNonNull(earliest, "earliest");
   }
 
   /**
@@ -26,6 +31,15 @@ public record PrintedDate(String hold, Instant at, boolean ask, boolean slowed) 
    * @return the date
    */
   public PrintedDate slowed(boolean weather) {
-    return new PrintedDate(hold, at, ask, weather);
+    return new PrintedDate(hold, card, earliest, promised, weather);
+  }
+
+  /**
+   * Whether the earliest date is the one on the first card.
+   *
+   * @return false where a page or card made later promised an earlier one
+   */
+  public boolean isOnFirstCard() {
+    return card.equals(earliest);
   }
 }

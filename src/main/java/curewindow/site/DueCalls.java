@@ -21,8 +21,9 @@ public final class DueCalls {
    * @param job the job's id
    * @param firstName whom to ask for; may be empty
    * @param hold what it is about, in the shop's language
-   * @param printed the earliest date on a card of the job
-   * @param card the same in words, by the clock where the car is
+   * @param promised the earliest date that the customer was promised
+   * @param told the same in words, by the clock where the car is
+   * @param byCard whether the card that was made first says so; else a page or card made since did
    * @param now until when to wait now, or when to come in, in words
    * @param ask whether the customer should come in, as no date can be promised
    */
@@ -30,8 +31,9 @@ public final class DueCalls {
       String job,
       String firstName,
       String hold,
-      Instant printed,
-      String card,
+      Instant promised,
+      String told,
+      boolean byCard,
       String now,
       boolean ask) {}
 
@@ -40,7 +42,7 @@ public final class DueCalls {
    *
    * @param shop a shop folder whose shop.yaml and ledgers are right
    * @param at the time at which the list is asked for
-   * @return the calls, the earliest printed date first, as it is the first to be relied on
+   * @return the calls, the earliest promised date first, as it is the first to be relied on
    */
   public static List<Call> of(LoadedShop shop, Instant at) {
     List<Call> calls = new ArrayList<>();
@@ -55,21 +57,22 @@ public final class DueCalls {
       }
     }
     calls.sort(
-        Comparator.comparing(Call::printed).thenComparing(Call::job).thenComparing(Call::hold));
+        Comparator.comparing(Call::promised).thenComparing(Call::job).thenComparing(Call::hold));
     return calls;
   }
 
   private static Call call(JobView view, CardChange change, LoadedShop shop) {
     Words words = shop.words().of(view.shop().language());
     When when = new When(view);
-    Instant printed = change.printed().at();
+    Instant promised = change.printed().earliest();
     Instant now = change.now().end().at();
     return new Call(
         view.job().id(),
         view.job().firstName(),
         words.text("hold." + change.now().hold() + ".label"),
-        printed,
-        words.dayAndTime(printed, view.timeline().zone()),
+        promised,
+        words.dayAndTime(promised, view.timeline().zone()),
+        change.printed().isOnFirstCard(),
         words.dayAndTime(now, when.zone(change.now())),
         change.isAsked());
   }

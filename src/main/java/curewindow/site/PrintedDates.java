@@ -132,20 +132,26 @@ final class PrintedDates {
   }
 
   /**
-   * What the cards of a job say: of each hold the earliest date, as any of the cards may be the one
-   * that the customer goes by.
+   * What the customer of a job was told, by the first card and by pages and cards since.
    *
    * @param job the job's id
    * @return one date for each hold, by hold
    */
   List<PrintedDate> of(String job) {
-    Map<String, Row> earliest = new TreeMap<>();
-    rows.stream()
-        .filter(r -> r.job().equals(job))
-        .forEach(r -> earliest.merge(r.hold(), r, PrintedDates::stricter));
-    return earliest.values().stream()
-        .map(r -> new PrintedDate(r.hold(), r.at().toInstant(), r.ask(), false))
-        .toList();
+    Map<String, Row> first = new TreeMap<>();
+    Map<String, Row> strictest = new TreeMap<>();
+    for (Row row : rows) {
+      if (row.job().equals(job)) {
+        first.putIfAbsent(row.hold(), row);
+        strictest.merge(row.hold(), row, PrintedDates::stricter);
+      }
+    }
+    return strictest.values().stream().map(r -> date(first.get(r.hold()), r)).toList();
+  }
+
+  private static PrintedDate date(Row first, Row strictest) {
+    return new PrintedDate(
+        first.hold(), first.at().toInstant(), strictest.at().toInstant(), !strictest.ask(), false);
   }
 
   /** A promise binds more than the advice to ask, and an early one more than a late one. */

@@ -36,7 +36,7 @@ final class Slowed {
   private static boolean held(PrintedDate date, Timeline usual) {
     Optional<Release> release = usual.of(date.hold());
     return release
-        .filter(r -> r.end() instanceof Release.SafeBy && !r.end().at().isAfter(date.at()))
+        .filter(r -> r.end() instanceof Release.SafeBy && !r.end().at().isAfter(date.earliest()))
         .isPresent();
   }
 }

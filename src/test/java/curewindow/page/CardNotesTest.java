@@ -1,0 +1,115 @@
+package curewindow.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import curewindow.problem.Problems;
+import java.util.List;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.Test;
+
+/** In {@link Demo#tint} the windows stay up until Friday, December 4, 2 PM. */
+class CardNotesTest {
+
+  private static PrintedDate windows(String card, String earliest, boolean slowed) {
+    return new PrintedDate("windows-up", Demo.at(card), Demo.at(earliest), true, slowed);
+  }
+
+  private static Document page(Demo demo, PrintedDate... dates) {
+    JobView view = demo.view().withPrinted(List.of(dates));
+    Document page = Jsoup.parse(Demo.PAGES.customer(view, new Problems()).orElseThrow());
+    page.select("[hidden]").remove();
+    return page;
+  }
+
+  private static String plain(String text) {
+    return text.replace('\u00A0', ' ');
+  }
+
+  @Test
+  void thatTheCardIsTooEarlyStandsBeforeAnythingElse() {
+    Document page = page(Demo.tint(), windows("2026-12-03T14:00", "2026-12-03T14:00", true));
+    Element first = page.selectFirst("main").child(0);
+    assertEquals(
+        "The card says Thursday, December 3, 2 PM for “Windows stay up”. It has been colder or"
+            + " damper than usual: please wait until Friday, December 4, 2 PM.",
+        plain(first.text()));
+    assertEquals(1, first.select("svg").size(), "told by shape too");
+    assertEquals(
+        String.valueOf(Demo.at("2026-12-04T14:00").getEpochSecond()),
+        first.attr("data-to"),
+        "a script takes it away when the new date has come");
+  }
+
+  @Test
+  void inSpanishToo() {
+    Demo demo = Demo.tint();
+    demo.language = "es";
+    String first =
+        plain(
+            page(demo, windows("2026-12-03T14:00", "2026-12-03T14:00", true))
+                .selectFirst("main")
+                .child(0)
+                .text());
+    assertTrue(first.startsWith("La tarjeta dice jueves, 3 de diciembre"), first);
+    assertTrue(first.contains("Ha hecho más frío"), first);
+    assertTrue(first.contains("espere hasta el viernes, 4 de diciembre"), first);
+  }
+
+  @Test
+  void otherReasonsAreNotBlamedOnTheWeather() {
+    String first =
+        page(Demo.tint(), windows("2026-12-03T14:00", "2026-12-03T14:00", false))
+            .selectFirst("main")
+            .child(0)
+            .text();
+    assertTrue(first.contains("That date has moved: please wait until"), first);
+  }
+
+  @Test
+  void aPromiseMadeSinceBindsToo() {
+    Document page = page(Demo.tint(), windows("2026-12-06T14:00", "2026-12-02T14:00", false));
+    assertTrue(
+        plain(page.selectFirst("main").child(0).text())
+            .startsWith("We had said Wednesday, December 2, 2 PM for"));
+    assertTrue(plain(page.select(".now .note").text()).contains("sooner than the card says"));
+  }
+
+  @Test
+  void aSoonerDateIsSaidToBeSooner() {
+    Document page = page(Demo.tint(), windows("2026-12-06T14:00", "2026-12-04T14:00", false));
+    assertTrue(page.select("main > .card").isEmpty());
+    assertEquals(
+        "“Windows stay up”: this is sooner than the card says (Sunday, December 6, 2 PM).",
+        plain(page.select(".now .note").text()));
+  }
+
+  @Test
+  void whereNoDateCanBePromisedAnyMoreTheShopHasToSeeTheCar() {
+    Document page = page(Demo.askUs(), windows("2026-12-20T14:00", "2026-12-20T14:00", true));
+    Element first = page.selectFirst("main").child(0);
+    assertTrue(
+        plain(first.text()).endsWith("come and see us on Tuesday, December 15, 2 PM."),
+        first::text);
+    assertEquals("", first.attr("data-to"), "it does not end by itself");
+  }
+
+  @Test
+  void datesThatHoldOrHurtNobodyAreNotMentioned() {
+    PrintedDate same = windows("2026-12-04T14:00", "2026-12-04T14:00", false);
+    PrintedDate asked =
+        new PrintedDate(
+            "hand-wash", Demo.at("2026-12-02T14:00"), Demo.at("2026-12-02T14:00"), false, false);
+    PrintedDate visit =
+        new PrintedDate(
+            "inspection", Demo.at("2026-12-02T14:00"), Demo.at("2026-12-02T14:00"), true, false);
+    PrintedDate gone =
+        new PrintedDate(
+            "wipers", Demo.at("2026-12-02T14:00"), Demo.at("2026-12-02T14:00"), true, false);
+    Document page = page(Demo.tint(), same, asked, visit, gone);
+    assertTrue(page.select(".card").isEmpty());
+    assertTrue(page.select(".now .note").isEmpty());
+  }
+}
