@@ -285,7 +285,7 @@ class CommandsTest {
         Path target = to.resolve(from.relativize(f).toString());
         if (Files.isDirectory(f)) {
           Files.createDirectories(target);
-        } else {
+        } else if (!f.endsWith("printed-dates.csv")) {
           Files.copy(f, target);
         }
       }

@@ -1,0 +1,271 @@
+package curewindow.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Measured weather and dates on cards, through the commands, on a copy of the demo shop. */
+class ObservedWeatherTest {
+
+  /** Tint in Seattle, picked up on November 24, 2026, at 17:00; it stands outside. */
+  private static final String JOB = "Q-3101";
+
+  private static final String PICKUP = "2026-11-24T17:00";
+
+  @TempDir Path temp;
+  private Path shop;
+  private Path out;
+  private String said = "";
+
+  @BeforeEach
+  void copyDemo() throws IOException {
+    shop = temp.resolve("shop");
+    out = temp.resolve("out");
+    try (Stream<Path> files = Files.walk(Path.of("content/demo"))) {
+      for (Path f : files.filter(Files::isRegularFile).toList()) {
+        Path target = shop.resolve(Path.of("content/demo").relativize(f).toString());
+        if (!f.endsWith("printed-dates.csv")) {
+          Files.createDirectories(target.getParent());
+          Files.copy(f, target);
+        }
+      }
+    }
+    Files.createDirectories(shop.resolve("weather"));
+  }
+
+  /** A week from pickup on in which every hour is the same. */
+  private void week(double air, double dewPoint) throws IOException {
+    StringBuilder rows = new StringBuilder("place,time,air,dew-point\n");
+    for (int hour = 0; hour < 24 * 7; hour++) {
+      LocalDateTime start = LocalDateTime.parse(PICKUP).plusHours(hour);
+      rows.append("seattle,%s,%s,%s%n".formatted(start, air, dewPoint).replace("\r", ""));
+    }
+    Files.writeString(shop.resolve("weather/observed.csv"), rows);
+  }
+
+  private int press() {
+    return run("press", "--shop", shop, "--out", out);
+  }
+
+  private Document page(String job) throws IOException {
+    Document page = Jsoup.parse(Files.readString(folder(job).resolve("index.html")));
+    page.select("[hidden]").remove();
+    return page;
+  }
+
+  private Path folder(String job) throws IOException {
+    return Files.readAllLines(out.resolve("office/pages.csv")).stream()
+        .filter(l -> l.startsWith(job + ","))
+        .map(l -> out.resolve("site").resolve(l.split(",")[2]))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private OffsetDateTime windows() throws IOException {
+    return OffsetDateTime.parse(
+        page(JOB).select("tr[data-hold=windows-up] time").first().attr("datetime"));
+  }
+
+  @Test
+  void aWarmWeekMovesTheDateEarlierAndThePageSaysSo() throws IOException {
+    assertEquals(Exit.OK, press(), () -> said);
+    OffsetDateTime usual = windows();
+    assertTrue(page(JOB).select("main > .card").isEmpty());
+    week(16, 8);
+    assertEquals(Exit.OK, press(), () -> said);
+    assertTrue(windows().isBefore(usual), windows() + " against " + usual);
+    assertTrue(page(JOB).select(".now .note").text().contains("sooner than the card says"));
+    assertTrue(page(JOB).select("main > .card").isEmpty());
+    assertEquals(Exit.OK, run("due", "--shop", shop, "--at", "2026-11-25T08:00-08:00"));
+    assertTrue(said.contains("Nobody to call"), said);
+  }
+
+  @Test
+  void aColdSnapMovesTheDateLaterAndThePageSaysSoFirst() throws IOException {
+    press();
+    OffsetDateTime usual = windows();
+    String before = Files.readString(folder(JOB).resolve("care.ics"));
+    week(-6, -9);
+    press();
+    assertTrue(windows().isAfter(usual), windows() + " against " + usual);
+    String first = page(JOB).selectFirst("main").child(0).text();
+    assertTrue(first.startsWith("The card says "), first);
+    assertTrue(first.contains("It has been colder or damper than usual: please wait until"), first);
+    String after = Files.readString(folder(JOB).resolve("care.ics"));
+    assertFalse(before.equals(after), "the calendar moves along");
+    assertEquals(uids(before), uids(after), "under the same names");
+  }
+
+  private static List<String> uids(String calendar) {
+    return Pattern.compile("(?m)^UID:.*$")
+        .matcher(calendar)
+        .results()
+        .map(r -> r.group().strip())
+        .sorted()
+        .toList();
+  }
+
+  @Test
+  void inTheLanguageOfTheJob() throws IOException {
+    Path job = shop.resolve("jobs/" + JOB + ".yaml");
+    Files.writeString(job, Files.readString(job) + "language: es\n");
+    press();
+    week(-6, -9);
+    press();
+    String first = page(JOB).selectFirst("main").child(0).text();
+    assertTrue(first.startsWith("La tarjeta dice "), first);
+    assertTrue(first.contains("más frío"), first);
+  }
+
+  @Test
+  void dueListsWhomToCallTheEarliestPromiseFirst() throws IOException {
+    press();
+    week(-6, -9);
+    press();
+    assertEquals(Exit.OK, run("due", "--shop", shop, "--at", "2026-11-25T08:00-08:00"));
+    List<String> calls = said.lines().filter(l -> l.startsWith("call  ")).toList();
+    assertTrue(
+        calls.stream().anyMatch(c -> c.matches("call +Q-3101 +Mara +Windows stay up")), said);
+    assertTrue(said.contains("the card says "), said);
+    assertTrue(said.contains("now wait until "), said);
+    assertFalse(said.contains("Q-3102"), "Phoenix had no cold snap: " + said);
+    run("check", "--shop", shop, "--at", "2026-11-25T08:00-08:00");
+    assertTrue(said.contains("note: " + calls.size() + " dates on cards"), said);
+    run("due", "--shop", shop, "--at", "2027-11-25T08:00-08:00");
+    assertTrue(said.contains("Nobody to call"), "it is too late to call: " + said);
+    run("check", "--shop", shop, "--at", "2027-11-25T08:00-08:00");
+    assertFalse(said.contains("dates on cards"), said);
+    assertEquals(Exit.USAGE, run("due", "--shop", shop, "--at", "tomorrow"));
+    assertTrue(said.contains("is not a time like 2026-11-25T14:30-08:00"), said);
+  }
+
+  /** The clock of the machine tells the day that is written beside a date, and nothing else. */
+  @Test
+  void pressingAgainChangesNothing() throws IOException {
+    press();
+    for (double air : new double[] {16, -6}) {
+      week(air, -9);
+      press();
+      TreeMap<String, byte[]> first = contents(out);
+      byte[] printed = Files.readAllBytes(shop.resolve("printed-dates.csv"));
+      press();
+      assertTrue(said.contains(", 0 of them new or changed, 0 old ones removed"), said);
+      contents(out).forEach((name, bytes) -> assertArrayEquals(first.get(name), bytes, name));
+      assertArrayEquals(printed, Files.readAllBytes(shop.resolve("printed-dates.csv")));
+    }
+  }
+
+  @Test
+  void rowsOfPrintedDatesAreAddedAndNeverChanged() throws IOException {
+    press();
+    String first = Files.readString(shop.resolve("printed-dates.csv"));
+    assertTrue(first.startsWith("job,hold,state,date,printed\n"), first);
+    assertTrue(first.contains(JOB + ",windows-up,safe-by,"), first);
+    week(-6, -9);
+    press();
+    String second = Files.readString(shop.resolve("printed-dates.csv"));
+    assertTrue(second.startsWith(first) && second.length() > first.length(), second);
+    assertFalse(contents(out).keySet().stream().anyMatch(n -> n.contains("printed")));
+  }
+
+  @Test
+  void aCardMadeByItselfCountsAsPrinted() throws IOException {
+    run("card", JOB, "--shop", shop, "--out", temp.resolve("card.pdf"));
+    String printed = Files.readString(shop.resolve("printed-dates.csv"), StandardCharsets.UTF_8);
+    assertEquals(3, printed.lines().count(), "a header and the two dates of one card");
+    week(-6, -9);
+    press();
+    assertTrue(page(JOB).selectFirst("main").child(0).text().startsWith("The card says "));
+  }
+
+  /** Q-3108 is picked up on November 18, 2026, at 16:00, with a coating over fresh film. */
+  @Test
+  void theCardAndTheFirstAnswerAreOfWhatIsStillAheadAtPickup() throws IOException {
+    press();
+    OffsetDateTime pickup = OffsetDateTime.parse("2026-11-18T16:00-08:00");
+    List<String> printed =
+        Files.readAllLines(shop.resolve("printed-dates.csv")).stream()
+            .filter(l -> l.startsWith("Q-3108,"))
+            .toList();
+    assertEquals(2, printed.size(), printed::toString);
+    for (String row : printed) {
+      assertTrue(OffsetDateTime.parse(row.split(",")[3]).isAfter(pickup), row);
+      assertFalse(row.contains(",rain,"), row);
+    }
+    Document page = page("Q-3108");
+    assertTrue(page.select(".now").text().contains("In this order: the fresh coating first"));
+    assertTrue(page.select("tr[data-hold=rain]").isEmpty(), "keeping it dry says it all");
+    assertTrue(
+        OffsetDateTime.parse(page.select(".answer time").first().attr("datetime"))
+            .isAfter(pickup));
+  }
+
+  @Test
+  void brokenRowsAreToldAndBreakNoJob() throws IOException {
+    week(16, 8);
+    Path file = shop.resolve("weather/observed.csv");
+    Files.writeString(
+        file, Files.readString(file) + "seattle,2026-12-05T14:00,warm,8\nnowhere,x,1,1\n");
+    assertEquals(Exit.PROBLEMS, press());
+    assertTrue(said.contains("weather/observed.csv:170:26  air should be a number"), said);
+    assertTrue(said.contains("weather/observed.csv:171:1  no place is called nowhere"), said);
+    assertTrue(said.contains("16 jobs"), said);
+    assertEquals(17, Files.readAllLines(out.resolve("office/pages.csv")).size());
+  }
+
+  @Test
+  void brokenPrintedDatesStopEverythingAndStayAsTheyAre() throws IOException {
+    String broken = "job,hold,state,date,printed\nQ,rain,maybe,x,y\n";
+    Path file = Files.writeString(shop.resolve("printed-dates.csv"), broken);
+    for (List<Object> command :
+        List.of(
+            List.<Object>of("press", "--shop", shop, "--out", out),
+            List.<Object>of("card", JOB, "--shop", shop, "--out", temp.resolve("c.pdf")),
+            List.<Object>of("due", "--shop", shop))) {
+      assertEquals(Exit.PROBLEMS, run(command.toArray()), command::toString);
+      assertTrue(said.contains("printed-dates.csv:2:1"), said);
+    }
+    assertEquals(broken, Files.readString(file));
+    assertFalse(Files.exists(out));
+    assertEquals(Exit.PROBLEMS, run("check", "--shop", shop));
+  }
+
+  private int run(Object... args) {
+    StringWriter text = new StringWriter();
+    PrintWriter writer = new PrintWriter(text);
+    String[] words = Stream.of(args).map(Object::toString).toArray(String[]::new);
+    int code = Curewindow.run(writer, writer, words);
+    writer.flush();
+    said = text.toString();
+    return code;
+  }
+
+  private static TreeMap<String, byte[]> contents(Path folder) throws IOException {
+    TreeMap<String, byte[]> contents = new TreeMap<>();
+    try (Stream<Path> files = Files.walk(folder)) {
+      for (Path f : files.filter(Files::isRegularFile).toList()) {
+        contents.put(folder.relativize(f).toString(), Files.readAllBytes(f));
+      }
+    }
+    return contents;
+  }
+}
