@@ -105,8 +105,10 @@ class BrowserPageTest {
     assertEquals("normal until", browser.seen("tr[data-hold=haze] .state"));
     browser.later(Duration.ofMinutes(1));
     assertEquals("show us", browser.seen("tr[data-hold=haze] .state"));
-    assertEquals("come in any open day", browser.seen("tr[data-hold=inspection] .state"));
     assertEquals("Any haze left is one for us: show us.", browser.seen(".settle .state"));
+    assertEquals("come in from", browser.seen("tr[data-hold=inspection] .state"), "on Monday");
+    browser.later(Duration.ofHours(16));
+    assertEquals("come in any open day", browser.seen("tr[data-hold=inspection] .state"));
   }
 
   @Test
