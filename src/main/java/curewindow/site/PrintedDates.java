@@ -76,7 +76,9 @@ final class PrintedDates {
     Path file = shop.resolve(FILE);
     List<Row> rows = new ArrayList<>();
     int before = problems.errorCount();
-    if (Files.exists(file)) {
+    if (Files.exists(file) && file.toFile().length() == 0) {
+      problem(0, "the file is empty, although the first line is always written", problems);
+    } else if (Files.exists(file)) {
       try (CsvReader<CsvRecord> records =
           CsvReader.builder()
               .missingFieldStrategy(FieldMismatchStrategy.IGNORE)

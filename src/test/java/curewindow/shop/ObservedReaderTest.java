@@ -141,7 +141,7 @@ class ObservedReaderTest {
           """
           place,air,dew-point~seattle,8,6 | the column time is missing
           place,time,air,dew_point~s,2026-11-25T14:00,8,6 | did you mean dew-point
-          "" | the column time is missing
+          '' | the file is empty
           """)
   void aFileWithoutItsColumnsIsNotUsed(String text, String said) throws IOException {
     ShopRead read = read(text.replace('~', '\n'));

@@ -69,6 +69,7 @@ class PrintedDatesTest {
       delimiter = '|',
       textBlock =
           """
+          ''                                             | 0 | the file is empty
           job,hold,date                                  | 1 | the first line
           X,rain,safe-by,2026-12-03T14:00-08:00,2026-11-25 | 1 | the first line
           ^X,rain,safe-by,2026-12-03T14:00-08:00         | 2 | 4 fields
