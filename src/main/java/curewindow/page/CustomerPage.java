@@ -49,7 +49,7 @@ final class CustomerPage {
         words.text(answers.isEmpty() ? "page.now.none" : "page.now.done"),
         dated.freed(),
         notes.sooner(),
-        new Order(view).text(),
+        new Order(view).note(),
         dated.then(),
         links(!care.isEmpty()),
         words.text("page.dates.zone", place),

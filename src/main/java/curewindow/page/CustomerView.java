@@ -21,7 +21,7 @@ record CustomerView(
     String done,
     List<Freed> freed,
     List<Note> sooner,
-    Optional<String> order,
+    Optional<Note> order,
     List<Next> then,
     List<Link> links,
     String zoneNote,

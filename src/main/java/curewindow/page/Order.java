@@ -22,6 +22,12 @@ final class Order {
     this.words = view.words();
   }
 
+  /** What comes first and what then; not shown any more once the film is dry. */
+  Optional<CustomerView.Note> note() {
+    return text()
+        .map(t -> new CustomerView.Note(t, drying().map(film -> film.end().at().getEpochSecond())));
+  }
+
   /** What comes first and what then, or empty where nothing is at odds. */
   Optional<String> text() {
     Optional<Release> dry = view.timeline().of("keep-dry").filter(this::isAfterPickup);

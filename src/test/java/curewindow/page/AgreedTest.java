@@ -103,7 +103,10 @@ class AgreedTest {
             + " December 2, 4 PM. Then the film: warmth and sun help it dry, which takes until"
             + " Monday, December 28.",
         plain(new Order(demo.view()).text().orElseThrow()));
-    assertTrue(Jsoup.parse(demo.html()).select(".now").text().contains("In this order"));
+    var note = Jsoup.parse(demo.html()).select(".now .note");
+    assertTrue(note.text().contains("In this order"));
+    long dry = Demo.at("2026-12-28T10:00").getEpochSecond();
+    assertEquals(String.valueOf(dry), note.attr("data-to"), "no longer than the film dries");
     demo.language = "es";
     assertTrue(new Order(demo.view()).text().orElseThrow().startsWith("En este orden: primero"));
     demo.pickup = Demo.at("2026-12-03T09:00");
