@@ -32,8 +32,8 @@ final class Spread {
     double[] spreads = new double[means.length];
     for (int m = 0; m < means.length; m++) {
       double colderThanYear = sum / means.length - means[m];
-      double rule = 1.2 + 0.11 * (highest - lowest) + 0.072 * colderThanYear;
-      spreads[m] = Math.max(1.0, Math.min(6.5, rule));
+      double rule = 0.6 + 0.128 * (highest - lowest) + 0.084 * colderThanYear;
+      spreads[m] = Math.max(0.7, Math.min(6.5, rule));
     }
     return spreads;
   }

@@ -49,7 +49,7 @@ class ChancesTest {
 
   @Test
   void everyDayHasMeanZeroAndSpreadOne() {
-    for (List<double[]> years : List.of(Chances.warmth(32), Chances.brightness(32))) {
+    for (List<double[]> years : List.of(Chances.of(32).warmth(), Chances.of(32).brightness())) {
       for (int d = 0; d < 365; d++) {
         double sum = 0;
         double squares = 0;
@@ -66,11 +66,11 @@ class ChancesTest {
   /** Persistence 0.7 from day to day, over the year's end too; brightness has none. */
   @Test
   void warmthLastsAndBrightnessDoesNot() {
-    assertEquals(0.7, lagged(Chances.warmth(128), 1), 0.02);
-    assertEquals(0.49, lagged(Chances.warmth(128), 2), 0.03);
-    assertEquals(0, lagged(Chances.brightness(128), 1), 0.03);
+    assertEquals(0.7, lagged(Chances.of(128).warmth(), 1), 0.02);
+    assertEquals(0.49, lagged(Chances.of(128).warmth(), 2), 0.03);
+    assertEquals(0, lagged(Chances.of(128).brightness(), 1), 0.03);
     double overNewYear = 0;
-    List<double[]> years = Chances.warmth(512);
+    List<double[]> years = Chances.of(512).warmth();
     for (double[] year : years) {
       overNewYear += year[364] * year[0] / years.size();
     }

@@ -42,12 +42,23 @@ final class CureJudge {
    * @param hold the hold
    * @param truths hours to the true end, start by start
    * @param promises hours to the published end
+   * @param likelies hours to the likely end
    */
-  record Verdict(String site, StartingHolds hold, double[] truths, double[] promises) {
+  record Verdict(
+      String site, StartingHolds hold, double[] truths, double[] promises, double[] likelies) {
 
     /** Share of starts whose promise held. */
     double kept() {
       return share(1);
+    }
+
+    /** Share of starts that end by the likely end; half of them should. */
+    double early() {
+      int held = 0;
+      for (int i = 0; i < truths.length; i++) {
+        held += truths[i] <= likelies[i] + 1e-9 ? 1 : 0;
+      }
+      return held / (double) truths.length;
     }
 
     /** Share of starts whose true end is at most so many times the promised wait. */
@@ -97,14 +108,16 @@ final class CureJudge {
     Curing truths = Curing.with(p -> truth);
     double[] trueHours = new double[STARTS];
     double[] promisedHours = new double[STARTS];
+    double[] likelyHours = new double[STARTS];
     for (int i = 0; i < STARTS; i++) {
       Instant start = Cases.at(place, "2026-01-02T14:00").plus(Duration.ofDays(3L * i));
       CureCase job = job(place, hold, parking, start);
       Release release = promises.timeline(job).releases().get(0);
       trueHours[i] = hours(start, truths.timeline(job).releases().get(0).likely());
       promisedHours[i] = hours(start, release.end().at());
+      likelyHours[i] = hours(start, release.likely());
     }
-    return new Verdict(place.name(), hold, trueHours, promisedHours);
+    return new Verdict(place.name(), hold, trueHours, promisedHours, likelyHours);
   }
 
   /** Look-bys are opened up, as the model is to be judged and not they. */
@@ -134,7 +147,7 @@ final class CureJudge {
   /** Prints the verdicts for the pair of years and for an ensemble, outside and in a garage. */
   public static void main(String[] arguments) throws IOException {
     for (Parking parking : List.of(Parking.OUTSIDE, Parking.GARAGE)) {
-      print("pair", parking, judge(Climates::of, parking));
+
       print("ensemble", parking, judge(place -> Climates.ensemble(place, 32), parking));
     }
   }
@@ -144,12 +157,13 @@ final class CureJudge {
     for (Verdict v : verdicts) {
       System.out.printf(
           Locale.ROOT,
-          "  %-30s %-34s kept %5.1f %%  wait %.2f  within 1.25: %5.1f %%%n",
+          "  %-30s %-34s kept %5.1f %%  wait %.2f  within 1.25: %5.1f %%  early %5.1f %%%n",
           v.site(),
           v.hold().words(),
           100 * v.kept(),
           v.ratio(0),
-          100 * v.share(1.25));
+          100 * v.share(1.25),
+          100 * v.early());
     }
     HOLDS.forEach(hold -> printMean(hold, verdicts));
     System.out.printf(
@@ -166,9 +180,10 @@ final class CureJudge {
     double fixed = fixed(of);
     System.out.printf(
         Locale.ROOT,
-        "  mean %-58s kept %5.1f %%  wait %.2f  fixed %.1f d: wait %.2f%n",
+        "  mean %-58s kept %5.1f %%  early %5.1f  wait %.2f  fixed %.1f d: wait %.2f%n",
         hold.words(),
         100 * of.stream().mapToDouble(Verdict::kept).average().orElseThrow(),
+        100 * of.stream().mapToDouble(Verdict::early).average().orElseThrow(),
         of.stream().mapToDouble(v -> v.ratio(0)).average().orElseThrow(),
         fixed / 24,
         of.stream().mapToDouble(v -> v.ratio(fixed)).average().orElseThrow());
