@@ -13,8 +13,8 @@ final class Spread {
   private Spread() {}
 
   /**
-   * Standard deviation of the daily mean temperature about its normal: 1.2 K, and more with the
-   * year's range and in the year's cold part, within 1.0 to 6.5 K.
+   * Standard deviation of the daily mean temperature about its normal: 0.6 K, and more with the
+   * year's range and in the year's cold part, within 0.7 to 6.5 K.
    *
    * @param normals twelve months
    * @return twelve values in K
