@@ -26,7 +26,7 @@ record Chances(
   private static final long CLOUDS_SEED = 20260104;
 
   /** How much of a day's departure in temperature is left on the next day. */
-  private static final double WARMTH_LASTS = 0.65;
+  private static final double WARMTH_LASTS = 0.63;
 
   private static final double BRIGHTNESS_LASTS = 0.25;
   private static final double MOISTURE_LASTS = 0.55;
