@@ -14,9 +14,9 @@ final class JobDoses {
   private final long pickup;
   private final Site.Years years;
   private final Map<Exposure, Surface> surfaces = new EnumMap<>(Exposure.class);
-  private final Map<Exposure, Map<Driver, Tables>> tables = new EnumMap<>(Exposure.class);
+  private final Tables[] tables = new Tables[Exposure.values().length * Driver.values().length];
 
-  private record Tables(double bayRate, DoseTable[] members, double[] atPickup) {}
+  private record Tables(double bayRate, DoseTable table, double[] atPickup) {}
 
   /**
    * Gets ready for a job.
@@ -40,19 +40,34 @@ final class JobDoses {
   }
 
   /**
-   * When an item has what it needs of a driver, in each of the weathers.
+   * When an item has what it needs of a driver while still in the bay.
    *
    * @param claim the item and its rule
    * @param driver one of the rule's drivers
-   * @return times not after the claim's look-by, or {@link DoseTable#NEVER}
+   * @return not after the pickup, or {@link DoseTable#NEVER}
    */
-  long[] met(Claim claim, Driver driver) {
+  long metInBay(Claim claim, Driver driver) {
+    double rate = tables(claim.item().exposure(), driver).bayRate;
+    double need = claim.need(driver);
+    return rate * (pickup - claim.finished()) / 3600.0 >= need
+        ? claim.finished() + (long) Math.ceil(need / rate * 3600 - 0.001)
+        : DoseTable.NEVER;
+  }
+
+  /**
+   * What an item needs of a driver after the bay, which did not give it all.
+   *
+   * @param claim the item and its rule
+   * @param driver one of the rule's drivers
+   */
+  Wanted wanted(Claim claim, Driver driver) {
     Tables of = tables(claim.item().exposure(), driver);
-    long[] met = new long[of.members.length];
-    for (int member = 0; member < met.length; member++) {
-      met[member] = met(of, claim, driver, member);
+    double left = claim.need(driver) - of.bayRate * (pickup - claim.finished()) / 3600.0;
+    double[] targets = new double[of.atPickup.length];
+    for (int m = 0; m < targets.length; m++) {
+      targets[m] = of.atPickup[m] + left;
     }
-    return met;
+    return new Wanted(claim, driver, of.table, targets);
   }
 
   /**
@@ -64,17 +79,8 @@ final class JobDoses {
    * @return not after the claim's look-by, or {@link DoseTable#NEVER}
    */
   long met(Claim claim, Driver driver, int member) {
-    return met(tables(claim.item().exposure(), driver), claim, driver, member);
-  }
-
-  private long met(Tables of, Claim claim, Driver driver, int member) {
-    double need = claim.need(driver);
-    double inBay = of.bayRate * (pickup - claim.finished()) / 3600.0;
-    if (inBay >= need) {
-      return claim.finished() + (long) Math.ceil(need / of.bayRate * 3600 - 0.001);
-    }
-    double sum = of.atPickup[member] + need - inBay;
-    return of.members[member].reach(sum, pickup, claim.lookBy());
+    long inBay = metInBay(claim, driver);
+    return inBay != DoseTable.NEVER ? inBay : wanted(claim, driver).met(member, pickup);
   }
 
   /**
@@ -88,7 +94,7 @@ final class JobDoses {
   double gained(Claim claim, Driver driver, int member, long until) {
     Tables of = tables(claim.item().exposure(), driver);
     double inBay = of.bayRate * (Math.min(until, pickup) - claim.finished()) / 3600.0;
-    return until <= pickup ? inBay : inBay + of.members[member].until(until) - of.atPickup[member];
+    return until <= pickup ? inBay : inBay + of.table.until(until, member) - of.atPickup[member];
   }
 
   /**
@@ -102,19 +108,17 @@ final class JobDoses {
   }
 
   private Tables tables(Exposure exposure, Driver driver) {
-    return tables
-        .computeIfAbsent(exposure, e -> new EnumMap<>(Driver.class))
-        .computeIfAbsent(driver, d -> read(exposure, d));
+    int at = exposure.ordinal() * Driver.values().length + driver.ordinal();
+    if (tables[at] == null) {
+      tables[at] = read(exposure, driver);
+    }
+    return tables[at];
   }
 
   private Tables read(Exposure exposure, Driver driver) {
     double energy = job.bondEnergy();
-    DoseTable[] members = site.doses(years, surface(exposure), driver, energy);
-    double[] atPickup = new double[members.length];
-    for (int m = 0; m < members.length; m++) {
-      atPickup[m] = members[m].until(pickup);
-    }
-    return new Tables(Rates.inBay(driver, job.bay(), energy), members, atPickup);
+    DoseTable table = site.doses(years, surface(exposure), driver, energy);
+    return new Tables(Rates.inBay(driver, job.bay(), energy), table, table.until(pickup));
   }
 
   private Surface surface(Exposure exposure) {

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.IntToDoubleFunction;
 
 /**
  * The tables of one place, built when first asked for, then kept and shared between threads.
@@ -21,8 +22,8 @@ final class Site {
   private final ZoneId zone;
   private final Weathers weathers;
   private final Map<Integer, DayHours> days = new ConcurrentHashMap<>();
-  private final Map<SumKey, YearSum[]> sums = new ConcurrentHashMap<>();
-  private final Map<DoseKey, DoseTable[]> doses = new ConcurrentHashMap<>();
+  private final Map<SumKey, YearSums> sums = new ConcurrentHashMap<>();
+  private final Map<DoseKey, DoseTable> doses = new ConcurrentHashMap<>();
   private final Map<MeanKey, MeanTable> means = new ConcurrentHashMap<>();
 
   private record SumKey(Surface surface, DayHours days, Driver driver, double bondEnergy) {}
@@ -66,12 +67,12 @@ final class Site {
    * @param surface the surface, in its shared form
    * @param driver the driver
    * @param bondEnergy activation energy of bond and crosslink, J/mol
-   * @return one table for each weather; not to be changed
+   * @return the table of all weathers
    */
-  DoseTable[] doses(Years years, Surface surface, Driver driver, double bondEnergy) {
+  DoseTable doses(Years years, Surface surface, Driver driver, double bondEnergy) {
     double energy = driver == Driver.DRY_OUT ? 0 : bondEnergy;
     DoseKey key = new DoseKey(years, surface, driver, energy);
-    DoseTable[] known = doses.get(key);
+    DoseTable known = doses.get(key);
     return known != null ? known : doses.computeIfAbsent(key, this::join);
   }
 
@@ -88,30 +89,24 @@ final class Site {
     return known != null ? known : means.computeIfAbsent(key, this::mean);
   }
 
-  private DoseTable[] join(DoseKey key) {
-    List<YearSum[]> byYear = new ArrayList<>();
+  private DoseTable join(DoseKey key) {
+    List<YearSums> byYear = new ArrayList<>();
     for (int i = 0; i < key.years().count(); i++) {
       DayHours dayHours = dayHours(key.surface(), key.years().first() + i);
       byYear.add(
           sums.computeIfAbsent(
               new SumKey(key.surface(), dayHours, key.driver(), key.bondEnergy()), this::sum));
     }
-    DoseTable[] tables = new DoseTable[members()];
-    for (int m = 0; m < tables.length; m++) {
-      int member = m;
-      tables[m] =
-          new DoseTable(key.years().first(), byYear.stream().map(sum -> sum[member]).toList());
-    }
-    return tables;
+    return new DoseTable(key.years().first(), byYear);
   }
 
-  private YearSum[] sum(SumKey key) {
-    YearSum[] members = new YearSum[members()];
-    for (int m = 0; m < members.length; m++) {
-      SurfaceHours hours = SurfaceHours.of(weathers.years().get(m), key.surface(), key.days());
-      members[m] = YearSum.of(hour -> hours.rate(hour, key.driver(), key.bondEnergy()));
+  private YearSums sum(SumKey key) {
+    List<IntToDoubleFunction> rates = new ArrayList<>();
+    for (WeatherYear weather : weathers.years()) {
+      SurfaceHours hours = SurfaceHours.of(weather, key.surface(), key.days());
+      rates.add(hour -> hours.rate(hour, key.driver(), key.bondEnergy()));
     }
-    return members;
+    return YearSums.of(rates);
   }
 
   private MeanTable mean(MeanKey key) {
