@@ -144,13 +144,8 @@ final class DoseTable {
     return stretch(hour);
   }
 
-  /** The stretch of an hour; the last one's end belongs to it. */
   private Stretch stretch(int hour) {
-    int i = 0;
-    while (hour >= stretches[i].end() && i < stretches.length - 1) {
-      i++;
-    }
-    return stretches[i];
+    return stretches[stretchOf(hour)];
   }
 
   /** The sum between two times in one weather. */
@@ -158,16 +153,44 @@ final class DoseTable {
     return until(to, member) - until(from, member);
   }
 
+  /** How many stretches of hours there are. */
+  int stretches() {
+    return stretches.length;
+  }
+
+  /** The number of the stretch of an hour, from 0; the last one's end belongs to it. */
+  int stretchOf(int hour) {
+    int i = 0;
+    while (hour >= stretches[i].end() && i < stretches.length - 1) {
+      i++;
+    }
+    return i;
+  }
+
   /**
-   * Lowers each weather's margin to how far its sum is beyond a target, where that is less.
+   * Sums within a stretch.
    *
-   * @param hour counted from the table's start
+   * @param stretch the number of the stretch
    * @param targets sums from the start of the first year, one for each weather
-   * @param margins one for each weather
    */
-  void lower(int hour, double[] targets, double[] margins) {
-    Stretch in = stretch(hour);
-    in.sums().lower(hour + in.skipped(), in.base(), targets, margins);
+  double[] limits(int stretch, double[] targets) {
+    double[] limits = new double[members];
+    for (int m = 0; m < members; m++) {
+      limits[m] = targets[m] - stretches[stretch].base()[m];
+    }
+    return limits;
+  }
+
+  /** How many weathers have reached limits by an hour of a stretch. */
+  int count(int stretch, int hour, double[] limits) {
+    Stretch in = stretches[stretch];
+    return in.sums().count(hour + in.skipped(), limits);
+  }
+
+  /** Takes away the weathers that have not reached limits by an hour of a stretch. */
+  void and(int stretch, int hour, double[] limits, boolean[] reached) {
+    Stretch in = stretches[stretch];
+    in.sums().and(hour + in.skipped(), limits, reached);
   }
 
   /**

@@ -17,6 +17,9 @@ import java.util.List;
  */
 final class HoldEnds {
 
+  /** Hours of the first step when looking for an end. */
+  private static final int FIRST_STEP = 12;
+
   private final JobDoses doses;
   private final List<Claim> claims;
   private final List<Wanted> wanted = new ArrayList<>(4);
@@ -28,7 +31,9 @@ final class HoldEnds {
   private long least = Long.MIN_VALUE;
 
   private long latest = Long.MIN_VALUE;
-  private final double[] margins;
+
+  private final Decision median;
+  private final Decision ninth;
 
   /**
    * An end of the hold in one weather.
@@ -52,12 +57,13 @@ final class HoldEnds {
     this.claims = claims;
     this.members = members;
     this.missed = new long[members];
-    this.margins = new double[members];
     Arrays.fill(missed, Long.MIN_VALUE);
     for (Claim claim : claims) {
       add(claim);
     }
     done = exclude();
+    median = end((members + 1) / 2);
+    ninth = later((9 * members + 9) / 10, median);
   }
 
   private void add(Claim claim) {
@@ -84,7 +90,7 @@ final class HoldEnds {
         count++;
       } else {
         for (Wanted one : wanted) {
-          one.targets()[m] = Double.POSITIVE_INFINITY;
+          one.leaveOut(m);
         }
       }
     }
@@ -93,12 +99,12 @@ final class HoldEnds {
 
   /** The end that half of the weathers keep. */
   Decision median() {
-    return end((members + 1) / 2);
+    return median;
   }
 
   /** The end that nine of ten weathers keep. */
   Decision ninth() {
-    return end((9 * members + 9) / 10);
+    return ninth;
   }
 
   /** The end of a number in the order of ends, from 1. */
@@ -106,12 +112,47 @@ final class HoldEnds {
     if (number > done) {
       return pastLookBy(number);
     }
-    if (wanted.isEmpty() || countAtLeast() >= number) {
-      return decision(wanted.isEmpty() ? 0 : firstCounted(), least);
+    if (wanted.isEmpty()) {
+      return decision(0, least);
     }
-    DoseTable hours = wanted.get(0).table();
-    int low = hours.hour(least) + 1;
-    int high = hours.hour(latest - 1) + 1;
+    boolean[] early = metAt(least);
+    return count(early) >= number
+        ? decision(first(early), least)
+        : search(number, hours().hour(least) + 1, early);
+  }
+
+  /** The end of a number that is not before another's. */
+  private Decision later(int number, Decision other) {
+    if (number > done) {
+      return pastLookBy(number);
+    }
+    if (wanted.isEmpty()) {
+      return other;
+    }
+    boolean[] early = metAt(other.at());
+    return count(early) >= number ? other : search(number, hours().hour(other.at()) + 1, early);
+  }
+
+  private DoseTable hours() {
+    return wanted.get(0).table();
+  }
+
+  /**
+   * Searches an end by the hour, first in growing steps, then by halves.
+   *
+   * @param number its number in the order of ends
+   * @param first the first hour by whose start it may have been reached
+   * @param early which weathers are done when the search begins, within the hour before
+   */
+  private Decision search(int number, int first, boolean[] early) {
+    int low = first;
+    int high = hours().hour(latest - 1) + 1;
+    int step = FIRST_STEP;
+    while (low + step < high && count(low + step) < number) {
+      low += step + 1;
+      step *= 2;
+    }
+    high = Math.min(high, low + step);
     while (low < high) {
       int middle = (low + high) >>> 1;
       if (count(middle) >= number) {
@@ -120,7 +161,7 @@ final class HoldEnds {
         low = middle + 1;
       }
     }
-    return within(low, number);
+    return within(low, number, low == first ? early : metAt(low - 1));
   }
 
   private Decision pastLookBy(int number) {
@@ -145,51 +186,46 @@ final class HoldEnds {
     throw new IllegalStateException("no item misses the look-by " + lookBy);
   }
 
-  /** The end of a number among those within the hour that ends at an hour's start. */
-  private Decision within(int hour, int number) {
-    DoseTable hours = wanted.get(0).table();
-    int before = hours.second(hour - 1) <= least ? countAtLeast() : count(hour - 1);
-    boolean[] early = new boolean[members];
+  /**
+   * The end of a number among those within an hour.
+   *
+   * @param hour the hour's end
+   * @param number the number
+   * @param early which weathers are done before that hour
+   */
+  private Decision within(int hour, int number, boolean[] early) {
+    boolean[] met = metAt(hour);
+    long[] ends = new long[members];
+    int found = 0;
     for (int m = 0; m < members; m++) {
-      early[m] = margins[m] >= 0;
-    }
-    int found = count(hour) - before;
-    long[] ends = new long[found];
-    int[] whose = new int[found];
-    int at = 0;
-    for (int m = 0; m < members; m++) {
-      if (margins[m] >= 0 && !early[m]) {
-        whose[at] = m;
-        ends[at++] = exact(m, hour);
+      if (met[m] && !early[m]) {
+        ends[m] = exact(m, hour);
+        found++;
       }
     }
-    long[] sorted = ends.clone();
+    long[] sorted = new long[found];
+    for (int m = 0; m < members; m++) {
+      if (met[m] && !early[m]) {
+        sorted[--found] = ends[m];
+      }
+    }
     Arrays.sort(sorted);
-    long end = sorted[number - before - 1];
+    long end = sorted[number - count(early) - 1];
     int first = 0;
     while (ends[first] != end) {
       first++;
     }
-    return decision(whose[first], end);
+    return decision(first, end);
   }
 
   private long exact(int member, int hour) {
     long end = least;
-    for (Wanted one : wanted) {
-      if (one.table().second(hour - 1) < one.claim().lookBy()) {
-        long met = one.table().inHour(one.targets()[member], member, hour);
-        end = Math.max(end, Math.min(one.claim().lookBy(), met));
+    for (int i = 0; i < wanted.size(); i++) {
+      if (wanted.get(i).matters(hour - 1)) {
+        end = Math.max(end, wanted.get(i).metInHour(member, hour));
       }
     }
     return end;
-  }
-
-  private int firstCounted() {
-    int member = 0;
-    while (margins[member] < 0) {
-      member++;
-    }
-    return member;
   }
 
   private Decision decision(int member, long end) {
@@ -216,43 +252,56 @@ final class HoldEnds {
     return end;
   }
 
-  /** How many weathers are done by an hour's start; leaves their margins. */
+  /** How many weathers are done by the start of an hour. */
   private int count(int hour) {
-    Arrays.fill(margins, Double.POSITIVE_INFINITY);
-    boolean asked = false;
-    for (int i = 0; i < wanted.size(); i++) {
-      Wanted one = wanted.get(i);
-      if (one.table().second(hour) < one.claim().lookBy()) {
-        one.table().lower(hour, one.targets(), margins);
-        asked = true;
-      }
+    if (wanted.size() > 1) {
+      return count(metAt(hour));
     }
-    return asked ? positive() : allDone();
+    Wanted only = wanted.get(0);
+    return only.matters(hour) ? only.count(hour) : done;
   }
 
-  private int allDone() {
-    for (int m = 0; m < members; m++) {
-      margins[m] = missed[m] == Long.MIN_VALUE ? 0 : -1;
-    }
-    return done;
-  }
-
-  private int countAtLeast() {
-    Arrays.fill(margins, Double.POSITIVE_INFINITY);
-    for (Wanted one : wanted) {
-      double[] sums = one.table().until(Math.min(least, one.claim().lookBy()));
-      for (int m = 0; m < members; m++) {
-        margins[m] = Math.min(margins[m], sums[m] - one.targets()[m]);
-      }
-    }
-    return positive();
-  }
-
-  private int positive() {
+  private static int count(boolean[] met) {
     int count = 0;
-    for (int m = 0; m < members; m++) {
-      count += margins[m] >= 0 ? 1 : 0;
+    for (boolean one : met) {
+      count += one ? 1 : 0;
     }
     return count;
+  }
+
+  private static int first(boolean[] met) {
+    int member = 0;
+    while (!met[member]) {
+      member++;
+    }
+    return member;
+  }
+
+  /** Which weathers are done by the start of an hour. */
+  private boolean[] metAt(int hour) {
+    boolean[] met = notMissed();
+    for (int i = 0; i < wanted.size(); i++) {
+      if (wanted.get(i).matters(hour)) {
+        wanted.get(i).and(hour, met);
+      }
+    }
+    return met;
+  }
+
+  /** Which weathers are done by a time. */
+  private boolean[] metAt(long second) {
+    boolean[] met = notMissed();
+    for (int i = 0; i < wanted.size(); i++) {
+      wanted.get(i).and(second, met);
+    }
+    return met;
+  }
+
+  private boolean[] notMissed() {
+    boolean[] met = new boolean[members];
+    for (int m = 0; m < members; m++) {
+      met[m] = missed[m] == Long.MIN_VALUE;
+    }
+    return met;
   }
 }

@@ -65,18 +65,31 @@ final class YearSums {
   }
 
   /**
-   * Lowers each weather's margin to how far its sum is beyond a target, where that is less.
+   * How many weathers have reached a sum.
    *
    * @param hour 0 to 8760
-   * @param base added to the sums, one for each weather
-   * @param targets one for each weather
-   * @param margins one for each weather
+   * @param limits the sums, one for each weather
    */
-  void lower(int hour, double[] base, double[] targets, double[] margins) {
+  int count(int hour, double[] limits) {
+    int at = hour * members;
+    int count = 0;
+    for (int m = 0; m < members; m++) {
+      count += before[at + m] >= limits[m] ? 1 : 0;
+    }
+    return count;
+  }
+
+  /**
+   * Takes away the weathers that have not reached a sum.
+   *
+   * @param hour 0 to 8760
+   * @param limits the sums, one for each weather
+   * @param reached one for each weather
+   */
+  void and(int hour, double[] limits, boolean[] reached) {
     int at = hour * members;
     for (int m = 0; m < members; m++) {
-      double margin = before[at + m] + base[m] - targets[m];
-      margins[m] = Math.min(margins[m], margin);
+      reached[m] &= before[at + m] >= limits[m];
     }
   }
 }
