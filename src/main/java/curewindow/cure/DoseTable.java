@@ -168,29 +168,30 @@ final class DoseTable {
   }
 
   /**
-   * Sums within a stretch.
+   * Sums as a stretch counts them.
    *
    * @param stretch the number of the stretch
-   * @param targets sums from the start of the first year, one for each weather
+   * @param sums from the start of the first year, one for each weather
    */
-  double[] limits(int stretch, double[] targets) {
-    double[] limits = new double[members];
+  double[] within(int stretch, double[] sums) {
+    double[] within = new double[members];
+    double[] base = stretches[stretch].base();
     for (int m = 0; m < members; m++) {
-      limits[m] = targets[m] - stretches[stretch].base()[m];
+      within[m] = sums[m] - base[m];
     }
-    return limits;
+    return within;
   }
 
-  /** How many weathers have reached limits by an hour of a stretch. */
-  int count(int stretch, int hour, double[] limits) {
+  /** How many weathers have gained a dose by an hour of a stretch, since sums of that stretch. */
+  int count(int stretch, int hour, double[] then, double dose) {
     Stretch in = stretches[stretch];
-    return in.sums().count(hour + in.skipped(), limits);
+    return in.sums().count(hour + in.skipped(), then, dose);
   }
 
-  /** Takes away the weathers that have not reached limits by an hour of a stretch. */
-  void and(int stretch, int hour, double[] limits, boolean[] reached) {
+  /** Takes away the weathers that have not gained a dose by an hour of a stretch. */
+  void and(int stretch, int hour, double[] then, double dose, boolean[] gained) {
     Stretch in = stretches[stretch];
-    in.sums().and(hour + in.skipped(), limits, reached);
+    in.sums().and(hour + in.skipped(), then, dose, gained);
   }
 
   /**

@@ -3,6 +3,7 @@ package curewindow.cure;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntPredicate;
 
 /**
  * When one hold of one job ends, in each of the weathers. Times are seconds of local standard time.
@@ -18,20 +19,30 @@ import java.util.List;
 final class HoldEnds {
 
   /** Hours of the first step when looking for an end. */
-  private static final int FIRST_STEP = 12;
+  private static final int FIRST_STEP = 24;
+
+  /** The same from the median on. */
+  private static final int NEXT_STEP = 6;
 
   private final JobDoses doses;
   private final List<Claim> claims;
   private final List<Wanted> wanted = new ArrayList<>(4);
+
+  /** Of the wanted, those that decide whether a weather is done. */
+  private final List<Wanted> deciding = new ArrayList<>(4);
+
   private final int members;
+
+  /** For each weather the latest look-by that comes before the need is met, or the least number. */
   private final long[] missed;
-  private final int done;
+
+  private boolean anyMissed;
 
   /** No end is earlier: the latest of floors, ends in the bay, and pickup if it takes longer. */
   private long least = Long.MIN_VALUE;
 
   private long latest = Long.MIN_VALUE;
-
+  private final int done;
   private final Decision median;
   private final Decision ninth;
 
@@ -46,7 +57,7 @@ final class HoldEnds {
   record Decision(Claim claim, int member, long at, boolean past) {}
 
   /**
-   * Gets ready to find ends.
+   * Finds the ends.
    *
    * @param doses the job's doses
    * @param claims the items with this hold, at least one
@@ -56,45 +67,40 @@ final class HoldEnds {
     this.doses = doses;
     this.claims = claims;
     this.members = members;
-    this.missed = new long[members];
+    missed = new long[members];
     Arrays.fill(missed, Long.MIN_VALUE);
     for (Claim claim : claims) {
       add(claim);
     }
-    done = exclude();
-    median = end((members + 1) / 2);
-    ninth = later((9 * members + 9) / 10, median);
+    done = anyMissed ? count(notMissed()) : members;
+    median = end((members + 1) / 2, least);
+    ninth = later((9 * members + 9) / 10);
   }
 
   private void add(Claim claim) {
     least = Math.max(least, claim.floor());
-    for (Driver driver : claim.rule().need().keySet()) {
+    for (Driver driver : claim.drivers()) {
       long inBay = doses.metInBay(claim, driver);
       if (inBay != DoseTable.NEVER) {
         least = Math.max(least, inBay);
       } else {
         least = Math.max(least, doses.pickup());
         latest = Math.max(latest, claim.lookBy());
-        Wanted more = doses.wanted(claim, driver);
-        more.raiseMissed(missed);
-        wanted.add(more);
+        add(doses.wanted(claim, driver));
       }
     }
   }
 
-  /** Keeps weathers in which a look-by comes first from ever being counted; counts the others. */
-  private int exclude() {
-    int count = 0;
-    for (int m = 0; m < members; m++) {
-      if (missed[m] == Long.MIN_VALUE) {
-        count++;
-      } else {
-        for (Wanted one : wanted) {
-          one.leaveOut(m);
-        }
+  private void add(Wanted more) {
+    wanted.add(more);
+    anyMissed |= more.raiseMissed(missed);
+    for (Wanted other : deciding) {
+      if (more.isMetWith(other)) {
+        return;
       }
     }
-    return count;
+    deciding.removeIf(other -> other.isMetWith(more));
+    deciding.add(more);
   }
 
   /** The end that half of the weathers keep. */
@@ -107,61 +113,71 @@ final class HoldEnds {
     return ninth;
   }
 
-  /** The end of a number in the order of ends, from 1. */
-  private Decision end(int number) {
+  /**
+   * The end of a number in the order of ends.
+   *
+   * @param number from 1
+   * @param from a time that it is not before
+   */
+  private Decision end(int number, long from) {
     if (number > done) {
       return pastLookBy(number);
     }
-    if (wanted.isEmpty()) {
+    if (deciding.isEmpty()) {
       return decision(0, least);
     }
-    boolean[] early = metAt(least);
-    return count(early) >= number
-        ? decision(first(early), least)
-        : search(number, hours().hour(least) + 1, early);
+    int first = hours().hour(from);
+    int hour = search(number, first, FIRST_STEP);
+    return hour == first ? decision(first(metAt(first)), from) : within(hour, number);
   }
 
-  /** The end of a number that is not before another's. */
-  private Decision later(int number, Decision other) {
-    if (number > done) {
-      return pastLookBy(number);
+  /** The end of a number that is not before the median's. */
+  private Decision later(int number) {
+    if (number > done || median.at() == least) {
+      return end(number, least);
     }
-    if (wanted.isEmpty()) {
-      return other;
-    }
-    boolean[] early = metAt(other.at());
-    return count(early) >= number ? other : search(number, hours().hour(other.at()) + 1, early);
+    int hour = search(number, hours().hour(median.at()), NEXT_STEP);
+    return within(hour, number);
   }
 
-  private DoseTable hours() {
-    return wanted.get(0).table();
+  private PickupDoses hours() {
+    return deciding.get(0).doses();
   }
 
   /**
-   * Searches an end by the hour, first in growing steps, then by halves.
-   *
-   * @param number its number in the order of ends
-   * @param first the first hour by whose start it may have been reached
-   * @param early which weathers are done when the search begins, within the hour before
+   * The first hour, not before a given one, by whose start so many weathers are done. None is done
+   * before each of the needs is met in as many, which is quickly found.
    */
-  private Decision search(int number, int first, boolean[] early) {
+  private int search(int number, int first, int firstStep) {
+    int low = first;
+    for (int i = 0; i < deciding.size(); i++) {
+      Wanted one = deciding.get(i);
+      low = search(low, firstStep, hour -> one.count(hour, members) >= number);
+    }
+    return deciding.size() == 1 && !anyMissed
+        ? low
+        : search(low, 0, hour -> count(metAt(hour)) >= number);
+  }
+
+  /** The first hour at which something holds that goes on to hold: growing steps, then halves. */
+  private int search(int first, int firstStep, IntPredicate holds) {
     int low = first;
     int high = hours().hour(latest - 1) + 1;
-    int step = FIRST_STEP;
-    while (low + step < high && count(low + step) < number) {
+    int step = firstStep;
+    while (low + step < high && !holds.test(low + step)) {
       low += step + 1;
-      step *= 2;
+      step = 2 * step + 1;
     }
     high = Math.min(high, low + step);
     while (low < high) {
       int middle = (low + high) >>> 1;
-      if (count(middle) >= number) {
+      if (holds.test(middle)) {
         high = middle;
       } else {
         low = middle + 1;
       }
     }
-    return within(low, number, low == first ? early : metAt(low - 1));
+    return low;
   }
 
   private Decision pastLookBy(int number) {
@@ -177,68 +193,70 @@ final class HoldEnds {
 
   private Claim missing(int member, long lookBy) {
     for (Wanted one : wanted) {
-      Claim claim = one.claim();
-      if (claim.lookBy() == lookBy
-          && (wanted.size() == 1 || doses.met(claim, one.driver(), member) == DoseTable.NEVER)) {
-        return claim;
+      if (one.claim().lookBy() == lookBy && one.met(member) == DoseTable.NEVER) {
+        return one.claim();
       }
     }
     throw new IllegalStateException("no item misses the look-by " + lookBy);
   }
 
   /**
-   * The end of a number among those within an hour.
+   * The end of a number among those within the hour that ends with an hour's start.
    *
-   * @param hour the hour's end
+   * @param hour an hour by which it is reached, and not by the hour before
    * @param number the number
-   * @param early which weathers are done before that hour
    */
-  private Decision within(int hour, int number, boolean[] early) {
+  private Decision within(int hour, int number) {
     boolean[] met = metAt(hour);
+    boolean[] early = metAt(hour - 1);
     long[] ends = new long[members];
+    long[] sorted = new long[members];
     int found = 0;
     for (int m = 0; m < members; m++) {
       if (met[m] && !early[m]) {
         ends[m] = exact(m, hour);
-        found++;
+        insert(ends[m], sorted, found++);
       }
     }
-    long[] sorted = new long[found];
-    for (int m = 0; m < members; m++) {
-      if (met[m] && !early[m]) {
-        sorted[--found] = ends[m];
-      }
-    }
-    Arrays.sort(sorted);
     long end = sorted[number - count(early) - 1];
     int first = 0;
-    while (ends[first] != end) {
+    while (ends[first] != end || early[first]) {
       first++;
     }
     return decision(first, end);
   }
 
+  /** Puts a number where it belongs among so many in order. */
+  private static void insert(long number, long[] sorted, int count) {
+    int at = count;
+    while (at > 0 && sorted[at - 1] > number) {
+      sorted[at] = sorted[at - 1];
+      at--;
+    }
+    sorted[at] = number;
+  }
+
   private long exact(int member, int hour) {
     long end = least;
-    for (int i = 0; i < wanted.size(); i++) {
-      if (wanted.get(i).matters(hour - 1)) {
-        end = Math.max(end, wanted.get(i).metInHour(member, hour));
+    for (int i = 0; i < deciding.size(); i++) {
+      if (deciding.get(i).matters(hour - 1)) {
+        end = Math.max(end, deciding.get(i).metInHour(member, hour));
       }
     }
     return end;
   }
 
+  /** The end that is so many seconds, decided by the item that ends last. */
   private Decision decision(int member, long end) {
-    if (claims.size() == 1) {
-      return new Decision(claims.get(0), member, end, false);
-    }
-    Claim last = null;
-    long lastEnd = Long.MIN_VALUE;
-    for (Claim claim : claims) {
-      long ends = end(claim, member);
-      if (ends > lastEnd) {
-        lastEnd = ends;
-        last = claim;
+    Claim last = claims.get(0);
+    if (claims.size() > 1) {
+      long lastEnd = Long.MIN_VALUE;
+      for (Claim claim : claims) {
+        long ends = end(claim, member);
+        if (ends > lastEnd) {
+          lastEnd = ends;
+          last = claim;
+        }
       }
     }
     return new Decision(last, member, end, false);
@@ -246,19 +264,10 @@ final class HoldEnds {
 
   private long end(Claim claim, int member) {
     long end = claim.floor();
-    for (Driver driver : claim.rule().need().keySet()) {
+    for (Driver driver : claim.drivers()) {
       end = Math.max(end, doses.met(claim, driver, member));
     }
     return end;
-  }
-
-  /** How many weathers are done by the start of an hour. */
-  private int count(int hour) {
-    if (wanted.size() > 1) {
-      return count(metAt(hour));
-    }
-    Wanted only = wanted.get(0);
-    return only.matters(hour) ? only.count(hour) : done;
   }
 
   private static int count(boolean[] met) {
@@ -280,19 +289,11 @@ final class HoldEnds {
   /** Which weathers are done by the start of an hour. */
   private boolean[] metAt(int hour) {
     boolean[] met = notMissed();
-    for (int i = 0; i < wanted.size(); i++) {
-      if (wanted.get(i).matters(hour)) {
-        wanted.get(i).and(hour, met);
+    for (int i = 0; i < deciding.size(); i++) {
+      Wanted one = deciding.get(i);
+      if (one.matters(hour)) {
+        one.doses().and(hour, one.dose(), met);
       }
-    }
-    return met;
-  }
-
-  /** Which weathers are done by a time. */
-  private boolean[] metAt(long second) {
-    boolean[] met = notMissed();
-    for (int i = 0; i < wanted.size(); i++) {
-      wanted.get(i).and(second, met);
     }
     return met;
   }

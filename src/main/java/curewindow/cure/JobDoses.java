@@ -14,9 +14,8 @@ final class JobDoses {
   private final long pickup;
   private final Site.Years years;
   private final Map<Exposure, Surface> surfaces = new EnumMap<>(Exposure.class);
-  private final Tables[] tables = new Tables[Exposure.values().length * Driver.values().length];
-
-  private record Tables(double bayRate, DoseTable table, double[] atPickup) {}
+  private final PickupDoses[][] tables =
+      new PickupDoses[Exposure.values().length][Driver.values().length];
 
   /**
    * Gets ready for a job.
@@ -47,10 +46,10 @@ final class JobDoses {
    * @return not after the pickup, or {@link DoseTable#NEVER}
    */
   long metInBay(Claim claim, Driver driver) {
-    double rate = tables(claim.item().exposure(), driver).bayRate;
+    PickupDoses of = doses(claim.item().exposure(), driver);
     double need = claim.need(driver);
-    return rate * (pickup - claim.finished()) / 3600.0 >= need
-        ? claim.finished() + (long) Math.ceil(need / rate * 3600 - 0.001)
+    return of.inBay(claim.finished(), pickup) >= need
+        ? of.metInBay(claim.finished(), need)
         : DoseTable.NEVER;
   }
 
@@ -61,13 +60,8 @@ final class JobDoses {
    * @param driver one of the rule's drivers
    */
   Wanted wanted(Claim claim, Driver driver) {
-    Tables of = tables(claim.item().exposure(), driver);
-    double left = claim.need(driver) - of.bayRate * (pickup - claim.finished()) / 3600.0;
-    double[] targets = new double[of.atPickup.length];
-    for (int m = 0; m < targets.length; m++) {
-      targets[m] = of.atPickup[m] + left;
-    }
-    return new Wanted(claim, driver, of.table, targets);
+    PickupDoses of = doses(claim.item().exposure(), driver);
+    return new Wanted(claim, of, claim.need(driver) - of.inBay(claim.finished(), pickup));
   }
 
   /**
@@ -80,7 +74,7 @@ final class JobDoses {
    */
   long met(Claim claim, Driver driver, int member) {
     long inBay = metInBay(claim, driver);
-    return inBay != DoseTable.NEVER ? inBay : wanted(claim, driver).met(member, pickup);
+    return inBay != DoseTable.NEVER ? inBay : wanted(claim, driver).met(member);
   }
 
   /**
@@ -92,9 +86,9 @@ final class JobDoses {
    * @param until a time not before the finish
    */
   double gained(Claim claim, Driver driver, int member, long until) {
-    Tables of = tables(claim.item().exposure(), driver);
-    double inBay = of.bayRate * (Math.min(until, pickup) - claim.finished()) / 3600.0;
-    return until <= pickup ? inBay : inBay + of.table.until(until, member) - of.atPickup[member];
+    PickupDoses of = doses(claim.item().exposure(), driver);
+    double inBay = of.inBay(claim.finished(), until);
+    return until <= pickup ? inBay : inBay + of.since(until, member);
   }
 
   /**
@@ -107,18 +101,14 @@ final class JobDoses {
     return site.means(years, surface(exposure), member);
   }
 
-  private Tables tables(Exposure exposure, Driver driver) {
-    int at = exposure.ordinal() * Driver.values().length + driver.ordinal();
-    if (tables[at] == null) {
-      tables[at] = read(exposure, driver);
+  private PickupDoses doses(Exposure exposure, Driver driver) {
+    PickupDoses[] of = tables[exposure.ordinal()];
+    if (of[driver.ordinal()] == null) {
+      double energy = job.bondEnergy();
+      DoseTable table = site.doses(years, surface(exposure), driver, energy);
+      of[driver.ordinal()] = new PickupDoses(table, pickup, Rates.inBay(driver, job.bay(), energy));
     }
-    return tables[at];
-  }
-
-  private Tables read(Exposure exposure, Driver driver) {
-    double energy = job.bondEnergy();
-    DoseTable table = site.doses(years, surface(exposure), driver, energy);
-    return new Tables(Rates.inBay(driver, job.bay(), energy), table, table.until(pickup));
+    return of[driver.ordinal()];
   }
 
   private Surface surface(Exposure exposure) {

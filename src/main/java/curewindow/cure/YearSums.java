@@ -65,31 +65,33 @@ final class YearSums {
   }
 
   /**
-   * How many weathers have reached a sum.
+   * How many weathers have gained a dose since a time.
    *
    * @param hour 0 to 8760
-   * @param limits the sums, one for each weather
+   * @param then the sums at that time, one for each weather
+   * @param dose the dose
    */
-  int count(int hour, double[] limits) {
+  int count(int hour, double[] then, double dose) {
     int at = hour * members;
     int count = 0;
     for (int m = 0; m < members; m++) {
-      count += before[at + m] >= limits[m] ? 1 : 0;
+      count += before[at + m] - dose >= then[m] ? 1 : 0;
     }
     return count;
   }
 
   /**
-   * Takes away the weathers that have not reached a sum.
+   * Takes away the weathers that have not gained a dose since a time.
    *
    * @param hour 0 to 8760
-   * @param limits the sums, one for each weather
-   * @param reached one for each weather
+   * @param then the sums at that time, one for each weather
+   * @param dose the dose
+   * @param gained one for each weather
    */
-  void and(int hour, double[] limits, boolean[] reached) {
+  void and(int hour, double[] then, double dose, boolean[] gained) {
     int at = hour * members;
     for (int m = 0; m < members; m++) {
-      reached[m] &= before[at + m] >= limits[m];
+      gained[m] &= before[at + m] - dose >= then[m];
     }
   }
 }
