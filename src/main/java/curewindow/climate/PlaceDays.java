@@ -3,6 +3,7 @@ package curewindow.climate;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
@@ -18,6 +19,7 @@ final class PlaceDays {
 
   private static final double MOST_CLEARNESS = 1.3;
   private static final double LEAST_CLEARNESS = 0.02;
+  private static final int DEW_ROUNDS = 5;
   private static final Instant OFFSET_DATE = Instant.parse("2026-01-01T00:00:00Z");
 
   private final ZoneOffset standard;
@@ -25,20 +27,22 @@ final class PlaceDays {
   private final double[] clearSky;
   private final double[] dailyMin;
   private final double[] dailyMax;
+  private final double[] bends;
   private final double[] dewPoint;
   private final double[] clearness;
-  private final double[] spread;
+  private final DaySpreads spreads;
 
-  PlaceDays(Place place) {
+  PlaceDays(Place place, DayRules rules) {
     standard = standardOffset(place);
     sun = Sun.over(place.latitude(), place.longitude());
     clearSky = sun.clearSkyHours(standard);
     dailyMin = days(place, MonthNormals::dailyMin);
     dailyMax = days(place, MonthNormals::dailyMax);
+    bends = days(place, DailyCycle::bend);
     dewPoint = days(place, MonthNormals::dewPoint);
-    spread = MonthCurve.days(Spread.byMonth(place.normals()));
     double[] perDay = Sun.dailySums(clearSky);
     clearness = clearness(months(place, MonthNormals::sun), perDay);
+    spreads = DaySpreads.of(place.normals(), clearness, rules);
   }
 
   /** The offset of the place's standard time, as its zone has it on January 1, 2026. */
@@ -107,9 +111,9 @@ final class PlaceDays {
     return standard;
   }
 
-  /** Day-to-day spread of the daily mean temperature on a day, K. */
-  double spread(int day) {
-    return spread[day];
+  /** How far the days depart from the normals. */
+  DaySpreads spreads() {
+    return spreads;
   }
 
   /** Share of the clear-sky irradiation that reaches the ground on a typical day. */
@@ -122,21 +126,40 @@ final class PlaceDays {
     double[] low = new double[MonthCurve.DAYS];
     double[] high = new double[MonthCurve.DAYS];
     for (int d = 0; d < MonthCurve.DAYS; d++) {
-      low[d] = dailyMin[d] + departures.temperature(d);
-      high[d] = dailyMax[d] + departures.temperature(d);
+      double wider = (departures.range(d) - 1) * (dailyMax[d] - dailyMin[d]) / 2;
+      low[d] = dailyMin[d] + departures.temperature(d) - wider;
+      high[d] = dailyMax[d] + departures.temperature(d) + wider;
     }
     double[] air = new double[WeatherYear.HOURS];
     double[] dew = new double[WeatherYear.HOURS];
-    double[] irradiance = new double[WeatherYear.HOURS];
+    double[] irradiance = clearSky.clone();
     double ahead = standard.getTotalSeconds() / 3600.0;
     for (int h = 0; h < WeatherYear.HOURS; h++) {
-      int day = h / 24;
       double lead = sun.solarLead((h + 0.5 - ahead) / 24, standard);
-      air[h] = within(-90, 65, DailyCycle.temperature(low, high, h + 0.5 + lead));
-      dew[h] = within(-100, 45, dewPoint[day] + departures.dewPoint(day));
-      irradiance[h] = within(0, 1500, clearSky[h] * departures.clearness(day));
+      air[h] = within(-90, 65, DailyCycle.temperature(low, high, bends, h + 0.5 + lead));
+    }
+    for (int d = 0; d < MonthCurve.DAYS; d++) {
+      double mean = within(-100, 45, dewPoint[d] + departures.dewPoint(d));
+      Arrays.fill(dew, 24 * d, 24 * d + 24, within(-100, 45, dewOfDay(mean, air, 24 * d)));
+      departures.shade(d, irradiance);
     }
     return WeatherYear.of(air, dew, irradiance);
+  }
+
+  /**
+   * The dew point of a day's unsaturated hours. Where nights are colder than that, dew falls and
+   * lowers it for a while; the day's mean is to be met all the same.
+   */
+  private static double dewOfDay(double mean, double[] air, int first) {
+    double dew = mean;
+    for (int round = 0; round < DEW_ROUNDS; round++) {
+      double sum = 0;
+      for (int h = first; h < first + 24; h++) {
+        sum += Math.min(dew, air[h]);
+      }
+      dew += mean - sum / 24;
+    }
+    return dew;
   }
 
   private static double within(double low, double high, double value) {

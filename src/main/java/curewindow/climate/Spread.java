@@ -13,8 +13,8 @@ final class Spread {
   private Spread() {}
 
   /**
-   * Standard deviation of the daily mean temperature about its normal: 1.2 K, and more with the
-   * year's range and in the year's cold part, within 1.0 to 6.5 K.
+   * Standard deviation of the daily mean temperature about its normal: 0.6 K, and more with the
+   * year's range and in the year's cold part, within 0.7 to 6.5 K.
    *
    * @param normals twelve months
    * @return twelve values in K
@@ -32,8 +32,8 @@ final class Spread {
     double[] spreads = new double[means.length];
     for (int m = 0; m < means.length; m++) {
       double colderThanYear = sum / means.length - means[m];
-      double rule = 1.2 + 0.11 * (highest - lowest) + 0.072 * colderThanYear;
-      spreads[m] = Math.max(1.0, Math.min(6.5, rule));
+      double rule = 0.6 + 0.128 * (highest - lowest) + 0.084 * colderThanYear;
+      spreads[m] = Math.max(0.7, Math.min(6.5, rule));
     }
     return spreads;
   }

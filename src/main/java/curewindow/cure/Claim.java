@@ -7,12 +7,21 @@ import java.time.ZoneOffset;
  *
  * @param item the item
  * @param rule what it needs before the hold ends
+ * @param drivers the drivers of the rule
+ * @param needs by driver, in hours of the reference film
  * @param finished when the item was finished
  * @param floor the hold never ends before
  * @param lookBy the shop wants to see the car if the need is not met by then; not before the
  *     pickup, as until then the shop has the car before its eyes
  */
-record Claim(CureItem item, HoldRule rule, long finished, long floor, long lookBy) {
+record Claim(
+    CureItem item,
+    HoldRule rule,
+    Driver[] drivers,
+    double[] needs,
+    long finished,
+    long floor,
+    long lookBy) {
 
   /**
    * The claim of an item.
@@ -27,6 +36,8 @@ record Claim(CureItem item, HoldRule rule, long finished, long floor, long lookB
     return new Claim(
         item,
         rule,
+        rule.need().keySet().toArray(Driver[]::new),
+        needs(item, rule),
         finished,
         finished + seconds(rule.floorHours()),
         Math.max(pickup, finished + seconds(rule.lookByHours())));
@@ -41,12 +52,21 @@ record Claim(CureItem item, HoldRule rule, long finished, long floor, long lookB
     return finished == other.finished
         && item.exposure() == other.item.exposure()
         && item.permeance() == other.item.permeance()
-        && rule.equals(other.rule);
+        && (rule == other.rule || rule.equals(other.rule));
   }
 
-  /** What is needed of a driver, in hours of the reference film. */
+  /** What is needed of one of the rule's drivers, in hours of the reference film. */
   double need(Driver driver) {
-    double need = rule.need().get(driver);
-    return driver == Driver.DRY_OUT ? need / item.permeance() : need;
+    return needs[driver.ordinal()];
+  }
+
+  private static double[] needs(CureItem item, HoldRule rule) {
+    double[] needs = new double[Driver.values().length];
+    rule.need()
+        .forEach(
+            (driver, hours) ->
+                needs[driver.ordinal()] =
+                    driver == Driver.DRY_OUT ? hours / item.permeance() : hours);
+    return needs;
   }
 }

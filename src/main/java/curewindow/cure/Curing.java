@@ -152,16 +152,22 @@ public final class Curing {
                 + rule.kind().id());
       }
     }
-    if (others.stream().noneMatch(claim::endsWith)) {
-      others.add(claim);
+    for (Claim other : others) {
+      if (claim.endsWith(other)) {
+        return;
+      }
     }
+    others.add(claim);
   }
 
   private static long latest(Map<String, List<Claim>> holds, long pickup) {
-    return holds.values().stream()
-        .flatMap(List::stream)
-        .mapToLong(Claim::lookBy)
-        .reduce(pickup, Math::max);
+    long latest = pickup;
+    for (List<Claim> claims : holds.values()) {
+      for (Claim claim : claims) {
+        latest = Math.max(latest, claim.lookBy());
+      }
+    }
+    return latest;
   }
 
   private static void check(CureCase job) {

@@ -1,22 +1,42 @@
 package curewindow.cure;
 
+import curewindow.climate.WeatherYear;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Sums of an hourly quantity along the calendar, over one or several years: the dose of a driver,
- * or degree hours for a mean. Times are seconds of local standard time since 1970. Built once and
- * shared; costs no more than a binary search to ask.
+ * Sums of an hourly quantity along the calendar, over one or several years, in each of the weathers
+ * of a place: the dose of a driver, or degree hours for a mean. Times are seconds of local standard
+ * time since 1970. Built once and shared; costs no more than a binary search to ask.
+ *
+ * <p>The calendar is cut into stretches within which the hours of the weather year follow each
+ * other: the years, leap years in three, as February 29 repeats the 28th.
  */
 final class DoseTable {
 
   /** What is returned where a dose is not reached. */
   static final long NEVER = Long.MAX_VALUE;
 
-  private final long[] starts;
-  private final YearSum[] years;
-  private final boolean[] leap;
-  private final double[] before;
+  private final int members;
+  private final long start;
+  private final Stretch[] stretches;
+
+  /**
+   * Some hours of one year.
+   *
+   * @param first the first hour, counted from the table's start
+   * @param end the hour after the last
+   * @param skipped hours from the first hour of the weather year to that of the stretch, less first
+   * @param sums the year's sums
+   * @param base to be added to them, for each weather
+   */
+  private record Stretch(int first, int end, int skipped, YearSums sums, double[] base) {
+
+    double until(int hour, int member) {
+      return sums.until(hour + skipped, member) + base[member];
+    }
+  }
 
   /**
    * Joins years.
@@ -24,17 +44,39 @@ final class DoseTable {
    * @param firstYear the first calendar year
    * @param years the sums of the first and the following years
    */
-  DoseTable(int firstYear, List<YearSum> years) {
-    int count = years.size();
-    this.years = years.toArray(YearSum[]::new);
-    starts = new long[count + 1];
-    leap = new boolean[count];
-    before = new double[count + 1];
-    starts[0] = start(firstYear);
-    for (int i = 0; i < count; i++) {
-      starts[i + 1] = start(firstYear + i + 1);
-      leap[i] = LocalDate.ofYearDay(firstYear + i, 1).isLeapYear();
-      before[i + 1] = before[i] + years.get(i).whole(leap[i]);
+  DoseTable(int firstYear, List<YearSums> years) {
+    members = years.get(0).members();
+    start = start(firstYear);
+    Stretches joined = new Stretches();
+    for (int i = 0; i < years.size(); i++) {
+      YearSums sums = years.get(i);
+      if (LocalDate.ofYearDay(firstYear + i, 1).isLeapYear()) {
+        joined.add(sums, 0, YearSums.MARCH);
+        joined.add(sums, YearSums.LAST_OF_FEBRUARY, YearSums.MARCH);
+        joined.add(sums, YearSums.MARCH, WeatherYear.HOURS);
+      } else {
+        joined.add(sums, 0, WeatherYear.HOURS);
+      }
+    }
+    stretches = joined.list.toArray(Stretch[]::new);
+  }
+
+  /** Puts stretches one after the other. */
+  private final class Stretches {
+    private final List<Stretch> list = new ArrayList<>();
+    private int first;
+    private double[] before = new double[members];
+
+    void add(YearSums sums, int from, int to) {
+      double[] base = new double[members];
+      double[] after = new double[members];
+      for (int m = 0; m < members; m++) {
+        base[m] = before[m] - sums.until(from, m);
+        after[m] = base[m] + sums.until(to, m);
+      }
+      list.add(new Stretch(first, first + to - from, from - first, sums, base));
+      first += to - from;
+      before = after;
     }
   }
 
@@ -48,25 +90,108 @@ final class DoseTable {
     return LocalDate.ofEpochDay(Math.floorDiv(second, 86_400)).getYear();
   }
 
+  /** How many weathers there are. */
+  int members() {
+    return members;
+  }
+
+  /** The last whole hour, counted from the table's start, that is not after a time. */
+  int hour(long second) {
+    return (int) Math.floorDiv(second - start, 3600);
+  }
+
+  /** The time at which an hour, counted from the table's start, begins. */
+  long second(int hour) {
+    return start + 3600L * hour;
+  }
+
   /**
    * The sum from the start of the first year.
    *
    * @param second a time within the years, or the end of the last
+   * @param member the weather, from 0
    */
-  double until(long second) {
-    if (second < starts[0] || second > starts[years.length]) {
-      throw new IllegalArgumentException("second " + second + " is outside the table's years");
-    }
-    int i = 0;
-    while (second > starts[i + 1]) {
-      i++;
-    }
-    return before[i] + years[i].until((second - starts[i]) / 3600.0, leap[i]);
+  double until(long second, int member) {
+    int hour = hour(second);
+    Stretch in = within(second, hour);
+    double sum = in.until(hour, member);
+    long into = second - second(hour);
+    return into == 0 ? sum : sum + (in.until(hour + 1, member) - sum) * (into / 3600.0);
   }
 
-  /** The sum between two times. */
-  double between(long from, long to) {
-    return until(to) - until(from);
+  /**
+   * The sums from the start of the first year.
+   *
+   * @param second a time within the years, or the end of the last
+   * @return one for each weather
+   */
+  double[] until(long second) {
+    int hour = hour(second);
+    Stretch in = within(second, hour);
+    double part = (second - second(hour)) / 3600.0;
+    double[] sums = new double[members];
+    for (int m = 0; m < members; m++) {
+      double sum = in.until(hour, m);
+      sums[m] = part == 0 ? sum : sum + (in.until(hour + 1, m) - sum) * part;
+    }
+    return sums;
+  }
+
+  private Stretch within(long second, int hour) {
+    if (second < start || second > second(stretches[stretches.length - 1].end())) {
+      throw new IllegalArgumentException("second " + second + " is outside the table's years");
+    }
+    return stretch(hour);
+  }
+
+  private Stretch stretch(int hour) {
+    return stretches[stretchOf(hour)];
+  }
+
+  /** The sum between two times in one weather. */
+  double between(long from, long to, int member) {
+    return until(to, member) - until(from, member);
+  }
+
+  /** How many stretches of hours there are. */
+  int stretches() {
+    return stretches.length;
+  }
+
+  /** The number of the stretch of an hour, from 0; the last one's end belongs to it. */
+  int stretchOf(int hour) {
+    int i = 0;
+    while (hour >= stretches[i].end() && i < stretches.length - 1) {
+      i++;
+    }
+    return i;
+  }
+
+  /**
+   * Sums as a stretch counts them.
+   *
+   * @param stretch the number of the stretch
+   * @param sums from the start of the first year, one for each weather
+   */
+  double[] within(int stretch, double[] sums) {
+    double[] within = new double[members];
+    double[] base = stretches[stretch].base();
+    for (int m = 0; m < members; m++) {
+      within[m] = sums[m] - base[m];
+    }
+    return within;
+  }
+
+  /** How many weathers have gained a dose by an hour of a stretch, since sums of that stretch. */
+  int count(int stretch, int hour, double[] then, double dose) {
+    Stretch in = stretches[stretch];
+    return in.sums().count(hour + in.skipped(), then, dose);
+  }
+
+  /** Takes away the weathers that have not gained a dose by an hour of a stretch. */
+  void and(int stretch, int hour, double[] then, double dose, boolean[] gained) {
+    Stretch in = stretches[stretch];
+    in.sums().and(hour + in.skipped(), then, dose, gained);
   }
 
   /**
@@ -74,21 +199,40 @@ final class DoseTable {
    * keeps rounding errors from costing a second.
    *
    * @param sum the sum from the start of the first year, above that until {@code from}
+   * @param member the weather, from 0
    * @param from a time before which the sum is not reached
    * @param latest the last time looked at
    * @return the time, not after {@code latest}, or {@link #NEVER}
    */
-  long reach(double sum, long from, long latest) {
-    if (until(latest) < sum) {
+  long reach(double sum, int member, long from, long latest) {
+    if (until(latest, member) < sum) {
       return NEVER;
     }
-    int i = 0;
-    while (sum > before[i + 1]) {
-      i++;
+    int low = hour(Math.max(start, from)) + 1;
+    int high = hour(latest - 1) + 1;
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (stretch(middle).until(middle, member) >= sum) {
+        high = middle;
+      } else {
+        low = middle + 1;
+      }
     }
-    int first = (int) (Math.max(0, from - starts[i]) / 3600);
-    int last = (int) (Math.min(starts[i + 1], latest) - starts[i]) / 3600 + 1;
-    double hours = years[i].reach(sum - before[i], leap[i], first, last);
-    return Math.min(latest, starts[i] + (long) Math.ceil(hours * 3600 - 0.001));
+    return Math.min(latest, inHour(sum, member, low));
+  }
+
+  /**
+   * The first whole second of an hour at which a sum is reached.
+   *
+   * @param sum not above the sum at the hour's end
+   * @param member the weather, from 0
+   * @param end the hour's end, counted in hours from the table's start
+   */
+  long inHour(double sum, int member, int end) {
+    Stretch in = stretch(end - 1);
+    double before = in.until(end - 1, member);
+    double gain = in.until(end, member) - before;
+    double part = gain > 0 ? Math.min(1, Math.max(0, (sum - before) / gain)) : 1;
+    return second(end - 1) + (long) Math.ceil(part * 3600 - 0.001);
   }
 }

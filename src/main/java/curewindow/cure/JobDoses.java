@@ -14,9 +14,8 @@ final class JobDoses {
   private final long pickup;
   private final Site.Years years;
   private final Map<Exposure, Surface> surfaces = new EnumMap<>(Exposure.class);
-  private final Map<Exposure, Map<Driver, Tables>> tables = new EnumMap<>(Exposure.class);
-
-  private record Tables(double bayRate, DoseTable[] members, double[] atPickup) {}
+  private final PickupDoses[][] tables =
+      new PickupDoses[Exposure.values().length][Driver.values().length];
 
   /**
    * Gets ready for a job.
@@ -40,19 +39,29 @@ final class JobDoses {
   }
 
   /**
-   * When an item has what it needs of a driver, in each of the weathers.
+   * When an item has what it needs of a driver while still in the bay.
    *
    * @param claim the item and its rule
    * @param driver one of the rule's drivers
-   * @return times not after the claim's look-by, or {@link DoseTable#NEVER}
+   * @return not after the pickup, or {@link DoseTable#NEVER}
    */
-  long[] met(Claim claim, Driver driver) {
-    Tables of = tables(claim.item().exposure(), driver);
-    long[] met = new long[of.members.length];
-    for (int member = 0; member < met.length; member++) {
-      met[member] = met(of, claim, driver, member);
-    }
-    return met;
+  long metInBay(Claim claim, Driver driver) {
+    PickupDoses of = doses(claim.item().exposure(), driver);
+    double need = claim.need(driver);
+    return of.inBay(claim.finished(), pickup) >= need
+        ? of.metInBay(claim.finished(), need)
+        : DoseTable.NEVER;
+  }
+
+  /**
+   * What an item needs of a driver after the bay, which did not give it all.
+   *
+   * @param claim the item and its rule
+   * @param driver one of the rule's drivers
+   */
+  Wanted wanted(Claim claim, Driver driver) {
+    PickupDoses of = doses(claim.item().exposure(), driver);
+    return new Wanted(claim, of, claim.need(driver) - of.inBay(claim.finished(), pickup));
   }
 
   /**
@@ -64,17 +73,8 @@ final class JobDoses {
    * @return not after the claim's look-by, or {@link DoseTable#NEVER}
    */
   long met(Claim claim, Driver driver, int member) {
-    return met(tables(claim.item().exposure(), driver), claim, driver, member);
-  }
-
-  private long met(Tables of, Claim claim, Driver driver, int member) {
-    double need = claim.need(driver);
-    double inBay = of.bayRate * (pickup - claim.finished()) / 3600.0;
-    if (inBay >= need) {
-      return claim.finished() + (long) Math.ceil(need / of.bayRate * 3600 - 0.001);
-    }
-    double sum = of.atPickup[member] + need - inBay;
-    return of.members[member].reach(sum, pickup, claim.lookBy());
+    long inBay = metInBay(claim, driver);
+    return inBay != DoseTable.NEVER ? inBay : wanted(claim, driver).met(member);
   }
 
   /**
@@ -86,9 +86,9 @@ final class JobDoses {
    * @param until a time not before the finish
    */
   double gained(Claim claim, Driver driver, int member, long until) {
-    Tables of = tables(claim.item().exposure(), driver);
-    double inBay = of.bayRate * (Math.min(until, pickup) - claim.finished()) / 3600.0;
-    return until <= pickup ? inBay : inBay + of.members[member].until(until) - of.atPickup[member];
+    PickupDoses of = doses(claim.item().exposure(), driver);
+    double inBay = of.inBay(claim.finished(), until);
+    return until <= pickup ? inBay : inBay + of.since(until, member);
   }
 
   /**
@@ -101,20 +101,14 @@ final class JobDoses {
     return site.means(years, surface(exposure), member);
   }
 
-  private Tables tables(Exposure exposure, Driver driver) {
-    return tables
-        .computeIfAbsent(exposure, e -> new EnumMap<>(Driver.class))
-        .computeIfAbsent(driver, d -> read(exposure, d));
-  }
-
-  private Tables read(Exposure exposure, Driver driver) {
-    double energy = job.bondEnergy();
-    DoseTable[] members = site.doses(years, surface(exposure), driver, energy);
-    double[] atPickup = new double[members.length];
-    for (int m = 0; m < members.length; m++) {
-      atPickup[m] = members[m].until(pickup);
+  private PickupDoses doses(Exposure exposure, Driver driver) {
+    PickupDoses[] of = tables[exposure.ordinal()];
+    if (of[driver.ordinal()] == null) {
+      double energy = job.bondEnergy();
+      DoseTable table = site.doses(years, surface(exposure), driver, energy);
+      of[driver.ordinal()] = new PickupDoses(table, pickup, Rates.inBay(driver, job.bay(), energy));
     }
-    return new Tables(Rates.inBay(driver, job.bay(), energy), members, atPickup);
+    return of[driver.ordinal()];
   }
 
   /** The surface of an item after pickup, in its shared form. */

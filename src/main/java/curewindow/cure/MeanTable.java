@@ -1,9 +1,12 @@
 package curewindow.cure;
 
 import java.util.List;
+import java.util.function.Function;
+import java.util.function.IntToDoubleFunction;
 
 /**
- * Degree hours along the calendar, from which the mean weather of a stretch of time is taken.
+ * Degree hours along the calendar in one weather, from which the mean weather of a stretch of time
+ * is taken.
  *
  * @param air of the air where the car stands
  * @param film of the surface
@@ -19,8 +22,14 @@ record MeanTable(DoseTable air, DoseTable film, DoseTable dewPoint) {
    */
   static MeanTable of(int firstYear, List<SurfaceHours> years) {
     return new MeanTable(
-        new DoseTable(firstYear, years.stream().map(y -> YearSum.of(y::air)).toList()),
-        new DoseTable(firstYear, years.stream().map(y -> YearSum.of(y::film)).toList()),
-        new DoseTable(firstYear, years.stream().map(y -> YearSum.of(y::dewPoint)).toList()));
+        table(firstYear, years, y -> y::air),
+        table(firstYear, years, y -> y::film),
+        table(firstYear, years, y -> y::dewPoint));
+  }
+
+  private static DoseTable table(
+      int firstYear, List<SurfaceHours> years, Function<SurfaceHours, IntToDoubleFunction> hourly) {
+    return new DoseTable(
+        firstYear, years.stream().map(y -> YearSums.of(List.of(hourly.apply(y)))).toList());
   }
 }

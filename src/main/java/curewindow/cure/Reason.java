@@ -24,7 +24,9 @@ final class Reason {
     long until = Math.max(decision.at(), claim.finished() + 1);
     double hours = (until - claim.finished()) / 3600.0;
     boolean floor =
-        !decision.past() && doses.met(claim, slowest, decision.member()) < decision.at();
+        !decision.past()
+            && decision.at() == claim.floor()
+            && doses.met(claim, slowest, decision.member()) < decision.at();
     double need = claim.rule().need().get(slowest);
     double gained = doses.gained(claim, slowest, decision.member(), until);
     MeanTable means = doses.means(claim.item().exposure(), decision.member());
@@ -35,15 +37,18 @@ final class Reason {
         need,
         hours,
         Math.min(hours, (doses.pickup() - claim.finished()) / 3600.0),
-        mean(means.air(), bay.temperature(), claim, until),
-        mean(means.film(), bay.temperature(), claim, until),
-        mean(means.dewPoint(), bayDewPoint, claim, until),
+        mean(decision, means.air(), bay.temperature(), until),
+        mean(decision, means.film(), bay.temperature(), until),
+        mean(decision, means.dewPoint(), bayDewPoint, until),
         gained * need / claim.need(slowest) / hours);
   }
 
   /** The driver that the deciding item waits for. */
   Driver slowest(HoldEnds.Decision decision) {
     Claim claim = decision.claim();
+    if (claim.rule().need().size() == 1) {
+      return claim.rule().need().keySet().iterator().next();
+    }
     Driver slowest = null;
     double least = Double.POSITIVE_INFINITY;
     for (Driver driver : claim.rule().need().keySet()) {
@@ -65,12 +70,13 @@ final class Reason {
         : 1 + 1 / (1.0 + met - claim.finished());
   }
 
-  private double mean(DoseTable degreeHours, double inBay, Claim claim, long until) {
+  private double mean(HoldEnds.Decision decision, DoseTable degreeHours, double inBay, long until) {
+    long finished = decision.claim().finished();
     long leaving = Math.min(until, doses.pickup());
-    double sum = inBay * (leaving - claim.finished()) / 3600.0;
+    double sum = inBay * (leaving - finished) / 3600.0;
     if (until > leaving) {
-      sum += degreeHours.between(leaving, until);
+      sum += degreeHours.between(leaving, until, 0);
     }
-    return sum / ((until - claim.finished()) / 3600.0);
+    return sum / ((until - finished) / 3600.0);
   }
 }

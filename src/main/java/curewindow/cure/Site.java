@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.IntToDoubleFunction;
 
 /**
  * The tables of one place, built when first asked for, then kept and shared between threads.
@@ -23,8 +24,8 @@ final class Site {
   private final Weathers weathers;
   private final ObservedYears byYear;
   private final Map<Integer, DayHours> days = new ConcurrentHashMap<>();
-  private final Map<SumKey, YearSum[]> sums = new ConcurrentHashMap<>();
-  private final Map<DoseKey, DoseTable[]> doses = new ConcurrentHashMap<>();
+  private final Map<SumKey, YearSums> sums = new ConcurrentHashMap<>();
+  private final Map<DoseKey, DoseTable> doses = new ConcurrentHashMap<>();
   private final Map<MeanKey, MeanTable> means = new ConcurrentHashMap<>();
 
   private record SumKey(
@@ -70,12 +71,12 @@ final class Site {
    * @param surface the surface, in its shared form
    * @param driver the driver
    * @param bondEnergy activation energy of bond and crosslink, J/mol
-   * @return one table for each weather; not to be changed
+   * @return the table of all weathers
    */
-  DoseTable[] doses(Years years, Surface surface, Driver driver, double bondEnergy) {
+  DoseTable doses(Years years, Surface surface, Driver driver, double bondEnergy) {
     double energy = driver == Driver.DRY_OUT ? 0 : bondEnergy;
     DoseKey key = new DoseKey(years, surface, driver, energy);
-    DoseTable[] known = doses.get(key);
+    DoseTable known = doses.get(key);
     return known != null ? known : doses.computeIfAbsent(key, this::join);
   }
 
@@ -92,8 +93,8 @@ final class Site {
     return known != null ? known : means.computeIfAbsent(key, this::mean);
   }
 
-  private DoseTable[] join(DoseKey key) {
-    List<YearSum[]> joined = new ArrayList<>();
+  private DoseTable join(DoseKey key) {
+    List<YearSums> joined = new ArrayList<>();
     for (int i = 0; i < key.years().count(); i++) {
       int year = key.years().first() + i;
       DayHours dayHours = dayHours(key.surface(), year);
@@ -103,22 +104,16 @@ final class Site {
               new SumKey(key.surface(), dayHours, kind, key.driver(), key.bondEnergy()),
               this::sum));
     }
-    DoseTable[] tables = new DoseTable[members()];
-    for (int m = 0; m < tables.length; m++) {
-      int member = m;
-      tables[m] =
-          new DoseTable(key.years().first(), joined.stream().map(sum -> sum[member]).toList());
-    }
-    return tables;
+    return new DoseTable(key.years().first(), joined);
   }
 
-  private YearSum[] sum(SumKey key) {
-    YearSum[] members = new YearSum[members()];
-    for (int m = 0; m < members.length; m++) {
+  private YearSums sum(SumKey key) {
+    List<IntToDoubleFunction> rates = new ArrayList<>();
+    for (int m = 0; m < members(); m++) {
       SurfaceHours hours = SurfaceHours.of(byYear.of(key.kind(), m), key.surface(), key.days());
-      members[m] = YearSum.of(hour -> hours.rate(hour, key.driver(), key.bondEnergy()));
+      rates.add(hour -> hours.rate(hour, key.driver(), key.bondEnergy()));
     }
-    return members;
+    return YearSums.of(rates);
   }
 
   private MeanTable mean(MeanKey key) {

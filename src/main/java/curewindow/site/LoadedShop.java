@@ -36,7 +36,7 @@ public final class LoadedShop {
   private final Curing curing;
 
   /** Dates as they would be had nothing been measured. */
-  private final Curing unmeasured = Curing.with(Climates::of);
+  private final Curing unmeasured = Curing.with(Climates::weathers);
 
   private LoadedShop(ShopFiles files, ShopRead read, Texts texts, Ledgers ledgers, Problems all) {
     this.files = files;
@@ -46,7 +46,7 @@ public final class LoadedShop {
     this.printed = ledgers.printed();
     this.ledgerIsRight = ledgers.links() && printed.isPresent();
     this.problems = all.all();
-    this.curing = Curing.with(Climates::of, read.observed());
+    this.curing = Curing.with(Climates::weathers, read.observed());
   }
 
   private record Texts(WordsLibrary words, GuideLibrary guides) {}

@@ -49,7 +49,9 @@ class ChancesTest {
 
   @Test
   void everyDayHasMeanZeroAndSpreadOne() {
-    for (List<double[]> years : List.of(Chances.warmth(32), Chances.brightness(32))) {
+    Chances chances = Chances.of(32);
+    for (List<double[]> years :
+        List.of(chances.warmth(), chances.brightness(), chances.moisture())) {
       for (int d = 0; d < 365; d++) {
         double sum = 0;
         double squares = 0;
@@ -63,27 +65,51 @@ class ChancesTest {
     }
   }
 
-  /** Persistence 0.7 from day to day, over the year's end too; brightness has none. */
+  /**
+   * What lasts from day to day, and over the year's end: as in the hourly typical years of ten
+   * places (TMY3), where temperature has 0.63, clearness 0.22 and the rest of the dew point 0.47.
+   */
   @Test
-  void warmthLastsAndBrightnessDoesNot() {
-    assertEquals(0.7, lagged(Chances.warmth(128), 1), 0.02);
-    assertEquals(0.49, lagged(Chances.warmth(128), 2), 0.03);
-    assertEquals(0, lagged(Chances.brightness(128), 1), 0.03);
+  void departuresLastAsInTypicalYears() {
+    Chances chances = Chances.of(128);
+    assertEquals(0.63, lagged(chances.warmth(), 1), 0.02);
+    assertEquals(0.40, lagged(chances.warmth(), 2), 0.03);
+    assertEquals(0.25, lagged(chances.brightness(), 1), 0.03);
+    assertEquals(0.55, lagged(chances.moisture(), 1), 0.03);
+    assertEquals(0.55, lagged(chances.clouds(), 1), 0.02);
     double overNewYear = 0;
-    List<double[]> years = Chances.warmth(512);
+    List<double[]> years = Chances.of(512).warmth();
     for (double[] year : years) {
       overNewYear += year[364] * year[0] / years.size();
     }
-    assertTrue(overNewYear > 0.55 && overNewYear < 0.85, "over New Year " + overNewYear);
+    assertTrue(overNewYear > 0.5 && overNewYear < 0.8, "over New Year " + overNewYear);
+  }
+
+  /** No two of the four have to do with each other; three standard errors of 0.01. */
+  @Test
+  void departuresAreIndependentOfEachOther() {
+    Chances chances = Chances.of(64);
+    List<List<double[]>> all = List.of(chances.warmth(), chances.brightness(), chances.moisture());
+    for (int i = 0; i < 3; i++) {
+      List<double[]> one = all.get(i);
+      List<double[]> two = all.get((i + 1) % 3);
+      double sum = 0;
+      for (int m = 0; m < 64; m++) {
+        for (int d = 0; d < 365; d++) {
+          sum += one.get(m)[d] * two.get(m)[d] / (64 * 365);
+        }
+      }
+      assertEquals(0, sum, 0.04);
+    }
   }
 
   private static double lagged(List<double[]> years, int days) {
     double sum = 0;
     for (double[] year : years) {
-      for (int d = 0; d < 365; d++) {
-        sum += year[d] * year[(d + days) % 365];
+      for (int d = 0; d < year.length; d++) {
+        sum += year[d] * year[(d + days) % year.length];
       }
     }
-    return sum / (365.0 * years.size());
+    return sum / ((double) years.get(0).length * years.size());
   }
 }

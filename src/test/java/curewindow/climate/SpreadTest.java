@@ -16,20 +16,20 @@ class SpreadTest {
     List<MonthNormals> months = new ArrayList<>(Collections.nCopies(6, month(-5)));
     months.addAll(Collections.nCopies(6, month(15)));
     double[] spread = Spread.byMonth(months);
-    assertEquals(1.2 + 2.2 + 0.72, spread[0], 1e-12);
-    assertEquals(1.2 + 2.2 - 0.72, spread[11], 1e-12);
+    assertEquals(0.6 + 2.56 + 0.84, spread[0], 1e-12);
+    assertEquals(0.6 + 2.56 - 0.84, spread[11], 1e-12);
   }
 
   @Test
   void staysWithinItsLimits() {
-    assertEquals(1.2, Spread.byMonth(Collections.nCopies(12, month(20)))[3], 1e-12);
+    assertEquals(0.7, Spread.byMonth(Collections.nCopies(12, month(20)))[3], 1e-12);
     List<MonthNormals> months = new ArrayList<>(Collections.nCopies(11, month(-40)));
     months.add(month(20));
     double[] spread = Spread.byMonth(months);
     assertEquals(6.5, spread[0]);
     List<MonthNormals> hot = new ArrayList<>(Collections.nCopies(11, month(0)));
     hot.add(month(40));
-    assertTrue(Spread.byMonth(hot)[11] >= 1.0);
+    assertTrue(Spread.byMonth(hot)[11] >= 0.7);
   }
 
   @Test

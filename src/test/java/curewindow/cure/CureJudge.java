@@ -33,7 +33,8 @@ final class CureJudge {
           StartingHolds.FILM_POCKETS,
           StartingHolds.COATING_WASH);
 
-  private static final int STARTS = 120;
+  /** The days of the year on which starts are made. */
+  private static final int DAYS = 360;
 
   /**
    * How the promises at a site did.
@@ -42,12 +43,23 @@ final class CureJudge {
    * @param hold the hold
    * @param truths hours to the true end, start by start
    * @param promises hours to the published end
+   * @param likelies hours to the likely end
    */
-  record Verdict(String site, StartingHolds hold, double[] truths, double[] promises) {
+  record Verdict(
+      String site, StartingHolds hold, double[] truths, double[] promises, double[] likelies) {
 
     /** Share of starts whose promise held. */
     double kept() {
       return share(1);
+    }
+
+    /** Share of starts that end by the likely end; half of them should. */
+    double early() {
+      int held = 0;
+      for (int i = 0; i < truths.length; i++) {
+        held += truths[i] <= likelies[i] + 1e-9 ? 1 : 0;
+      }
+      return held / (double) truths.length;
     }
 
     /** Share of starts whose true end is at most so many times the promised wait. */
@@ -72,39 +84,55 @@ final class CureJudge {
 
   private CureJudge() {}
 
-  /** Judges all files, sites by name, then holds. */
-  static List<Verdict> judge(Function<Place, Weathers> promised, Parking parking)
-      throws IOException {
-    List<Path> zips;
+  /** The weather files, by name. */
+  static List<Path> files() throws IOException {
     try (Stream<Path> files = Files.list(FILES)) {
-      zips = files.filter(f -> f.toString().endsWith(".zip")).sorted().toList();
+      return files.filter(f -> f.toString().endsWith(".zip")).sorted().toList();
     }
+  }
+
+  /**
+   * Judges all holds at the sites of some files.
+   *
+   * @param zips the files
+   * @param promised gives the weathers that promises are made from
+   * @param parking where the car stands, day and night
+   * @param every days from start to start
+   */
+  static List<Verdict> judge(
+      List<Path> zips, Function<Place, Weathers> promised, Parking parking, int every)
+      throws IOException {
     List<Verdict> verdicts = new ArrayList<>();
     for (Path zip : zips) {
       EpwYear year = EpwYear.read(zip);
       Weathers promise = promised.apply(year.place());
       Weathers truth = new Weathers(promise.standardOffset(), List.of(year.hours()));
       for (StartingHolds hold : HOLDS) {
-        verdicts.add(verdict(year.place(), hold, parking, promise, truth));
+        verdicts.add(verdict(year.place(), new Asked(hold, parking, every), promise, truth));
       }
     }
     return verdicts;
   }
 
-  private static Verdict verdict(
-      Place place, StartingHolds hold, Parking parking, Weathers promise, Weathers truth) {
+  private record Asked(StartingHolds hold, Parking parking, int every) {}
+
+  private static Verdict verdict(Place place, Asked asked, Weathers promise, Weathers truth) {
     Curing promises = Curing.with(p -> promise);
     Curing truths = Curing.with(p -> truth);
-    double[] trueHours = new double[STARTS];
-    double[] promisedHours = new double[STARTS];
-    for (int i = 0; i < STARTS; i++) {
-      Instant start = Cases.at(place, "2026-01-02T14:00").plus(Duration.ofDays(3L * i));
-      CureCase job = job(place, hold, parking, start);
+    int starts = DAYS / asked.every();
+    double[] trueHours = new double[starts];
+    double[] promisedHours = new double[starts];
+    double[] likelyHours = new double[starts];
+    for (int i = 0; i < starts; i++) {
+      Instant start =
+          Cases.at(place, "2026-01-02T14:00").plus(Duration.ofDays((long) asked.every() * i));
+      CureCase job = job(place, asked.hold(), asked.parking(), start);
       Release release = promises.timeline(job).releases().get(0);
       trueHours[i] = hours(start, truths.timeline(job).releases().get(0).likely());
       promisedHours[i] = hours(start, release.end().at());
+      likelyHours[i] = hours(start, release.likely());
     }
-    return new Verdict(place.name(), hold, trueHours, promisedHours);
+    return new Verdict(place.name(), asked.hold(), trueHours, promisedHours, likelyHours);
   }
 
   /** Look-bys are opened up, as the model is to be judged and not they. */
@@ -131,30 +159,31 @@ final class CureJudge {
     return truths[(int) Math.min(truths.length - 1, Math.ceil(kept * truths.length))];
   }
 
-  /** Prints the verdicts for the pair of years and for an ensemble, outside and in a garage. */
+  /** Prints the verdicts, outside and in a garage. */
   public static void main(String[] arguments) throws IOException {
     for (Parking parking : List.of(Parking.OUTSIDE, Parking.GARAGE)) {
-      print("pair", parking, judge(Climates::of, parking));
-      print("ensemble", parking, judge(place -> Climates.ensemble(place, 32), parking));
+      print(parking, judge(files(), Climates::weathers, parking, 3));
     }
   }
 
-  private static void print(String name, Parking parking, List<Verdict> verdicts) {
-    System.out.printf("%n%s, %s%n", name, parking.id());
+  /** Prints verdicts: per site and hold, per hold with the fixed wait beside it, and the mean. */
+  static void print(Parking parking, List<Verdict> verdicts) {
+    System.out.printf("%nParked %s%n", parking.id());
     for (Verdict v : verdicts) {
       System.out.printf(
           Locale.ROOT,
-          "  %-30s %-34s kept %5.1f %%  wait %.2f  within 1.25: %5.1f %%%n",
+          "  %-30s %-34s kept %5.1f %%  wait %.2f  within 1.25: %5.1f %%  early %5.1f %%%n",
           v.site(),
           v.hold().words(),
           100 * v.kept(),
           v.ratio(0),
-          100 * v.share(1.25));
+          100 * v.share(1.25),
+          100 * v.early());
     }
     HOLDS.forEach(hold -> printMean(hold, verdicts));
     System.out.printf(
         Locale.ROOT,
-        "  mean of all: kept %.1f %%, least %.1f %%, wait %.2f, within 1.25: %.1f %%%n",
+        "  mean of all: kept %.1f %%, least %.1f %%, wait %.3f, within 1.25: %.1f %%%n",
         100 * verdicts.stream().mapToDouble(Verdict::kept).average().orElseThrow(),
         100 * verdicts.stream().mapToDouble(Verdict::kept).min().orElseThrow(),
         verdicts.stream().mapToDouble(v -> v.ratio(0)).average().orElseThrow(),
@@ -166,9 +195,10 @@ final class CureJudge {
     double fixed = fixed(of);
     System.out.printf(
         Locale.ROOT,
-        "  mean %-58s kept %5.1f %%  wait %.2f  fixed %.1f d: wait %.2f%n",
+        "  mean %-58s kept %5.1f %%  early %5.1f  wait %.2f  fixed %.1f d: wait %.2f%n",
         hold.words(),
         100 * of.stream().mapToDouble(Verdict::kept).average().orElseThrow(),
+        100 * of.stream().mapToDouble(Verdict::early).average().orElseThrow(),
         of.stream().mapToDouble(v -> v.ratio(0)).average().orElseThrow(),
         fixed / 24,
         of.stream().mapToDouble(v -> v.ratio(fixed)).average().orElseThrow());

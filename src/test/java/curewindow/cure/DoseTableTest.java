@@ -22,7 +22,7 @@ class DoseTableTest {
   private static final ZoneOffset STANDARD = ZoneOffset.ofHoursMinutes(5, 45);
 
   private static DoseTable table(int firstYear, IntToDoubleFunction rate, int years) {
-    return new DoseTable(firstYear, Collections.nCopies(years, YearSum.of(rate)));
+    return new DoseTable(firstYear, Collections.nCopies(years, YearSums.of(List.of(rate))));
   }
 
   private static long second(String local) {
@@ -54,7 +54,7 @@ class DoseTableTest {
       long from = DoseTable.start(2027) + random.nextLong(2L * 365 * 86_400);
       long to = from + random.nextLong(366L * 86_400);
       double expected = direct(rate, from, to);
-      assertEquals(expected, table.between(from, to), 1e-9 * Math.max(1, expected));
+      assertEquals(expected, table.between(from, to, 0), 1e-9 * Math.max(1, expected));
     }
   }
 
@@ -74,7 +74,8 @@ class DoseTableTest {
     IntToDoubleFunction rate = hour -> 1 + hour % 97;
     double expected = direct(rate, second(from), second(to));
     DoseTable table = table(2027, rate, 3);
-    assertEquals(expected, table.between(second(from), second(to)), 1e-9 * Math.max(1, expected));
+    assertEquals(
+        expected, table.between(second(from), second(to), 0), 1e-9 * Math.max(1, expected));
   }
 
   @Test
@@ -84,13 +85,13 @@ class DoseTableTest {
     SplittableRandom random = new SplittableRandom(11);
     long last = DoseTable.start(2030);
     for (int i = 0; i < 500; i++) {
-      double sum = random.nextDouble() * table.until(last);
-      long at = table.reach(sum, DoseTable.start(2027), last);
-      assertTrue(table.until(at) >= sum - 1e-6, "reached");
-      assertTrue(table.until(at - 1) < sum, "not before");
+      double sum = random.nextDouble() * table.until(last, 0);
+      long at = table.reach(sum, 0, DoseTable.start(2027), last);
+      assertTrue(table.until(at, 0) >= sum - 1e-6, "reached");
+      assertTrue(table.until(at - 1, 0) < sum, "not before");
       long from = at - random.nextLong(at - DoseTable.start(2027));
       long latest = at + random.nextLong(last - at + 1);
-      assertEquals(at, table.reach(sum, from, latest), "the same between any two times");
+      assertEquals(at, table.reach(sum, 0, from, latest), "the same between any two times");
     }
   }
 
@@ -99,7 +100,8 @@ class DoseTableTest {
     DoseTable table = table(2028, hour -> 1, 1);
     for (double days : new double[] {58.5, 59, 59.5, 60, 60.5, 366}) {
       long expected = DoseTable.start(2028) + (long) (days * 86_400);
-      assertEquals(expected, table.reach(24 * days, DoseTable.start(2028), DoseTable.start(2029)));
+      assertEquals(
+          expected, table.reach(24 * days, 0, DoseTable.start(2028), DoseTable.start(2029)));
     }
   }
 
@@ -108,35 +110,38 @@ class DoseTableTest {
     DoseTable table = table(2026, hour -> hour >= 100 && hour < 3000 ? 0 : 1, 2);
     long start = DoseTable.start(2026);
     long last = DoseTable.start(2028);
-    assertEquals(start + 100 * 3600, table.reach(100, start, last), "at the start of the plateau");
-    assertEquals(start + 3001 * 3600, table.reach(101, start, last));
+    assertEquals(
+        start + 100 * 3600, table.reach(100, 0, start, last), "at the start of the plateau");
+    assertEquals(start + 3001 * 3600, table.reach(101, 0, start, last));
   }
 
   @Test
   void stopsAtTheLastTimeLookedAt() {
     DoseTable table = table(2026, hour -> 1, 2);
     long start = DoseTable.start(2026);
-    assertEquals(start + 48 * 3600, table.reach(48, start, start + 48 * 3600));
-    assertEquals(DoseTable.NEVER, table.reach(48, start, start + 48 * 3600 - 1));
-    assertEquals(DoseTable.NEVER, table(2026, hour -> 0, 2).reach(1e-9, start, start + 86_400));
+    assertEquals(start + 48 * 3600, table.reach(48, 0, start, start + 48 * 3600));
+    assertEquals(DoseTable.NEVER, table.reach(48, 0, start, start + 48 * 3600 - 1));
+    assertEquals(DoseTable.NEVER, table(2026, hour -> 0, 2).reach(1e-9, 0, start, start + 86_400));
   }
 
   @Test
   void knowsTheYearsItSpans() {
     DoseTable table = table(2026, hour -> 1, 1);
-    assertEquals(WeatherYear.HOURS, table.until(DoseTable.start(2027)), 1e-9);
-    assertThrows(IllegalArgumentException.class, () -> table.until(DoseTable.start(2027) + 1));
-    assertThrows(IllegalArgumentException.class, () -> table.until(DoseTable.start(2026) - 1));
+    assertEquals(WeatherYear.HOURS, table.until(DoseTable.start(2027), 0), 1e-9);
+    assertThrows(IllegalArgumentException.class, () -> table.until(DoseTable.start(2027) + 1, 0));
+    assertThrows(IllegalArgumentException.class, () -> table.until(DoseTable.start(2026) - 1, 0));
     assertEquals(2026, DoseTable.year(DoseTable.start(2027) - 1));
     assertEquals(2027, DoseTable.year(DoseTable.start(2027)));
   }
 
   @Test
   void joinsYearsThatDiffer() {
-    DoseTable table = new DoseTable(2026, List.of(YearSum.of(hour -> 1), YearSum.of(hour -> 3)));
+    DoseTable table =
+        new DoseTable(2026, List.of(YearSums.of(List.of(h -> 1)), YearSums.of(List.of(h -> 3))));
     long newYear = DoseTable.start(2027);
-    assertEquals(10 + 30, table.between(newYear - 36_000, newYear + 36_000), 1e-9);
+    assertEquals(10 + 30, table.between(newYear - 36_000, newYear + 36_000, 0), 1e-9);
     assertEquals(
-        newYear + 3600, table.reach(table.until(newYear) + 3, newYear, DoseTable.start(2028)));
+        newYear + 3600,
+        table.reach(table.until(newYear, 0) + 3, 0, newYear, DoseTable.start(2028)));
   }
 }

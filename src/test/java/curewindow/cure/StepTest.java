@@ -7,6 +7,7 @@ import curewindow.climate.Places;
 import curewindow.climate.Psychrometrics;
 import curewindow.climate.WeatherYear;
 import java.util.Collections;
+import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -27,14 +28,16 @@ class StepTest {
     Surface surface = new Surface(Cases.OUTSIDE, Exposure.CABIN, PaintTone.MID);
     SurfaceHours hours = SurfaceHours.of(YEAR, surface, DayHours.NO_MATTER);
     DoseTable table =
-        new DoseTable(2027, Collections.nCopies(2, YearSum.of(h -> hours.rate(h, driver, ENERGY))));
+        new DoseTable(
+            2027, Collections.nCopies(2, YearSums.of(List.of(h -> hours.rate(h, driver, ENERGY)))));
     SplittableRandom random = new SplittableRandom(9);
     for (int i = 0; i < 300; i++) {
       int start = random.nextInt(WeatherYear.HOURS);
       double need = 24 + random.nextDouble() * 300;
       long from = DoseTable.start(2027) + start * 3600L;
       double whole =
-          (table.reach(table.until(from) + need, from, DoseTable.start(2029)) - from) / 3600.0;
+          (table.reach(table.until(from, 0) + need, 0, from, DoseTable.start(2029)) - from)
+              / 3600.0;
       double quarters = integrated(driver, start, need, 4);
       double minutes = integrated(driver, start, need, 60);
       assertEquals(quarters, whole, 0.01 * quarters, "quarter hours, start " + start);

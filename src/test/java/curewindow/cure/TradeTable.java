@@ -19,7 +19,7 @@ final class TradeTable {
 
   static final List<String> PLACES = List.of("phoenix", "miami", "seattle", "minneapolis");
 
-  private static final Curing CURING = Curing.with(Climates::of);
+  private static final Curing CURING = Curing.with(Climates::weathers);
   private static final Bay BAY = new Bay(20, 50);
 
   private TradeTable() {}

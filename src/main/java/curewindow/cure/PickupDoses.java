@@ -1,0 +1,81 @@
+package curewindow.cure;
+
+/** The doses of one driver on one surface, counted from the pickup of one job. For one thread. */
+final class PickupDoses {
+
+  private final DoseTable table;
+  private final long pickup;
+  private final double bayRate;
+  private final double[] atPickup;
+  private final double[][] byStretch;
+
+  /**
+   * Counts from a pickup.
+   *
+   * @param table the doses of the driver
+   * @param pickup when the car leaves the bay
+   * @param bayRate reference hours per hour until then
+   */
+  PickupDoses(DoseTable table, long pickup, double bayRate) {
+    this.table = table;
+    this.pickup = pickup;
+    this.bayRate = bayRate;
+    this.atPickup = table.until(pickup);
+    this.byStretch = new double[table.stretches()][];
+  }
+
+  /** What an item gains in the bay until a time, which may be after the pickup. */
+  double inBay(long finished, long until) {
+    return bayRate * (Math.min(until, pickup) - finished) / 3600.0;
+  }
+
+  /** When an item has a dose if it stays in the bay. */
+  long metInBay(long finished, double need) {
+    return finished + (long) Math.ceil(need / bayRate * 3600 - 0.001);
+  }
+
+  /** What is gained from the pickup to a time after it. */
+  double since(long until, int member) {
+    return table.until(until, member) - atPickup[member];
+  }
+
+  /** The sums at the pickup, as the stretch of an hour counts them. */
+  private double[] then(int stretch) {
+    if (byStretch[stretch] == null) {
+      byStretch[stretch] = table.within(stretch, atPickup);
+    }
+    return byStretch[stretch];
+  }
+
+  /** How many weathers have given a dose by the start of an hour. */
+  int count(int hour, double dose) {
+    int stretch = table.stretchOf(hour);
+    return table.count(stretch, hour, then(stretch), dose);
+  }
+
+  /** Takes away the weathers that have not given a dose by the start of an hour. */
+  void and(int hour, double dose, boolean[] gained) {
+    int stretch = table.stretchOf(hour);
+    table.and(stretch, hour, then(stretch), dose, gained);
+  }
+
+  /** When a dose is gained, not after a last time, or {@link DoseTable#NEVER}. */
+  long reach(double dose, int member, long latest) {
+    return table.reach(atPickup[member] + dose, member, pickup, latest);
+  }
+
+  /** When a dose is gained within the hour that ends with an hour's start. */
+  long inHour(double dose, int member, int end) {
+    return table.inHour(atPickup[member] + dose, member, end);
+  }
+
+  /** The last whole hour that is not after a time. */
+  int hour(long second) {
+    return table.hour(second);
+  }
+
+  /** The time at which an hour begins. */
+  long second(int hour) {
+    return table.second(hour);
+  }
+}

@@ -1,0 +1,128 @@
+package curewindow.cure;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import curewindow.climate.ObservedHours;
+import curewindow.climate.Place;
+import curewindow.climate.Trials;
+import curewindow.climate.WeatherYear;
+import curewindow.climate.Weathers;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+
+/** The ends that are searched for, against those of all weathers computed one by one and sorted. */
+class HoldEndsTest {
+
+  private static final Place PLACE = Cases.place("America/Chicago");
+  private static final ZoneOffset STANDARD = ZoneOffset.ofHours(-6);
+  private static final int MEMBERS = 11;
+  private static final Site SITE = new Site(PLACE.zone(), weathers(), new ObservedHours(List.of()));
+  private static final long FIRST = Instant.parse("2027-01-01T06:00:00Z").getEpochSecond();
+
+  private static Weathers weathers() {
+    return Cases.weathers(
+        STANDARD, IntStream.range(0, MEMBERS).mapToObj(Cases::lively).toArray(WeatherYear[]::new));
+  }
+
+  /** What one item needs, and when; hours from the start of 2027. */
+  private record Need(
+      Exposure exposure, Map<Driver, Double> need, double floor, double lookBy, double finished) {
+
+    static Need draw(SplittableRandom random, double pickup) {
+      Map<Driver, Double> need = new EnumMap<>(Driver.class);
+      int drivers = 1 + random.nextInt(2);
+      while (need.size() < drivers) {
+        need.put(Driver.values()[random.nextInt(3)], Math.exp(random.nextDouble(0, Math.log(600))));
+      }
+      double floor = random.nextInt(3) * random.nextInt(100);
+      double lookBy = floor + random.nextInt(1200) * random.nextDouble();
+      double finished = pickup - random.nextInt(4) * random.nextDouble(20);
+      return new Need(
+          Exposure.values()[random.nextInt(4)], need, floor, lookBy, Math.max(0, finished));
+    }
+
+    CureItem item(int number) {
+      Instant at = Instant.ofEpochSecond(FIRST + (long) (3600 * finished));
+      HoldRule rule = new HoldRule("hold", HoldKind.HOLD, need, floor, lookBy);
+      return new CureItem(number, "spot", exposure, 1, at, List.of(rule));
+    }
+  }
+
+  private record Fitted(double pickup, List<Need> needs) {
+
+    static Fitted draw(SplittableRandom random) {
+      double pickup = random.nextInt(3 * 8760) + random.nextInt(2) * random.nextDouble();
+      List<Need> needs = new ArrayList<>();
+      int items = 1 + random.nextInt(3);
+      for (int i = 0; i < items; i++) {
+        needs.add(Need.draw(random, pickup));
+      }
+      return new Fitted(pickup, needs);
+    }
+  }
+
+  @TestFactory
+  Stream<DynamicTest> equalsSortedEndsOfAllWeathers() {
+    return Trials.of(800, Fitted::draw, HoldEndsTest::check);
+  }
+
+  private static void check(Fitted fitted) {
+    Instant pickup = Instant.ofEpochSecond(FIRST + (long) (3600 * fitted.pickup()));
+    CureItem[] items =
+        IntStream.range(0, fitted.needs().size())
+            .mapToObj(i -> fitted.needs().get(i).item(i))
+            .toArray(CureItem[]::new);
+    CureCase job =
+        Cases.job(
+            PLACE,
+            new ParkingPlan(Parking.OUTSIDE, Parking.GARAGE),
+            new Bay(18, 60),
+            pickup,
+            items);
+    long left = pickup.getEpochSecond() + STANDARD.getTotalSeconds();
+    List<Claim> claims =
+        Arrays.stream(items).map(i -> Claim.of(i, i.rules().get(0), left, STANDARD)).toList();
+    long latest = claims.stream().mapToLong(Claim::lookBy).max().orElseThrow();
+    JobDoses doses = new JobDoses(job, SITE, left, latest);
+    HoldEnds ends = new HoldEnds(doses, claims, MEMBERS);
+    long[] sorted = IntStream.range(0, MEMBERS).mapToLong(m -> end(doses, claims, m)).toArray();
+    Arrays.sort(sorted);
+    check(doses, claims, ends.median(), sorted[5]);
+    check(doses, claims, ends.ninth(), sorted[9]);
+  }
+
+  private static final long PAST = 1L << 60;
+
+  /** In an order in which those that miss their look-by come last. */
+  private static long end(JobDoses doses, List<Claim> claims, int member) {
+    return claims.stream().mapToLong(c -> end(doses, c, member)).max().orElseThrow();
+  }
+
+  private static long end(JobDoses doses, Claim claim, int member) {
+    long end = claim.floor();
+    for (Driver driver : claim.rule().need().keySet()) {
+      long met = doses.met(claim, driver, member);
+      end = Math.max(end, met == DoseTable.NEVER ? PAST + claim.lookBy() : met);
+    }
+    return end;
+  }
+
+  private static void check(
+      JobDoses doses, List<Claim> claims, HoldEnds.Decision found, long expected) {
+    assertEquals(expected >= PAST, found.past());
+    assertEquals(expected >= PAST ? expected - PAST : expected, found.at());
+    assertEquals(expected, end(doses, claims, found.member()), "the weather has this end");
+    assertTrue(end(doses, found.claim(), found.member()) >= expected, "the item decides it");
+  }
+}
