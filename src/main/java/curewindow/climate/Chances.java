@@ -14,13 +14,18 @@ final class Chances {
   private static final long BRIGHTNESS_SEED = 20260102;
 
   /** How much of a day's departure in temperature is left on the next day. */
-  private static final double PERSISTENCE = 0.7;
+  static final double PERSISTENCE = 0.7;
 
   private Chances() {}
 
   /** Departures of the daily mean temperature: an autoregressive process of first order. */
   static List<double[]> warmth(int members) {
     return pairs(members, WARMTH_SEED, PERSISTENCE);
+  }
+
+  /** The same with a persistence of one's own, 0 to 0.95. */
+  static List<double[]> warmth(int members, double persistence) {
+    return pairs(members, WARMTH_SEED, persistence);
   }
 
   /** Departures of the clearness: each day for itself. */

@@ -19,14 +19,18 @@ public final class Climates {
   private Climates() {}
 
   /**
-   * Two years: the first typical, the second on the cold side, with days colder by 1.28 spreads all
-   * year, a lower dew point and duller skies. One day in ten is colder than those of the second.
+   * The years of the place's weather file, if it has enough of them. Else two years: the first
+   * typical, the second on the cold side, with days colder by 1.28 spreads all year, a lower dew
+   * point and duller skies. One day in ten is colder than those of the second.
    *
    * @param place the place
-   * @return two years
+   * @return the years of the file, or two
    * @throws IllegalArgumentException where {@link #impossible} finds something
    */
   public static Weathers of(Place place) {
+    if (hasOwnYears(place)) {
+      return ownYears(place);
+    }
     PlaceDays days = daysOf(place);
     WeatherYear typical = days.year(Departures.inSpreads(days, always(0), always(0)));
     Departures cold =
@@ -35,7 +39,9 @@ public final class Climates {
   }
 
   /**
-   * Many equally likely years, the same on every machine and run.
+   * The years of the place's weather file, if it has {@link FileWeather#ENOUGH_YEARS}. Else many
+   * equally likely years made from the normals, and from the file's spread and persistence if it
+   * has a file; the same on every machine and run.
    *
    * @param place the place
    * @param members how many years, even, 2 to 512
@@ -44,7 +50,12 @@ public final class Climates {
    *     #impossible} finds something
    */
   public static Weathers ensemble(Place place, int members) {
-    List<double[]> warmth = Chances.warmth(members);
+    if (hasOwnYears(place)) {
+      return ownYears(place);
+    }
+    List<double[]> warmth =
+        Chances.warmth(
+            members, place.fileWeather().map(FileWeather::persistence).orElse(Chances.PERSISTENCE));
     List<double[]> brightness = Chances.brightness(members);
     PlaceDays days = daysOf(place);
     List<WeatherYear> years = new ArrayList<>();
@@ -62,6 +73,15 @@ public final class Climates {
    */
   public static List<String> impossible(Place place) {
     return List.copyOf(PlaceDays.impossible(place));
+  }
+
+  private static boolean hasOwnYears(Place place) {
+    return place.fileWeather().filter(FileWeather::hasEnoughYears).isPresent();
+  }
+
+  /** The years of the place's weather file, which then are its weathers. */
+  private static Weathers ownYears(Place place) {
+    return new Weathers(PlaceDays.standardOffset(place), place.fileWeather().orElseThrow().years());
   }
 
   private static PlaceDays daysOf(Place place) {

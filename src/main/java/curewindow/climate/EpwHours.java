@@ -7,23 +7,21 @@ import java.util.Locale;
 /**
  * The hours of a weather file as read, row by row; not a number where a value is missing.
  *
- * <p>Fields, units, ranges and missing-value codes after the weather data dictionary in the
- * EnergyPlus documentation (Auxiliary Programs, chapter Weather Converter Program): dry bulb and
- * dew point in C, missing from 99.9; relative humidity in percent, missing from 999; global
- * horizontal radiation in Wh/m2, missing from 9999.
+ * <p>Fields, units and missing-value codes after the weather data dictionary in the EnergyPlus
+ * documentation (Auxiliary Programs, Weather Converter Program): dry bulb and dew point in C,
+ * relative humidity in percent, global horizontal radiation in Wh/m2. The ranges are narrower where
+ * the open air on earth is.
  */
 final class EpwHours {
 
   private static final int HOURS_OF_YEAR = WeatherYear.HOURS;
   private static final int MOST_YEARS = 60;
   private static final int LEAST_FIELDS = 14;
-  private static final int AIR = 6;
-  private static final int DEW = 7;
-  private static final int HUMIDITY = 8;
-  private static final int SUN = 13;
-  private static final double MISSING_TEMPERATURE = 99.9;
-  private static final double MISSING_HUMIDITY = 999;
-  private static final double MISSING_SUN = 9999;
+  private static final EpwField AIR = new EpwField(6, "the dry bulb temperature", -70, 60, 99.9);
+  private static final EpwField DEW = new EpwField(7, "the dew point", -70, 40, 99.9);
+  private static final EpwField HUMIDITY = new EpwField(8, "the relative humidity", 0, 110, 999);
+  private static final EpwField SUN =
+      new EpwField(13, "the global horizontal radiation", 0, 1500, 9999);
 
   /** Dew points this far above the air temperature are rounding; more is a mistake. */
   private static final double ROUNDING = 1;
@@ -77,9 +75,9 @@ final class EpwHours {
     EpwNumbers.whole("the minute", f.get(4), 0, 60, line);
     makeRoom(line);
     leapDay[rows] = clock.take(month, day, hour, line);
-    air[rows] = value("the dry bulb temperature", f.get(AIR), MISSING_TEMPERATURE, -70, 60, line);
+    air[rows] = AIR.value(f, line);
     dew[rows] = dewPoint(f, air[rows], line);
-    sun[rows] = value("the global horizontal radiation", f.get(SUN), MISSING_SUN, 0, 1500, line);
+    sun[rows] = SUN.value(f, line);
     rows++;
   }
 
@@ -129,20 +127,10 @@ final class EpwHours {
     }
   }
 
-  private static double value(
-      String name, String field, double missing, double low, double high, int line)
-      throws EpwFault {
-    if (field.isEmpty() || EpwNumbers.isNumber(field) && Double.parseDouble(field) >= missing) {
-      return Double.NaN;
-    }
-    return EpwNumbers.within(name, field, low, high, line);
-  }
-
   /** The dew point; where it is missing, from relative humidity, which EPW states over water. */
   private static double dewPoint(List<String> f, double air, int line) throws EpwFault {
-    double dew = value("the dew point", f.get(DEW), MISSING_TEMPERATURE, -70, 40, line);
-    double humidity =
-        value("the relative humidity", f.get(HUMIDITY), MISSING_HUMIDITY, 0, 110, line);
+    double dew = DEW.value(f, line);
+    double humidity = HUMIDITY.value(f, line);
     if (Double.isNaN(dew) && !Double.isNaN(air) && !Double.isNaN(humidity)) {
       return Psychrometrics.dewPointOverWater(air, Math.max(1, Math.min(100, humidity)));
     }

@@ -36,7 +36,7 @@ final class PlaceDays {
     dailyMin = days(place, MonthNormals::dailyMin);
     dailyMax = days(place, MonthNormals::dailyMax);
     dewPoint = days(place, MonthNormals::dewPoint);
-    spread = MonthCurve.days(Spread.byMonth(place.normals()));
+    spread = MonthCurve.days(Spread.of(place));
     double[] perDay = Sun.dailySums(clearSky);
     clearness = clearness(months(place, MonthNormals::sun), perDay);
   }
