@@ -58,7 +58,7 @@ final class PlacesCommand implements Callable<Integer> {
         read.places().values().stream()
             .filter(p -> !p.equals(Places.builtIn().get(p.id())))
             .toList();
-    out.println(own.size() + " places of the shop's own:");
+    out.println(own.size() + (own.size() == 1 ? " place" : " places") + " of the shop's own:");
     print(own, out);
     out.println();
     return read.problems().stream().filter(PlacesCommand::stopsAPlace).toList();

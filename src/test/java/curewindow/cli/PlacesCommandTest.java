@@ -100,7 +100,7 @@ class PlacesCommandTest {
             + "zone: America/Los_Angeles\n");
     Files.writeString(dir.resolve("shop.yaml"), "name: half a shop\n");
     assertEquals(Exit.OK, run("places", "--shop", dir), said);
-    assertTrue(said.startsWith("1 places of the shop's own:"), said);
+    assertTrue(said.startsWith("1 place of the shop's own:"), said);
     says(" +mill-creek +Mill Creek +- +47\\.86 +-122\\.20 +110 m +\\[1\\]");
     says(" +\\[1\\] taken from Seattle, Washington, .*");
     Files.writeString(

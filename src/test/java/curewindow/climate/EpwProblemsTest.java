@@ -130,6 +130,17 @@ class EpwProblemsTest {
   }
 
   @Test
+  void moreYearsThanAnybodyNeeds() {
+    EpwSample year = EpwSample.year(2023);
+    String head = String.join("\n", year.lines.subList(0, EpwSample.HEADER)) + "\n";
+    String body = String.join("\n", year.lines.subList(EpwSample.HEADER, year.lines.size())) + "\n";
+    byte[] bytes = (head + body.repeat(61)).getBytes(StandardCharsets.ISO_8859_1);
+    Problem problem = problem("weather/long.epw", bytes);
+    assertTrue(problem.message().contains("more than 60 years"), problem.oneLine());
+    assertEquals(EpwSample.HEADER + 60 * 8784 + 1, problem.line());
+  }
+
+  @Test
   void aRowThatIsCut() {
     EpwSample sample = EpwSample.year(2023);
     String last = sample.lines.remove(sample.lines.size() - 1);

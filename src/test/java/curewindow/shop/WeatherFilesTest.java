@@ -208,4 +208,18 @@ class WeatherFilesTest {
     assertEquals(
         "missing-file", read(PLACE.replace("own.epw", "folder.epw")).problems().get(0).code());
   }
+
+  @Test
+  void whatIsNoNameOfAFileIsRefused() throws IOException {
+    for (String value : List.of("[a.epw]", "{a: b}", "", "7", "true", "\"\"", "a".repeat(201))) {
+      ShopRead read = read(PLACE.replace("weather/own.epw", value));
+      assertEquals(1, read.problems().size(), value);
+      String line = TestShops.lines(read).get(0);
+      assertTrue(line.startsWith("content/places/own.yaml:3:"), line);
+    }
+    ShopRead read = read("weather-file: weather/own.epw\n");
+    assertEquals(
+        List.of("name is missing", "zone is missing"),
+        read.problems().stream().map(p -> p.message()).toList());
+  }
 }
