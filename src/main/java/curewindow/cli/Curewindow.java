@@ -20,6 +20,7 @@ import picocli.CommandLine.Command;
       CardCommand.class,
       DueCommand.class,
       ViewCommand.class,
+      PlacesCommand.class,
       NewShopCommand.class,
       CommandLine.HelpCommand.class
     })

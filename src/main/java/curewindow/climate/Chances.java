@@ -26,7 +26,7 @@ record Chances(
   private static final long CLOUDS_SEED = 20260104;
 
   /** How much of a day's departure in temperature is left on the next day. */
-  private static final double WARMTH_LASTS = 0.63;
+  static final double WARMTH_LASTS = 0.63;
 
   private static final double BRIGHTNESS_LASTS = 0.25;
   private static final double MOISTURE_LASTS = 0.55;
@@ -40,8 +40,18 @@ record Chances(
    * @param members how many years, even, 2 to 512
    */
   static Chances of(int members) {
+    return of(members, WARMTH_LASTS);
+  }
+
+  /**
+   * The same with a persistence of the place's own.
+   *
+   * @param members how many years, even, 2 to 512
+   * @param warmthLasts how much of a day's departure in temperature is left on the next day
+   */
+  static Chances of(int members, double warmthLasts) {
     return new Chances(
-        pairs(members, WARMTH_SEED, WARMTH_LASTS, MonthCurve.DAYS),
+        pairs(members, WARMTH_SEED, warmthLasts, MonthCurve.DAYS),
         pairs(members, BRIGHTNESS_SEED, BRIGHTNESS_LASTS, MonthCurve.DAYS),
         pairs(members, MOISTURE_SEED, MOISTURE_LASTS, MonthCurve.DAYS),
         pairs(members, CLOUDS_SEED, CLOUDS_LAST, WeatherYear.HOURS));

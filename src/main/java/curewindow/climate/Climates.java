@@ -24,15 +24,21 @@ public final class Climates {
   private Climates() {}
 
   /**
-   * The weathers that dates are computed from: {@link #MEMBERS} equally likely years made from the
-   * place's normals, the same on every machine and run.
+   * The weathers that dates are computed from, the same on every machine and run: the years of the
+   * place's weather file, if it has {@link FileWeather#ENOUGH_YEARS}; else {@link #MEMBERS} equally
+   * likely years made from the place's normals, and from its file's spread and persistence if it
+   * has a file.
    *
    * @param place the place
    * @return the years
    * @throws IllegalArgumentException where {@link #impossible} finds something
    */
   public static Weathers weathers(Place place) {
-    return ensemble(place, MEMBERS);
+    return place
+        .fileWeather()
+        .filter(FileWeather::hasEnoughYears)
+        .map(w -> new Weathers(PlaceDays.standardOffset(place), w.years()))
+        .orElseGet(() -> ensemble(place, MEMBERS));
   }
 
   /**
@@ -64,7 +70,8 @@ public final class Climates {
   }
 
   static Weathers ensemble(Place place, int members, DayRules rules) {
-    Chances chances = Chances.of(members);
+    double lasts = place.fileWeather().map(FileWeather::persistence).orElse(Chances.WARMTH_LASTS);
+    Chances chances = Chances.of(members, lasts);
     PlaceDays days = daysOf(place, rules);
     return new Weathers(
         days.standard(), Departures.of(days, chances).stream().map(days::year).toList());

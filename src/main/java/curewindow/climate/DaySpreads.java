@@ -50,7 +50,19 @@ record DaySpreads(
    * @param rules the rules
    */
   static DaySpreads of(List<MonthNormals> normals, double[] clearness, DayRules rules) {
-    double[] warmth = Spread.byMonth(normals);
+    return of(normals, Spread.byMonth(normals), clearness, rules);
+  }
+
+  /**
+   * The same where the spread of the temperature is known.
+   *
+   * @param normals twelve months
+   * @param warmth spread of the daily mean temperature by month, K
+   * @param clearness 365 daily shares of the clear sky's sun
+   * @param rules the rules
+   */
+  static DaySpreads of(
+      List<MonthNormals> normals, double[] warmth, double[] clearness, DayRules rules) {
     double[] means = normals.stream().mapToDouble(DaySpreads::mean).toArray();
     double[] clear = MonthCurve.means(clearness);
     double[] cold = coldness(means);

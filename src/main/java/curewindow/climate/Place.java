@@ -3,6 +3,7 @@ package curewindow.climate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * A named point with its climate.
@@ -15,6 +16,7 @@ import java.util.Objects;
  * @param zone the time zone its clocks follow
  * @param normals twelve months, January first
  * @param source where the normals come from, in words
+ * @param fileWeather what a weather file tells of the place beyond its normals, if it has one
  */
 public record Place(
     String id,
@@ -24,7 +26,8 @@ public record Place(
     double height,
     ZoneId zone,
     List<MonthNormals> normals,
-    String source) {
+    String source,
+    Optional<FileWeather> fileWeather) {
 
   /** Refuses missing parts, coordinates off the globe and anything but twelve months. */
   public Place {
@@ -32,6 +35,7 @@ public record Place(
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(zone, "zone");
     Objects.requireNonNull(source, "source");
+    Objects.requireNonNull(fileWeather, "fileWeather");
     normals = List.copyOf(normals);
     if (!(latitude >= -90 && latitude <= 90)) {
       throw new IllegalArgumentException("latitude " + latitude + " is not within -90 to 90");
@@ -45,5 +49,29 @@ public record Place(
     if (normals.size() != 12) {
       throw new IllegalArgumentException("a place has 12 months, not " + normals.size());
     }
+  }
+
+  /**
+   * A place of which nothing is known but its normals.
+   *
+   * @param id the name used in files
+   * @param name the name shown to people
+   * @param latitude degrees north, -90 to 90
+   * @param longitude degrees east, -180 to 180
+   * @param height metres above sea level, -450 to 6000
+   * @param zone the time zone its clocks follow
+   * @param normals twelve months, January first
+   * @param source where the normals come from, in words
+   */
+  public Place(
+      String id,
+      String name,
+      double latitude,
+      double longitude,
+      double height,
+      ZoneId zone,
+      List<MonthNormals> normals,
+      String source) {
+    this(id, name, latitude, longitude, height, zone, normals, source, Optional.empty());
   }
 }

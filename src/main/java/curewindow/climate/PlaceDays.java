@@ -42,7 +42,7 @@ final class PlaceDays {
     dewPoint = days(place, MonthNormals::dewPoint);
     double[] perDay = Sun.dailySums(clearSky);
     clearness = clearness(months(place, MonthNormals::sun), perDay);
-    spreads = DaySpreads.of(place.normals(), clearness, rules);
+    spreads = DaySpreads.of(place.normals(), Spread.of(place), clearness, rules);
   }
 
   /** The offset of the place's standard time, as its zone has it on January 1, 2026. */

@@ -4,6 +4,7 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -75,6 +76,36 @@ public final class Places {
   }
 
   /**
+   * The nearest built-in places, the nearest first.
+   *
+   * @param latitude degrees north, -90 to 90
+   * @param longitude degrees east, -180 to 180
+   * @param count how many, 1 or more
+   * @return the places and their distances; of two at one distance the first in order stands first
+   * @throws IllegalArgumentException where a coordinate is out of range or not a number
+   */
+  public static List<Near> nearest(double latitude, double longitude, int count) {
+    inRange("latitude", latitude, 90);
+    inRange("longitude", longitude, 180);
+    return builtIn().values().stream()
+        .map(p -> new Near(p, distanceKm(latitude, longitude, p.latitude(), p.longitude())))
+        .sorted(Comparator.comparingDouble(Near::distanceKm))
+        .limit(count)
+        .toList();
+  }
+
+  /**
+   * How much warmer the air is at a height than at a place, by 6.5 K per km.
+   *
+   * @param from the place
+   * @param height metres above sea level
+   * @return K, below 0 where the height is above the place
+   */
+  public static double warmerThan(Place from, double height) {
+    return -LAPSE * (height - from.height()) / 1000;
+  }
+
+  /**
    * A place between the built-in ones: the nearest one's normals, with air and dew point corrected
    * by 6.5 K per km of height, and with its clearness of the sky under the place's own sun. The
    * source says from where and by how much.
@@ -92,7 +123,7 @@ public final class Places {
       String id, String name, double latitude, double longitude, double height, ZoneId zone) {
     Near near = nearest(latitude, longitude);
     Place from = near.place();
-    double warmer = -LAPSE * (height - from.height()) / 1000;
+    double warmer = warmerThan(from, height);
     double[] here = clearSky(latitude);
     double[] there = clearSky(from.latitude());
     List<MonthNormals> normals = new ArrayList<>();

@@ -97,6 +97,22 @@ public final class Psychrometrics {
         : inverse(pressure / WATER_AT_ZERO, WATER_FACTOR, WATER_OFFSET);
   }
 
+  /**
+   * Dew point of air whose relative humidity is stated over water at all temperatures, as weather
+   * services do; below 0 C a little lower than the frost point.
+   *
+   * @param temperature degrees Celsius, -70 to 100
+   * @param relativeHumidity per cent, 0.5 to 100
+   * @return degrees Celsius
+   * @throws IllegalArgumentException where a value is out of range or not a number
+   */
+  static double dewPointOverWater(double temperature, double relativeHumidity) {
+    inRange("temperature", temperature, -70, 100);
+    inRange("relativeHumidity", relativeHumidity, 0.5, 100);
+    double pressure = saturationPressureOverWater(temperature) * relativeHumidity / 100;
+    return inverse(pressure / WATER_AT_ZERO, WATER_FACTOR, WATER_OFFSET);
+  }
+
   private static double inverse(double ratio, double factor, double offset) {
     double log = StrictMath.log(ratio);
     return offset * log / (factor - log);

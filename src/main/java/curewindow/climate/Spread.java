@@ -12,6 +12,11 @@ final class Spread {
 
   private Spread() {}
 
+  /** The spread of a place by month, K: its weather file's own, or else the rule. */
+  static double[] of(Place place) {
+    return place.fileWeather().map(FileWeather::spreads).orElseGet(() -> byMonth(place.normals()));
+  }
+
   /**
    * Standard deviation of the daily mean temperature about its normal: 0.6 K, and more with the
    * year's range and in the year's cold part, within 0.7 to 6.5 K.

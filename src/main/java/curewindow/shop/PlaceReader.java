@@ -1,11 +1,14 @@
 package curewindow.shop;
 
+import curewindow.climate.Climates;
+import curewindow.climate.EpwFile;
 import curewindow.climate.MonthNormals;
 import curewindow.climate.Place;
 import curewindow.climate.Places;
 import curewindow.climate.Psychrometrics;
 import curewindow.problem.Problems;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +18,9 @@ final class PlaceReader {
 
   private static final Keys PLACE =
       Keys.needs("name", "latitude", "longitude", "height", "zone").allows("source", "normals");
+  private static final Keys WITH_WEATHER_FILE =
+      Keys.needs("name", "zone", "weather-file")
+          .allows("latitude", "longitude", "height", "source", "normals");
   private static final Keys MONTH = Keys.needs("min", "max", "sun").allows("dew-point", "humidity");
   private static final int MONTHS = 12;
 
@@ -40,7 +46,7 @@ final class PlaceReader {
         files
             .text(file, problems)
             .flatMap(t -> YamlTree.read(t, source))
-            .flatMap(n -> Fields.of(n, PLACE, source));
+            .flatMap(n -> Fields.of(n, keys(n), source));
     Optional<Place> place = fields.flatMap(f -> place(id, f));
     return source.errors() == 0 ? place : Optional.empty();
   }
@@ -50,33 +56,122 @@ final class PlaceReader {
     return file.substring(file.lastIndexOf('/') + 1, file.length() - ".yaml".length());
   }
 
+  private static Keys keys(Node node) {
+    boolean weather =
+        node instanceof Node.Branch branch && branch.entries().containsKey("weather-file");
+    return weather ? WITH_WEATHER_FILE : PLACE;
+  }
+
+  /** What a place file says of itself, as far as it could be read. */
+  private record Typed(
+      Optional<String> name,
+      Optional<Double> latitude,
+      Optional<Double> longitude,
+      Optional<Double> height,
+      Optional<ZoneId> zone,
+      Optional<String> source) {
+
+    static Typed of(Fields f) {
+      return new Typed(
+          f.text("name", 80),
+          f.number("latitude", -90, 90),
+          f.number("longitude", -180, 180),
+          f.number("height", -450, 6000),
+          Zones.of(f, "zone"),
+          f.note("source", 300));
+    }
+  }
+
   private Optional<Place> place(String id, Fields f) {
-    Optional<String> name = f.text("name", 80);
-    Optional<Double> latitude = f.number("latitude", -90, 90);
-    Optional<Double> longitude = f.number("longitude", -180, 180);
-    Optional<Double> height = f.number("height", -450, 6000);
-    Optional<ZoneId> zone = Zones.of(f, "zone");
-    Optional<String> from = f.note("source", 300);
+    Typed typed = Typed.of(f);
+    if (f.has("weather-file")) {
+      return withWeatherFile(id, f, typed);
+    }
     List<MonthNormals> normals = f.has("normals") ? normals(f) : List.of();
     if (f.source().errors() > 0) {
       return Optional.empty();
     }
-    double lat = latitude.orElseThrow();
-    double lon = longitude.orElseThrow();
+    double latitude = typed.latitude().orElseThrow();
+    double longitude = typed.longitude().orElseThrow();
+    double height = typed.height().orElseThrow();
+    ZoneId zone = typed.zone().orElseThrow();
+    String name = typed.name().orElseThrow();
     if (normals.isEmpty()) {
-      return Optional.of(
-          Places.at(id, name.orElseThrow(), lat, lon, height.orElseThrow(), zone.orElseThrow()));
+      return Optional.of(Places.at(id, name, latitude, longitude, height, zone));
     }
-    return Optional.of(
+    String from = typed.source().orElse("the shop's own figures");
+    return possible(
+        new Place(id, name, latitude, longitude, height, zone, normals, from), f, "normals");
+  }
+
+  private Optional<Place> withWeatherFile(String id, Fields f, Typed typed) {
+    if (f.has("normals")) {
+      f.source()
+          .error(
+              "two-weathers",
+              f.where("normals"),
+              "both normals and weather-file are given",
+              "delete one of them; normals are computed from the weather file");
+    }
+    Optional<EpwFile> read =
+        f.source().errors() > 0 ? Optional.empty() : new WeatherFiles(files, problems).read(f);
+    if (read.isEmpty() || !sameTime(f, read.get(), typed.zone().orElseThrow())) {
+      return Optional.empty();
+    }
+    EpwFile file = read.get();
+    double latitude = typed.latitude().orElse(file.latitude());
+    double longitude = typed.longitude().orElse(file.longitude());
+    double height = typed.height().orElse(file.height());
+    WeatherFiles.tellIfFar(f, problems, file, latitude, longitude, height);
+    return possible(
         new Place(
             id,
-            name.orElseThrow(),
-            lat,
-            lon,
-            height.orElseThrow(),
-            zone.orElseThrow(),
-            normals,
-            from.orElse("the shop's own figures")));
+            typed.name().orElseThrow(),
+            latitude,
+            longitude,
+            height,
+            typed.zone().orElseThrow(),
+            file.weather().normals(),
+            typed.source().orElse(WeatherFiles.source(f, file)),
+            Optional.of(file.weather())),
+        f,
+        "weather-file");
+  }
+
+  private static boolean sameTime(Fields f, EpwFile file, ZoneId zone) {
+    if (file.keepsTimeOf(zone)) {
+      return true;
+    }
+    f.source()
+        .error(
+            "zone-of-weather-file",
+            f.where("zone"),
+            "the standard time of "
+                + zone
+                + " is UTC"
+                + hours(EpwFile.standardOffset(zone))
+                + ", but the weather file's is UTC"
+                + hours(file.offset()),
+            "write the zone in which the weather file's site lies, or use another file");
+    return false;
+  }
+
+  private static String hours(ZoneOffset offset) {
+    return offset.equals(ZoneOffset.UTC) ? "+00:00" : offset.getId();
+  }
+
+  private static Optional<Place> possible(Place place, Fields f, String key) {
+    List<String> wrong = Climates.impossible(place);
+    if (wrong.isEmpty()) {
+      return Optional.of(place);
+    }
+    f.source()
+        .error(
+            "too-much-sun",
+            f.where(key),
+            wrong.get(0),
+            "check latitude, the order of the months, and that sun is kWh/m2 a day");
+    return Optional.empty();
   }
 
   private static List<MonthNormals> normals(Fields f) {

@@ -38,6 +38,9 @@ class SchemasTest {
   private static final List<String> BEYOND_A_SCHEMA =
       List.of(
           "content/places/Bad Name.yaml",
+          "content/places/missing-file.yaml",
+          "content/places/too-sunny.yaml",
+          "jobs/2.yaml of weather-files-wrong",
           "jobs/4.yaml of bad-ids",
           "jobs/5.yaml of bad-ids",
           "jobs/3.yaml of bad-times",
@@ -123,7 +126,8 @@ class SchemasTest {
       strings = {
         "unknown-names", "bad-times", "out-of-range", "bad-ids", "wrong-types", "unknown-keys",
         "missing-keys", "no-value", "no-items", "named-twice", "too-long", "shop-wrong",
-        "catalogue-wrong", "places-wrong", "film-of-another-service", "duplicate-id"
+        "catalogue-wrong", "places-wrong", "weather-files-wrong", "film-of-another-service",
+            "duplicate-id"
       })
   void badFilesAreNotValid(String name) throws IOException {
     Path folder = TestShops.CASES.resolve(name);

@@ -1,0 +1,127 @@
+package curewindow.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class PlacesCommandTest {
+
+  @TempDir Path dir;
+  private String said = "";
+
+  private int run(Object... args) {
+    StringWriter text = new StringWriter();
+    PrintWriter writer = new PrintWriter(text);
+    String[] words = Stream.of(args).map(Object::toString).toArray(String[]::new);
+    int code = Curewindow.run(writer, writer, words);
+    writer.flush();
+    said = text.toString().replace("\r\n", "\n");
+    return code;
+  }
+
+  private void says(String pattern) {
+    assertTrue(said.matches("(?s).*(^|\n)" + pattern + "(\n.*|$)"), said);
+  }
+
+  @Test
+  void listsTheBuiltInPlacesWithTheirSource() {
+    assertEquals(Exit.OK, run("places"));
+    assertTrue(said.lines().count() > 208, said);
+    says(" +id +name +country +north +east +height +source");
+    says(" +seattle +Seattle, Washington +US +47\\.\\d\\d +-122\\.\\d\\d +\\d+ m +\\[\\d+\\]");
+    says(" +\\[1\\] .*from memory.*");
+  }
+
+  @Test
+  void showsTheNearestPlacesWithTheCorrectionForHeight() {
+    assertEquals(Exit.OK, run("places", "near", "47.86", "-122.20", "--height", "1053"), said);
+    assertTrue(said.startsWith("Built-in places nearest to 47.86, -122.2 at 1053 m:"), said);
+    says(" +id +name +distance +height +correction\n +seattle +Seattle, Washington +\\d+ km .*K");
+    double correction = number(" +seattle .* m +([-+][0-9.]+) K");
+    double height = number(" +seattle .* km +([0-9]+) m.*");
+    // ICAO standard atmosphere: 6.5 K per km.
+    assertEquals(-6.5 * (1053 - height) / 1000, correction, 0.051);
+    says(" +Jul +[0-9.]+ C +[0-9.]+ C +[0-9.]+ C +[0-9.]+ kWh/m2");
+    says("longitude: -122.2\nheight: 1053\nzone: America/Los_Angeles");
+  }
+
+  private double number(String pattern) {
+    return said.lines()
+        .filter(l -> l.matches(pattern))
+        .map(l -> Double.valueOf(l.replaceFirst(pattern, "$1")))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void withoutHeightTheNearestPlacesHeightIsTaken() {
+    assertEquals(Exit.OK, run("places", "near", "-33.9", "151.2"), said);
+    assertTrue(said.contains("give yours with --height"), said);
+    says(" +sydney .* \\+0\\.0 K");
+    says("zone: Australia/Sydney");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "91 0|LAT is 91, outside -90 to 90",
+        "0 -181|LON is -181, outside -180 to 180",
+        "NaN 0|LAT is NaN",
+        "10 10 --height 9000|--height is 9000, outside -450 to 6000",
+        "north 10|'north' is not a double",
+        "10|LON",
+      })
+  void whatCannotBeIsRefused(String args, String words) {
+    String all = "places near " + args;
+    assertEquals(Exit.USAGE, run((Object[]) all.split(" ")), said);
+    assertTrue(said.contains(words), said);
+    assertFalse(said.contains("\tat "), said);
+  }
+
+  @Test
+  void listsTheShopsOwnPlacesAndWhatIsWrongWithThem() throws IOException {
+    Path places = Files.createDirectories(dir.resolve("content/places"));
+    Files.writeString(
+        places.resolve("mill-creek.yaml"),
+        "name: Mill Creek\nlatitude: 47.86\nlongitude: -122.2\nheight: 110\n"
+            + "zone: America/Los_Angeles\n");
+    Files.writeString(dir.resolve("shop.yaml"), "name: half a shop\n");
+    assertEquals(Exit.OK, run("places", "--shop", dir), said);
+    assertTrue(said.startsWith("1 place of the shop's own:"), said);
+    says(" +mill-creek +Mill Creek +- +47\\.86 +-122\\.20 +110 m +\\[1\\]");
+    says(" +\\[1\\] taken from Seattle, Washington, .*");
+    Files.writeString(
+        places.resolve("wrong.yaml"),
+        "name: Wrong\nzone: America/Los_Angeles\nweather-file: weather/none.epw\n");
+    assertEquals(Exit.PROBLEMS, run("places", "--shop", dir), said);
+    says("content/places/wrong.yaml:3:15  there is no file weather/none.epw  .*");
+    assertEquals(Exit.DISK, run("places", "--shop", dir.resolve("nowhere")));
+  }
+
+  @Test
+  void saysTheSameUnderAnyLocale() {
+    run("places", "near", "47.86", "-122.20");
+    String root = said;
+    Locale before = Locale.getDefault();
+    try {
+      Locale.setDefault(Locale.forLanguageTag("ar-EG"));
+      run("places", "near", "47.86", "-122.20");
+    } finally {
+      Locale.setDefault(before);
+    }
+    assertEquals(root, said);
+  }
+}
