@@ -10,8 +10,11 @@ import java.util.List;
  */
 public record FileWeather(List<MonthStatistics> months, List<WeatherYear> years) {
 
-  /** From so many years on, the years themselves are the weathers that a place may have. */
-  public static final int ENOUGH_YEARS = 5;
+  /**
+   * From so many years on, the years themselves are the weathers that a place may have. A new year
+   * keeps the worst of n dates with a chance of n in n + 1; nine is the least n for nine in ten.
+   */
+  public static final int ENOUGH_YEARS = 9;
 
   /** Refuses anything but twelve months, and a file without years. */
   public FileWeather {

@@ -121,10 +121,10 @@ class WeatherFilesTest {
 
   @Test
   void yearsEnoughAreTakenAsTheyAre() throws IOException {
-    write("weather/own.epw", epw(2020, 2021, 2022, 2023, 2024));
+    write("weather/own.epw", epw(2016, 2017, 2018, 2019, 2020, 2021, 2022, 2023, 2024));
     Place place = place(PLACE);
     assertTrue(place.fileWeather().orElseThrow().hasEnoughYears());
-    assertTrue(place.source().endsWith("(Made up), 5 years, taken as they are"), place.source());
+    assertTrue(place.source().endsWith("(Made up), 9 years, taken as they are"), place.source());
     write("weather/own.epw", epw(2020, 2021));
     assertTrue(place(PLACE).source().endsWith("spread and persistence of 2 years"));
   }
