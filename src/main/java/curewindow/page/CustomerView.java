@@ -44,7 +44,7 @@ record CustomerView(
       String date,
       String time,
       String after,
-      String size,
+      String dateClass,
       String iso,
       long at,
       Optional<Long> end,

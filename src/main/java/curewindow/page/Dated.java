@@ -20,8 +20,8 @@ final class Dated {
 
   private static final int SHOWN_NEXT = 3;
 
-  /** Letters from which on a date is stamped smaller. */
-  private static final int LONG_DATE = 12;
+  /** A date of more letters is stamped smaller. */
+  private static final int LONG_DATE = 11;
 
   private final JobView view;
   private final Words words;

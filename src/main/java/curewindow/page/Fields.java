@@ -16,6 +16,13 @@ import java.util.Set;
  */
 final class Fields extends AbstractMap<String, Object> {
 
+  /**
+   * What the template language answers of any map itself, before it asks for a value; a component
+   * of such a name would never reach the page.
+   */
+  private static final Set<String> TAKEN =
+      Set.of("class", "size", "empty", "isEmpty", "keys", "keySet", "values", "entrySet");
+
   private final Map<String, Object> values;
 
   private Fields(Map<String, Object> values) {
@@ -25,6 +32,10 @@ final class Fields extends AbstractMap<String, Object> {
   static Fields of(Record view) {
     Map<String, Object> values = new LinkedHashMap<>();
     for (RecordComponent part : view.getClass().getRecordComponents()) {
+      if (TAKEN.contains(part.getName())) {
+        throw new IllegalArgumentException(
+            view.getClass().getName() + " may not name a component " + part.getName());
+      }
       try {
         part.getAccessor().setAccessible(true);
         values.put(part.getName(), plain(part.getAccessor().invoke(view)));

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import curewindow.cure.HoldKind;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -162,6 +163,27 @@ class BrowserPageTest {
       Object bottom =
           browser.run("return document.querySelector('.stamp').getBoundingClientRect().bottom");
       assertTrue(((Number) bottom).doubleValue() <= 640, demo.car + " " + bottom);
+    }
+  }
+
+  /** September is the longest month in English; "30 de noviembre" is long enough for Spanish. */
+  @ParameterizedTest
+  @ValueSource(ints = {320, 390, 832, 1280})
+  void theStampedDateStaysOnOneLine(int width) throws IOException {
+    for (String language : List.of("en", "es")) {
+      for (String day : List.of("2026-09-30", "2026-11-28", "2026-12-17")) {
+        Demo demo = Demo.nothingToHold();
+        demo.language = language;
+        demo.pickup = Demo.at("2026-09-01T16:00");
+        demo.safe("windows-up", HoldKind.HOLD, day + "T14:00", day + "T11:00");
+        browser.clock(Demo.at("2026-09-01T17:00")).screen(width, 800, width < 800).go(file(demo));
+        Object lines =
+            browser.run(
+                "var b=document.querySelector('.stamp b:nth-of-type(2)'),"
+                    + "r=document.createRange();r.selectNodeContents(b);"
+                    + "return new Set([...r.getClientRects()].map(c=>Math.round(c.top))).size");
+        assertEquals(1L, lines, language + " " + day + " at " + width);
+      }
     }
   }
 }

@@ -50,6 +50,13 @@ class CustomerPageTest {
   }
 
   @Test
+  void aLongDateIsStampedSmaller() {
+    assertEquals("stamp", page(Demo.tint()).selectFirst(".stamp").className());
+    Element spanish = page(Demo.coatedFilm()).select("[data-answer=hand-wash] .stamp").first();
+    assertEquals("stamp long", spanish.className(), spanish.text());
+  }
+
+  @Test
   void nextThreeFollowByDate() {
     assertEquals(
         List.of(
