@@ -15,21 +15,24 @@ return rel.format(Math.round(left / D), "day");
 function set(e, text) { if (e.textContent !== text) e.textContent = text; }
 function show(e, on) { if (e.hidden === on) e.hidden = !on; }
 function tick() {
-var now = Date.now() / 1000, first = null, left = 3;
+var now = Date.now() / 1000, first = null, left = 3, next = false;
 all("[data-from],[data-to]").forEach(function (e) {
 var from = e.dataset.from, to = e.dataset.to;
 show(e, !(from && now < +from) && !(to && now >= +to));
 });
+function past(at) { return at && now >= +at; }
 all("[data-answer]").forEach(function (e) {
-var open = !first && !(e.dataset.end && now >= +e.dataset.end);
+var open = !first && !past(e.dataset.end);
 if (open) first = e;
 show(e, open);
 });
 all("[data-next]").forEach(function (e) {
-var on = !e.hidden && left > 0 && first.dataset.answer !== e.dataset.next;
+var on = left > 0 && !past(e.dataset.end) && first.dataset.answer !== e.dataset.next;
 show(e, on);
-if (on) left--;
+if (on && !past(e.dataset.missed)) left--;
+if (on) next = true;
 });
+all(".then h2").forEach(function (e) { show(e, next); });
 all("[data-in]").forEach(function (e) {
 var text = away(+e.dataset.in - now);
 set(e, e.dataset.before + " " + text);

@@ -36,7 +36,10 @@ record CustomerView(
     List<Contact.Pair> found,
     String privacy) {
 
-  /** One sentence with a date: what must not be done yet, and until when. */
+  /**
+   * One sentence with a date: what must not be done yet, and until when. Where the customer is
+   * asked to come in on that date, {@code call} stands in its place from {@code missed} on.
+   */
   record Answer(
       String hold,
       String before,
@@ -51,17 +54,25 @@ record CustomerView(
       String shape,
       String state,
       String over,
+      Optional<Long> missed,
+      String call,
       boolean hidden) {}
 
   /** That a date is not the one on the card; not shown from {@code to} on. */
   record Note(String text, Optional<Long> to) {}
 
-  /** What may be done again from an instant on. */
+  /** What may be done again from an instant on, as nothing else forbids it. */
   record Freed(long at, String text) {}
 
   /** One of the holds that come after the first answer. */
   record Next(
-      String hold, String label, String when, String iso, Optional<Long> to, boolean hidden) {}
+      String hold,
+      String label,
+      String when,
+      String iso,
+      Optional<Long> to,
+      Optional<Long> missed,
+      boolean hidden) {}
 
   /** A link with its text. */
   record Link(String href, String text) {}

@@ -27,12 +27,14 @@ final class Dated {
   private final Words words;
   private final ZoneId zone;
   private final When when;
+  private final Stricter stricter;
 
   Dated(JobView view) {
     this.view = view;
     this.words = view.words();
     this.zone = view.timeline().zone();
     this.when = new When(view);
+    this.stricter = new Stricter(view);
   }
 
   List<CustomerView.Answer> answers() {
@@ -66,7 +68,19 @@ final class Dated {
         ask ? "ask" : "wait",
         words.text(ask ? "page.state.hold-ask" : "page.state.hold-wait"),
         words.text(ask ? "page.state.soon" : "page.state.over"),
+        missed(release),
+        words.text(
+            "page.now.call", Map.of("label", words.text("hold." + release.hold() + ".label"))),
         hidden);
+  }
+
+  /** The end of the day on which the customer was asked to come in; empty where nobody was. */
+  private Optional<Long> missed(Release release) {
+    ZoneId shop = when.zone(release);
+    return release.end() instanceof AskUs ask
+        ? Optional.of(
+            ask.at().atZone(shop).toLocalDate().plusDays(1).atStartOfDay(shop).toEpochSecond())
+        : Optional.empty();
   }
 
   /** What a sentence says after its date, as a sentence of its own. */
@@ -96,17 +110,26 @@ final class Dated {
             ask ? "page.then.ask" : "page.then.until", Map.of("when", when.shortDay(release))),
         iso(release.end().at(), when.zone(release)),
         lasting(release),
+        missed(release),
         hidden);
   }
 
   List<CustomerView.Freed> freed() {
-    return Urgency.holds(view).stream()
-        .filter(r -> !(r.end() instanceof AskUs))
-        .map(
-            r ->
-                new CustomerView.Freed(
-                    r.end().at().getEpochSecond(), words.text("hold." + r.hold() + ".done")))
-        .toList();
+    List<CustomerView.Freed> freed = new ArrayList<>();
+    for (Release release : Urgency.holds(view)) {
+      over(release)
+          .ifPresent(
+              at ->
+                  freed.add(
+                      new CustomerView.Freed(at, words.text("hold." + release.hold() + ".done"))));
+    }
+    return freed;
+  }
+
+  /** When time alone ends the state, and no stricter hold forbids any longer what that allows. */
+  private Optional<Long> over(Release release) {
+    Optional<Long> own = lasting(release);
+    return own.isEmpty() ? own : stricter.than(release).map(Dated::lasting).orElse(own);
   }
 
   List<CustomerView.Group> groups() {
@@ -126,20 +149,26 @@ final class Dated {
     boolean ask = release.end() instanceof AskUs;
     State now = ask ? State.ASK : State.before(release.kind());
     State then = State.after(release.kind());
+    Optional<Release> longer = ask ? Optional.empty() : stricter.than(release);
     return new CustomerView.Row(
         release.hold(),
         words.text("hold." + release.hold() + ".label"),
         now.shape,
-        words.text(now.key),
+        longer.map(this::see).orElseGet(() -> words.text(now.key)),
         then.shape,
         words.text(then.key),
-        lasting(release),
+        over(release),
         ask,
         iso(at, when.zone(release)),
         clasped(when.shortDay(release)),
         when.time(release),
         likelyShown(release) ? Optional.of(iso(release.likely(), zone)) : Optional.empty(),
         clasped(words.shortDay(release.likely(), zone)));
+  }
+
+  private String see(Release longer) {
+    String label = words.text("hold." + longer.hold() + ".label");
+    return words.text("page.state.wait-see", Map.of("label", label));
   }
 
   /** Breaks, where it must, after the weekday only. */

@@ -3,9 +3,7 @@ package curewindow.page;
 import curewindow.climate.Place;
 import curewindow.cure.Timeline;
 import curewindow.shop.Catalogue;
-import curewindow.shop.FittedItem;
 import curewindow.shop.Job;
-import curewindow.shop.Service;
 import curewindow.shop.Shop;
 import curewindow.words.Words;
 import java.net.URI;
@@ -48,7 +46,7 @@ public record JobView(
     Objects.requireNonNull(address, "address");
     Objects.requireNonNull(token, "token");
     printed = List.copyOf(printed);
-    timeline = Agreed.of(timeline, shop, keepsDryOutside(job, catalogue));
+    timeline = Agreed.of(timeline, shop, Stricter.keepsDryOutside(job, catalogue));
   }
 
   /**
@@ -93,16 +91,5 @@ public record JobView(
    */
   public JobView withTimeline(Timeline dates) {
     return new JobView(job, shop, catalogue, place, dates, words, address, token, printed);
-  }
-
-  /** Whether a coating was laid on the outside of the car. */
-  private static boolean keepsDryOutside(Job job, Catalogue catalogue) {
-    for (FittedItem item : job.items()) {
-      Service service = catalogue.services().get(item.service());
-      if (service != null && !service.film() && !service.inside()) {
-        return true;
-      }
-    }
-    return false;
   }
 }

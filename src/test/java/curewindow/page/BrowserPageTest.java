@@ -113,12 +113,61 @@ class BrowserPageTest {
   }
 
   @Test
-  void whatMustBeAskedStaysLongAfterItsDay() throws IOException {
+  void whatMustBeAskedStaysLongAfterItsDayAndThenSaysToCall() throws IOException {
     Path page = file(Demo.askUs());
-    browser.clock(Demo.at("2027-06-01T12:00")).screen(390, 844, true).go(page);
+    browser.clock(Demo.at("2026-12-15T14:30")).screen(390, 844, true).go(page);
     assertTrue(answer().startsWith("Before you roll the windows down, come and see us"));
+    browser.later(Duration.ofDays(168));
+    assertEquals("Windows stay up: please call us before you go ahead. +1 303 555 0142", answer());
+    assertEquals(
+        "tel:+13035550142",
+        browser.run("return document.querySelector('.answer .stamp.call').getAttribute('href')"));
     assertEquals("ask us", browser.seen("tr[data-hold=windows-up] .state"));
     assertEquals("", browser.seen(".answer [data-in]"));
+    browser.scripts(false).go(page);
+    assertTrue(answer().startsWith("Before you roll the windows down, come and see us"));
+  }
+
+  /** What stands fourth and later at pickup moves up as time passes, with or without a sure end. */
+  @Test
+  void whatComesNextIsFoundFromTheTimeAlone() throws IOException {
+    Demo demo = Demo.coatedFilm();
+    demo.language = "en";
+    for (String hold : List.of("hand-wash", "pressure-wash", "machine-wash", "topper")) {
+      demo.askFor(hold);
+    }
+    browser.clock(Demo.at("2026-12-01T16:30")).screen(390, 844, true).go(file(demo));
+    assertEquals(
+        List.of("No rain, no highway", "No hand wash", "No pressure washer"), next(), "at pickup");
+    browser.later(Duration.ofDays(2));
+    assertTrue(answer().startsWith("Before the first wash by hand"));
+    assertEquals(List.of("No pressure washer", "No automatic wash", "No wax or sealant"), next());
+    browser.later(Duration.ofDays(17));
+    assertEquals("No pressure washer call us", browser.seen(".then li:not([hidden])"));
+    assertEquals(
+        List.of(
+            "No pressure washer", "No automatic wash", "No wax or sealant", "No strong cleaners"),
+        next(),
+        "an appointment that has passed takes no place from what is to come");
+  }
+
+  private static List<String> next() {
+    return browser.allSeen(".then li span");
+  }
+
+  @Test
+  void nothingIsAllowedThatAStricterHoldForbids() throws IOException {
+    Demo demo = Demo.coatedFilm();
+    demo.language = "en";
+    demo.releases.removeIf(r -> r.hold().equals("hand-wash") || r.hold().equals("keep-dry"));
+    demo.safe("hand-wash", HoldKind.HOLD, "2026-12-02T19:00", "2026-12-02T18:00");
+    demo.safe("keep-dry", HoldKind.HOLD, "2026-12-04T16:00", "2026-12-03T16:00");
+    browser.clock(Demo.at("2026-12-03T12:00")).screen(390, 844, true).go(file(demo));
+    assertEquals(List.of(), browser.allSeen(".freed li"));
+    assertEquals("wait: see “Coating stays dry”", browser.seen("tr[data-hold=hand-wash] .state"));
+    browser.later(Duration.ofHours(28));
+    assertEquals("go ahead", browser.seen("tr[data-hold=hand-wash] .state"));
+    assertEquals(3, browser.allSeen(".freed li").size());
   }
 
   @Test

@@ -57,6 +57,18 @@ class CustomerPageTest {
   }
 
   @Test
+  void whileTheShopMustBeAskedNothingStricterHoldsForbidIsAllowed() {
+    Demo demo = Demo.coatedFilm();
+    demo.language = "en";
+    demo.askFor("keep-dry");
+    Document page = page(demo);
+    Element row = page.selectFirst("tr[data-hold=machine-wash]");
+    assertEquals("wait: see “Coating stays dry”", row.select(".state").text());
+    assertFalse(page.select(".freed").text().contains("automatic wash"));
+    assertTrue(page.select(".freed").text().contains("The coating is fully hard."));
+  }
+
+  @Test
   void nextThreeFollowByDate() {
     assertEquals(
         List.of(

@@ -141,6 +141,15 @@ final class Demo {
     return demo;
   }
 
+  /** The shop must be asked at the day at which a hold would have ended. */
+  void askFor(String hold) {
+    releases.replaceAll(
+        r ->
+            r.hold().equals(hold)
+                ? release(hold, r.kind(), new Release.AskUs(r.end().at()), r.end().at())
+                : r);
+  }
+
   JobView view() {
     Job job =
         new Job(
