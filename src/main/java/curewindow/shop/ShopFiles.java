@@ -27,6 +27,7 @@ public final class ShopFiles {
   public static final long MAX_BYTES = 4L << 20;
 
   private final Path root;
+  private final boolean shopToo;
   private final Starter starter;
 
   /**
@@ -35,8 +36,22 @@ public final class ShopFiles {
    * @param root the shop folder; need not exist, in which case only the program's files are found
    */
   public ShopFiles(Path root) {
+    this(root, true);
+  }
+
+  private ShopFiles(Path root, boolean shopToo) {
     this.root = root.toAbsolutePath().normalize();
+    this.shopToo = shopToo;
     this.starter = Starter.bundled();
+  }
+
+  /**
+   * The program's own files alone, for comparison with those of the shop.
+   *
+   * @return the same files without those of the shop folder
+   */
+  public ShopFiles withoutShop() {
+    return new ShopFiles(root, false);
   }
 
   /**
@@ -55,7 +70,7 @@ public final class ShopFiles {
    * @return true where there is
    */
   public boolean has(String file) {
-    return Files.isRegularFile(root.resolve(file)) || starter.all().contains(file);
+    return isOwn(file) || starter.all().contains(file);
   }
 
   /**
@@ -68,7 +83,7 @@ public final class ShopFiles {
   public List<String> list(String folder, String ending) {
     TreeSet<String> names = new TreeSet<>(starter.list(folder));
     Path dir = root.resolve(folder);
-    if (Files.isDirectory(dir)) {
+    if (shopToo && Files.isDirectory(dir)) {
       try (Stream<Path> files = Files.list(dir)) {
         files.filter(Files::isRegularFile).forEach(f -> names.add(folder + "/" + f.getFileName()));
       } catch (IOException e) {
@@ -87,7 +102,7 @@ public final class ShopFiles {
   public List<String> folders(String folder) {
     TreeSet<String> names = new TreeSet<>(starter.folders(folder));
     Path dir = root.resolve(folder);
-    if (Files.isDirectory(dir)) {
+    if (shopToo && Files.isDirectory(dir)) {
       try (Stream<Path> files = Files.list(dir)) {
         files.filter(Files::isDirectory).forEach(f -> names.add(f.getFileName().toString()));
       } catch (IOException e) {
@@ -107,7 +122,7 @@ public final class ShopFiles {
   public Optional<String> text(String file, Problems problems) {
     Path own = root.resolve(file);
     try {
-      if (!Files.isRegularFile(own)) {
+      if (!isOwn(file)) {
         Optional<byte[]> bundled = starter.bytes(file);
         if (bundled.isEmpty()) {
           problems.add(
@@ -147,6 +162,10 @@ public final class ShopFiles {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  private boolean isOwn(String file) {
+    return shopToo && Files.isRegularFile(root.resolve(file));
   }
 
   private static Optional<String> decode(String file, byte[] bytes, Problems problems) {

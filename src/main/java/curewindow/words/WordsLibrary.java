@@ -38,8 +38,9 @@ public final class WordsLibrary {
    *
    * @param files the shop folder laid over the program's own files
    * @param problems where it is said what is wrong: files that cannot be read, a text given twice,
-   *     a malformed text, a value that the English text does not have; and, as notices, texts that
-   *     a language lacks or has without need
+   *     a malformed text, a value that the program's English text, or for a text of the shop's own
+   *     its English one, does not have; and, as notices, texts that a language lacks or has without
+   *     need. In place of a text that cannot be used stands the program's own of that language
    * @return the words that can be used
    */
   public static WordsLibrary read(ShopFiles files, Problems problems) {
@@ -56,7 +57,16 @@ public final class WordsLibrary {
                 "name the folder by the language's BCP 47 tag, such as en, es or pt-BR"));
       }
     }
-    return new LibraryReading(texts, problems).library();
+    return new LibraryReading(texts, starting(files.withoutShop()), problems).library();
+  }
+
+  /** The program's own texts, about which nothing has to be said. */
+  private static Map<String, Map<String, PlacedText>> starting(ShopFiles files) {
+    Map<String, Map<String, PlacedText>> texts = new TreeMap<>();
+    for (String language : files.folders(FOLDER)) {
+      texts.put(language, LanguageTexts.read(files, FOLDER + "/" + language, new Problems()));
+    }
+    return texts;
   }
 
   /**

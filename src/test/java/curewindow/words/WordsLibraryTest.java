@@ -115,7 +115,34 @@ final class WordsLibraryTest {
     read();
     Problem p = found("unknown-value").get(0);
     assertTrue(p.message().contains("{dia}"), p::oneLine);
-    assertEquals("use one of day", p.fix());
+    assertEquals("content/words/es/a.yaml", p.file());
+    assertTrue(p.fix().contains("day"), p::oneLine);
+  }
+
+  /** The program's own page.greeting uses {name} and {car}. */
+  @Test
+  void aWrongValueInTheShopsEnglishIsSaidOfThatFileAndTheProgramsTextIsShown() throws IOException {
+    file("en/page.yaml", "page:\n  greeting: \"{nmae}, look at {car}\"\n  skip: To the dates\n");
+    WordsLibrary library = read();
+    assertEquals(1, problems.errorCount(), problems.all()::toString);
+    Problem p = found("unknown-value").get(0);
+    assertEquals("content/words/en/page.yaml:2", p.file() + ":" + p.line());
+    assertEquals("did you mean {name}?", p.fix());
+    Map<String, String> values = Map.of("name", "Ana", "car", "the blue one");
+    assertEquals(
+        "Ana, this is for your car: the blue one", library.of("en").text("page.greeting", values));
+    assertEquals("To the dates", library.of("en").text("page.skip"));
+  }
+
+  @Test
+  void aWrongOrMalformedTextIsShownAsTheProgramHasItInThatLanguage() throws IOException {
+    file("es/page.yaml", "page:\n  greeting: \"{nombre}: {car}\"\n  greeting-nameless: \"{car\"\n");
+    Words es = read().of("es");
+    assertEquals("content/words/es/page.yaml", found("unknown-value").get(0).file());
+    assertEquals(
+        "Ana, esto es para su auto: azul",
+        es.text("page.greeting", Map.of("name", "Ana", "car", "azul")));
+    assertEquals("Su auto: azul", es.text("page.greeting-nameless", Map.of("car", "azul")));
   }
 
   @Test
