@@ -51,13 +51,11 @@ final class Dated {
     String key = "hold." + release.hold() + (ask ? ".ask" : ".until");
     String[] parts = words.text(key, Map.of("when", DATE)).split(DATE, 2);
     ZoneId there = when.zone(release);
-    String[] day = when.day(release).split("[,\u060C] ?", 2);
-    boolean parted = day.length == 2;
-    String date = parted ? day[1] : words.monthDay(at, there);
+    String date = words.fullMonthDay(at, there);
     return new CustomerView.Answer(
         release.hold(),
         parts[0].strip(),
-        parted ? day[0] : words.weekday(at, there),
+        words.fullWeekday(at, there),
         date,
         when.time(release),
         parts.length == 2 ? rest(parts[1]) : "",

@@ -93,18 +93,24 @@ final class Fittings {
     return view.job().found().stream().map(this::found).toList();
   }
 
+  /** What was found, a colon, where and since when, and then what the shop wrote of it. */
   private Contact.Pair found(Finding finding) {
-    List<String> parts = new ArrayList<>();
+    List<String> facts = new ArrayList<>();
     if (!finding.spots().isEmpty()) {
-      parts.add(Listing.of(spots(finding.spots()), words));
+      facts.add(Listing.of(spots(finding.spots()), words));
     }
     if (finding.since().isPresent()) {
       String year = String.valueOf(finding.since().getAsInt());
-      parts.add(words.text("page.found.since", Map.of("year", year)));
+      facts.add(words.text("page.found.since", Map.of("year", year)));
     }
-    if (!finding.text().isBlank()) {
-      parts.add(finding.text().strip());
+    String said = Listing.capital(finding.text().strip());
+    String all = String.join("; ", facts);
+    if (!said.isEmpty()) {
+      all =
+          all.isEmpty() ? said : words.text("page.found.said", Map.of("facts", all, "text", said));
     }
-    return new Contact.Pair(words.text("finding." + finding.kind().id()), String.join("; ", parts));
+    String what = words.text("finding." + finding.kind().id());
+    return new Contact.Pair(
+        all.isEmpty() ? what : words.text("page.found.what", Map.of("what", what)), all);
   }
 }

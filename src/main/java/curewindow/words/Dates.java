@@ -25,6 +25,8 @@ final class Dates {
   private final SimpleDateFormat shortDay;
   private final SimpleDateFormat weekday;
   private final SimpleDateFormat monthDay;
+  private final SimpleDateFormat fullWeekday;
+  private final SimpleDateFormat fullMonthDay;
   private final SimpleDateFormat date;
   private final SimpleDateFormat hour;
   private final SimpleDateFormat hourAndMinute;
@@ -36,6 +38,8 @@ final class Dates {
     shortDay = format(locale, patterns.getBestPattern("EEEMMMd"));
     weekday = format(locale, patterns.getBestPattern("ccc"));
     monthDay = format(locale, patterns.getBestPattern("MMMd"));
+    fullWeekday = format(locale, patterns.getBestPattern("cccc"));
+    fullMonthDay = format(locale, patterns.getBestPattern("MMMMd"));
     date = format(locale, patterns.getBestPattern("yMMMMd"));
     hourAndMinute = format(locale, patterns.getBestPattern("jm"));
     String hourAlone = patterns.getBestPattern("j");
@@ -66,6 +70,14 @@ final class Dates {
 
   String monthDay(Instant at, ZoneId zone) {
     return write(monthDay, at.atZone(zone).toLocalDateTime());
+  }
+
+  String fullWeekday(Instant at, ZoneId zone) {
+    return write(fullWeekday, at.atZone(zone).toLocalDateTime());
+  }
+
+  String fullMonthDay(Instant at, ZoneId zone) {
+    return write(fullMonthDay, at.atZone(zone).toLocalDateTime());
   }
 
   String time(Instant at, ZoneId zone) {

@@ -2,6 +2,7 @@ package curewindow.words;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.Map;
 import java.util.Objects;
@@ -47,7 +48,27 @@ final class IcuWords implements Words {
 
   @Override
   public String day(Instant at, ZoneId zone) {
-    return dates.day(at, zone);
+    Message pattern = own.get(LanguageFacts.DAY);
+    return pattern == null ? dates.day(at, zone) : pattern.with(pieces(at, zone));
+  }
+
+  private Map<String, String> pieces(Instant at, ZoneId zone) {
+    LocalDateTime local = at.atZone(zone).toLocalDateTime();
+    return Map.of(
+        "weekday", dates.fullWeekday(at, zone),
+        "date", dates.fullMonthDay(at, zone),
+        "time", dates.time(at, zone),
+        "hour", String.valueOf(local.getHour()));
+  }
+
+  @Override
+  public String fullWeekday(Instant at, ZoneId zone) {
+    return dates.fullWeekday(at, zone);
+  }
+
+  @Override
+  public String fullMonthDay(Instant at, ZoneId zone) {
+    return dates.fullMonthDay(at, zone);
   }
 
   @Override
@@ -72,7 +93,8 @@ final class IcuWords implements Words {
 
   @Override
   public String dayAndTime(Instant at, ZoneId zone) {
-    return dates.dayAndTime(at, zone);
+    Message pattern = own.get(LanguageFacts.DAY_AND_TIME);
+    return pattern == null ? dates.dayAndTime(at, zone) : pattern.with(pieces(at, zone));
   }
 
   @Override

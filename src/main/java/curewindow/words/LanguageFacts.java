@@ -23,6 +23,18 @@ import java.util.stream.Collectors;
  */
 record LanguageFacts(String language, ULocale locale, boolean rightToLeft, Units units) {
 
+  /** The text that says how a day stands in running text. */
+  static final String DAY = "language.day";
+
+  /** The text that says how a day and an hour stand in running text. */
+  static final String DAY_AND_TIME = "language.day-time";
+
+  /** What those two texts may use; hour is 0 to 23, for a language that says it in several ways. */
+  static final Map<String, Set<String>> VALUES =
+      Map.of(
+          DAY, Set.of("weekday", "date"),
+          DAY_AND_TIME, Set.of("weekday", "date", "time", "hour"));
+
   private static final Set<String> FAHRENHEIT_REGIONS =
       Set.of("US", "LR", "BS", "BZ", "KY", "PW", "FM", "MH", "PR", "GU", "VI", "AS", "MP");
   private static final List<String> DIRECTIONS = List.of("ltr", "rtl");

@@ -88,6 +88,9 @@ record LibraryReading(
    * none of that name, those of the shop's English text. Empty where no text says.
    */
   private Optional<Set<String>> known(String key) {
+    if (LanguageFacts.VALUES.containsKey(key)) {
+      return Optional.of(new TreeSet<>(LanguageFacts.VALUES.get(key)));
+    }
     PlacedText own = texts.getOrDefault(WordsLibrary.FALLBACK, Map.of()).get(key);
     PlacedText text = starting.getOrDefault(WordsLibrary.FALLBACK, Map.of()).getOrDefault(key, own);
     return Optional.ofNullable(text).flatMap(t -> usable(t, ULocale.ENGLISH)).map(Message::values);

@@ -54,7 +54,7 @@ public interface Words {
   boolean has(String key);
 
   /**
-   * A day with its weekday, such as {@code Thursday, December 3}.
+   * A day with its weekday as running text has it, such as {@code Thursday, December 3}.
    *
    * @param at the instant
    * @param zone the zone whose calendar is shown
@@ -90,6 +90,24 @@ public interface Words {
   String monthDay(Instant at, ZoneId zone);
 
   /**
+   * The day of the week in full, such as {@code Thursday}.
+   *
+   * @param at the instant
+   * @param zone the zone whose calendar is shown
+   * @return the text
+   */
+  String fullWeekday(Instant at, ZoneId zone);
+
+  /**
+   * A day of a month in full, such as {@code December 3}.
+   *
+   * @param at the instant
+   * @param zone the zone whose calendar is shown
+   * @return the text
+   */
+  String fullMonthDay(Instant at, ZoneId zone);
+
+  /**
    * An hour of the day, such as {@code 2 PM}.
    *
    * @param at the instant
@@ -99,7 +117,8 @@ public interface Words {
   String time(Instant at, ZoneId zone);
 
   /**
-   * A day with its weekday and hour, such as {@code Thursday, December 3, 2 PM}.
+   * A day with its weekday and hour as running text has them, such as {@code Thursday, December 3,
+   * 2 PM}.
    *
    * @param at the instant
    * @param zone the zone whose calendar and clock are shown

@@ -53,9 +53,9 @@ class CardNotesTest {
                 .selectFirst("main")
                 .child(0)
                 .text());
-    assertTrue(first.startsWith("La tarjeta dice jueves, 3 de diciembre"), first);
+    assertTrue(first.startsWith("La tarjeta dice jueves 3 de diciembre"), first);
     assertTrue(first.contains("Ha hecho más frío"), first);
-    assertTrue(first.contains("espere hasta el viernes, 4 de diciembre"), first);
+    assertTrue(first.contains("espere hasta el viernes 4 de diciembre"), first);
   }
 
   @Test

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
+import curewindow.shop.Finding;
+import curewindow.shop.FindingKind;
 import curewindow.words.Words;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -14,6 +16,7 @@ import java.security.MessageDigest;
 import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalInt;
 import java.util.TimeZone;
 import java.util.zip.GZIPOutputStream;
 import org.jsoup.Jsoup;
@@ -178,7 +181,23 @@ class CustomerPageTest {
             + " Finished Tuesday, December 1, 2 PM Warranty until December 1, 2036",
         first.text());
     assertTrue(page.select("#fitted .item").last().text().contains("20 %, film alone"));
-    assertTrue(page.text().contains("on the car since 2017; two heating lines"));
+    assertEquals(
+        "Old film was taken off: rear window; on the car since 2017."
+            + " Two heating lines were already broken",
+        page.select("[aria-labelledby=h-found] li").text());
+  }
+
+  @Test
+  void whatWasFoundHasItsColonInSpanishTooAndOnlyWhereMoreFollows() {
+    Demo demo = Demo.tint();
+    demo.language = "es";
+    demo.found.add(new Finding(FindingKind.CHIP, List.of(), OptionalInt.empty(), ""));
+    assertEquals(
+        List.of(
+            "Se retiró película vieja: vidrio trasero; en el auto desde 2017."
+                + " Two heating lines were already broken",
+            "Golpe de piedra"),
+        page(demo).select("[aria-labelledby=h-found] li").eachText());
   }
 
   @Test

@@ -72,7 +72,7 @@ class JobFactsTest {
   @Test
   void untilHasItsArticleInSpanish() {
     assertEquals(
-        Optional.of("el miércoles, 2 de diciembre, 4 p.m."),
+        Optional.of("el miércoles 2 de diciembre a las 4 p.m."),
         new JobFacts(Demo.coatedFilm().view())
             .value("hold.keep-dry.until")
             .map(JobFactsTest::plain)

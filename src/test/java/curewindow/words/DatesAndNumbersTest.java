@@ -42,7 +42,12 @@ final class DatesAndNumbersTest {
 
   @Test
   void spanishDatesAndHours() {
-    assertEquals("jueves, 3 de diciembre", es.day(TWO, DENVER));
+    assertEquals("jueves 3 de diciembre", es.day(TWO, DENVER));
+    assertEquals("jueves", es.fullWeekday(TWO, DENVER));
+    assertEquals("3 de diciembre", es.fullMonthDay(TWO, DENVER));
+    assertEquals("jueves 3 de diciembre a las 2\u00A0p.m.", es.dayAndTime(TWO, DENVER));
+    Instant one = Instant.parse("2026-12-03T20:00:00Z");
+    assertEquals("jueves 3 de diciembre a la 1\u00A0p.m.", es.dayAndTime(one, DENVER));
     assertEquals("jue, 3 de dic", es.shortDay(TWO, DENVER));
     assertEquals("jue", es.weekday(TWO, DENVER));
     assertEquals("3 dic", es.monthDay(TWO, DENVER));

@@ -228,4 +228,17 @@ final class WordsLibraryTest {
             .count();
     assertEquals(0, wrong);
   }
+
+  @Test
+  void aLanguageSaysItselfHowADayStandsInASentence() throws IOException {
+    file("fr/language.yaml", "language:\n  locale: fr-CA\n  day-time: \"{weekday} à {time}\"\n");
+    Words fr = read().of("fr");
+    java.time.Instant at = java.time.Instant.parse("2026-12-03T14:00:00Z");
+    java.time.ZoneId zone = java.time.ZoneOffset.UTC;
+    assertEquals("jeudi à 14 h 00", fr.dayAndTime(at, zone).replace('\u00A0', ' '));
+    assertEquals("jeudi 3 décembre", fr.day(at, zone), "left to the locale");
+    file("fr/language.yaml", "language:\n  day: \"{jour}\"\n");
+    read();
+    assertTrue(found("unknown-value").get(0).message().contains("{jour}"));
+  }
 }
