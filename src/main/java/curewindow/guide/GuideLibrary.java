@@ -4,8 +4,10 @@ import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Where;
 import curewindow.shop.Catalogue;
+import curewindow.shop.Service;
 import curewindow.shop.ShopFiles;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -53,7 +55,7 @@ public final class GuideLibrary {
           read(files, reader, file, problems).ifPresent(guide -> guides.put(id, guide));
         }
       }
-      byLanguage.put(language, Collections.unmodifiableMap(guides));
+      byLanguage.put(language, Collections.unmodifiableMap(ordered(guides, catalogue)));
     }
     reportMissing(present, problems);
     return new GuideLibrary(byLanguage);
@@ -74,6 +76,21 @@ public final class GuideLibrary {
     return files
         .original(file)
         .flatMap(text -> reader.read(id, language, new GuideSource(file, text, new Problems())));
+  }
+
+  /** Those of services in the order of the catalogue, then the general ones by their titles. */
+  private static Map<String, Guide> ordered(Map<String, Guide> guides, Catalogue catalogue) {
+    Map<String, Guide> ordered = new LinkedHashMap<>();
+    for (Service service : catalogue.services().values()) {
+      Guide guide = guides.get(service.guide());
+      if (guide != null) {
+        ordered.put(guide.id(), guide);
+      }
+    }
+    guides.values().stream()
+        .sorted(Comparator.comparing(Guide::title).thenComparing(Guide::id))
+        .forEach(guide -> ordered.putIfAbsent(guide.id(), guide));
+    return ordered;
   }
 
   private static boolean goodName(String file, String id, Problems problems) {
@@ -111,7 +128,8 @@ public final class GuideLibrary {
    * The guides of a language.
    *
    * @param language such as {@code en}
-   * @return their ids, alphabetical; empty for a language without guides
+   * @return their ids: those of services in the order of the catalogue, then the general ones by
+   *     title; empty for a language without guides
    */
   public List<String> ids(String language) {
     return List.copyOf(byLanguage.getOrDefault(language, Map.of()).keySet());

@@ -103,7 +103,7 @@ final class Dated {
     boolean ask = release.end() instanceof AskUs;
     return new CustomerView.Next(
         release.hold(),
-        shortLabel(release),
+        shortLabel(release, words),
         words.text(
             ask ? "page.then.ask" : "page.then.until", Map.of("when", when.shortDay(release))),
         iso(release.end().at(), when.zone(release)),
@@ -210,7 +210,8 @@ final class Dated {
         contact.sms(body).or(() -> contact.mail(words.text("page.normal.subject", asked), body)));
   }
 
-  private String shortLabel(Release release) {
+  /** A hold's name in few words, where the language has one. */
+  static String shortLabel(Release release, Words words) {
     String key = "hold." + release.hold() + ".short";
     return words.text(words.has(key) ? key : "hold." + release.hold() + ".label");
   }

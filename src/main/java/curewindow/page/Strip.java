@@ -65,12 +65,18 @@ final class Strip {
       List<Bar> bars,
       List<String> twin) {}
 
+  /** A letter of a day's name takes this share of the narrowest strip, in percent. */
+  private static final double LETTER = 2.2;
+
   private final Instant start;
   private final Instant last;
   private final ZoneId zone;
   private final Words words;
   private final When when;
   private final List<Release> releases;
+
+  /** The name of a day reaches over this share of the narrowest strip, in percent. */
+  private final double name;
 
   Strip(JobView view) {
     releases = view.timeline().releases();
@@ -79,6 +85,9 @@ final class Strip {
     when = new When(view);
     start = view.timeline().pickup();
     last = releases.stream().map(r -> r.end().at()).max(Instant::compareTo).orElse(start);
+    int letters =
+        Math.max(words.shortDay(start, zone).length(), words.shortDay(last, zone).length());
+    name = Math.max(25, LETTER * letters);
   }
 
   /** The picture, or empty where nothing ends after pickup. */
@@ -115,7 +124,7 @@ final class Strip {
     double mid = visit ? end : likely;
     boolean ask = release.end() instanceof AskUs;
     return new Bar(
-        words.text("hold." + release.hold() + ".label"),
+        Dated.shortLabel(release, words),
         when.shortDay(release),
         release.kind().id(),
         ask ? "#m-ask" : "#m-" + release.kind().id(),
@@ -144,9 +153,6 @@ final class Strip {
     return ticks;
   }
 
-  /** The name of a day reaches over this share of the narrowest strip, in percent. */
-  private static final double NAME = 25;
-
   private List<Day> days() {
     List<Day> days = new ArrayList<>();
     for (Instant day : namedDays()) {
@@ -157,8 +163,8 @@ final class Strip {
   }
 
   private String anchor(double at) {
-    boolean low = at < NAME / 2;
-    boolean high = at > 100 - NAME / 2;
+    boolean low = at < name / 2;
+    boolean high = at > 100 - name / 2;
     if (!low && !high) {
       return "middle";
     }
@@ -168,13 +174,13 @@ final class Strip {
   /** Pickup, and midnights so far apart that their names fit on a screen 320 pixels wide. */
   private List<Instant> namedDays() {
     List<Instant> named = new ArrayList<>(List.of(start));
-    double taken = NAME;
+    double taken = name;
     for (Instant day : midnights()) {
       double at = part(day);
-      double from = at > 100 - NAME / 2 ? at - NAME : at - NAME / 2;
+      double from = at > 100 - name / 2 ? at - name : at - name / 2;
       if (from >= taken) {
         named.add(day);
-        taken = from + NAME;
+        taken = from + name;
       }
     }
     return named;

@@ -50,7 +50,7 @@ class GuideLibraryTest {
     write("fi/notes.txt", "not a guide");
     GuideLibrary library = read("fi");
     assertEquals(List.of(), problems.all());
-    assertEquals(List.of("paint-film", "tint"), library.ids("fi"));
+    assertEquals(List.of("tint", "paint-film"), library.ids("fi"));
     assertEquals(List.of(), library.ids("sv"));
     Guide tint = library.find("fi", "tint").orElseThrow();
     assertEquals("tint", tint.id());

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.cure.HoldKind;
+import curewindow.shop.Hold;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -213,6 +214,29 @@ class BrowserPageTest {
           browser.run("return document.querySelector('.stamp').getBoundingClientRect().bottom");
       assertTrue(((Number) bottom).doubleValue() <= 640, demo.car + " " + bottom);
     }
+  }
+
+  /** On the narrowest screen too, every name in the picture keeps clear of its date. */
+  @ParameterizedTest
+  @ValueSource(strings = {"en", "es"})
+  void nothingInThePictureIsPrintedOverAnythingElse(String language) throws IOException {
+    Demo demo = Demo.nothingToHold();
+    demo.releases.clear();
+    demo.language = language;
+    int day = 10;
+    for (Hold hold : Demo.CATALOGUE.holds().values()) {
+      demo.safe(hold.id(), hold.kind(), "2026-12-" + day++ + "T20:00", "2026-12-09T20:00");
+    }
+    browser.clock(Demo.at("2026-11-30T16:00")).screen(320, 800, true).go(file(demo));
+    assertEquals(17, demo.releases.size());
+    assertEquals(
+        List.of(),
+        browser.run(
+            "var t=[...document.querySelectorAll('.strip .name,.strip .date,.strip .day')],"
+                + "b=t.map(e=>e.getBoundingClientRect()),over=[];"
+                + "b.forEach((p,i)=>b.forEach((q,k)=>{if(i<k&&p.left<q.right+2&&q.left<p.right+2"
+                + "&&p.top<q.bottom-2&&q.top<p.bottom-2)"
+                + "over.push(t[i].textContent+' / '+t[k].textContent)}));return over"));
   }
 
   /** September is the longest month in English; "30 de noviembre" is long enough for Spanish. */

@@ -71,6 +71,26 @@ class PublicPagesTest {
   }
 
   @Test
+  void guidesFollowTheServicesAndThenTheirTitles() {
+    assertEquals(
+        List.of(
+            "tint.html",
+            "paint-film.html",
+            "wrap.html",
+            "windshield-film.html",
+            "headlight-film.html",
+            "coating.html"),
+        Jsoup.parse(PAGES.get("en/index.html")).select(".index a").eachAttr("href").subList(0, 6));
+    for (String language : List.of("en", "es")) {
+      List<String> titles =
+          Jsoup.parse(PAGES.get(language + "/index.html")).select(".index a").eachText();
+      List<String> general = titles.subList(6, titles.size());
+      assertTrue(general.size() >= 3, titles.toString());
+      assertEquals(general.stream().sorted().toList(), general);
+    }
+  }
+
+  @Test
   void guidesSpeakOfNoJob() {
     Document guide = Jsoup.parse(PAGES.get("en/tint.html"));
     assertEquals("Window tint", guide.select("h1").text());
