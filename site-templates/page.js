@@ -15,24 +15,26 @@ return rel.format(Math.round(left / D), "day");
 function set(e, text) { if (e.textContent !== text) e.textContent = text; }
 function show(e, on) { if (e.hidden === on) e.hidden = !on; }
 function tick() {
-var now = Date.now() / 1000, first = null, left = 3, next = false;
+var now = Date.now() / 1000;
+function past(at) { return at && now >= at; }
+var first, shown = 0, next;
 all("[data-from],[data-to]").forEach(function (e) {
-var from = e.dataset.from, to = e.dataset.to;
-show(e, !(from && now < +from) && !(to && now >= +to));
+var from = e.dataset.from;
+show(e, (!from || past(from)) && !past(e.dataset.to));
 });
-function past(at) { return at && now >= +at; }
 all("[data-answer]").forEach(function (e) {
 var open = !first && !past(e.dataset.end);
 if (open) first = e;
 show(e, open);
 });
 all("[data-next]").forEach(function (e) {
-var on = left > 0 && !past(e.dataset.end) && first.dataset.answer !== e.dataset.next;
+var on = shown < 6 && !past(e.dataset.end) && first.dataset.answer !== e.dataset.next;
 show(e, on);
-if (on && !past(e.dataset.missed)) left--;
-if (on) next = true;
+e.className = shown < 3 ? "" : "wide";
+if (on && !past(e.dataset.missed)) shown++;
+next = next || on;
 });
-all(".then h2").forEach(function (e) { show(e, next); });
+all(".then h2").forEach(function (e) { show(e, !!next); });
 all("[data-in]").forEach(function (e) {
 var text = away(+e.dataset.in - now);
 set(e, e.dataset.before + " " + text);
@@ -41,12 +43,13 @@ show(e, text !== "");
 all(".strip").forEach(function (e) {
 var part = (now - e.dataset.start) / e.dataset.span, g = e.querySelector("#today");
 if (part < 0 || part > 1) { g.setAttribute("hidden", ""); return; }
-var x = Math.sqrt(part) * 100;
+var x = Math.sqrt(part) * 100, text = g.lastElementChild;
 if (e.dataset.flip) x = 100 - x;
-g.firstElementChild.setAttribute("x1", x + "%");
-g.firstElementChild.setAttribute("x2", x + "%");
-g.lastElementChild.setAttribute("x", x + "%");
-g.lastElementChild.setAttribute("text-anchor", x > 85 ? "end" : x < 15 ? "start" : "middle");
+["x", "x1", "x2"].forEach(function (a) {
+g.firstElementChild.setAttribute(a, x + "%");
+text.setAttribute(a, x + "%");
+});
+text.setAttribute("text-anchor", x > 85 ? "end" : x < 15 ? "start" : "middle");
 g.removeAttribute("hidden");
 });
 }

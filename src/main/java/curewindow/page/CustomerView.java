@@ -64,14 +64,14 @@ record CustomerView(
   /** What may be done again from an instant on, as nothing else forbids it. */
   record Freed(long at, String text) {}
 
-  /** One of the holds that come after the first answer. */
+  /** One of the holds that come after the first answer; {@code room} says where there is room. */
   record Next(
       String hold,
       String label,
       String when,
-      String iso,
       Optional<Long> to,
       Optional<Long> missed,
+      Optional<String> room,
       boolean hidden) {}
 
   /** A link with its text. */
@@ -93,7 +93,6 @@ record CustomerView(
       String iso,
       String day,
       String time,
-      Optional<String> likelyIso,
       String likelyDay) {}
 
   /** Something that is normal until a date. */

@@ -18,7 +18,10 @@ final class Dated {
   /** Stands for the date while a sentence is taken apart around it; no text contains it. */
   private static final String DATE = "\uE000";
 
+  /** How many are shown of what comes next: on a phone, and beside the stamp on a wide screen. */
   private static final int SHOWN_NEXT = 3;
+
+  private static final int SHOWN_WIDE = 6;
 
   /** A date of more letters is stamped smaller. */
   private static final int LONG_DATE = 11;
@@ -94,21 +97,26 @@ final class Dated {
     for (Release release : byDate) {
       boolean first = release.equals(holds.get(0));
       long shown = next.stream().filter(n -> !n.hidden()).count();
-      next.add(next(release, first || shown >= SHOWN_NEXT));
+      boolean wide = !first && shown >= SHOWN_NEXT;
+      next.add(
+          next(
+              release,
+              first || shown >= SHOWN_WIDE,
+              wide ? Optional.of("wide") : Optional.empty()));
     }
     return next.size() < 2 ? List.of() : next;
   }
 
-  private CustomerView.Next next(Release release, boolean hidden) {
+  private CustomerView.Next next(Release release, boolean hidden, Optional<String> room) {
     boolean ask = release.end() instanceof AskUs;
     return new CustomerView.Next(
         release.hold(),
         shortLabel(release, words),
         words.text(
             ask ? "page.then.ask" : "page.then.until", Map.of("when", when.shortDay(release))),
-        iso(release.end().at(), when.zone(release)),
         lasting(release),
         missed(release),
+        room,
         hidden);
   }
 
@@ -160,8 +168,7 @@ final class Dated {
         iso(at, when.zone(release)),
         clasped(when.shortDay(release)),
         when.time(release),
-        likelyShown(release) ? Optional.of(iso(release.likely(), zone)) : Optional.empty(),
-        clasped(words.shortDay(release.likely(), zone)));
+        likelyShown(release) ? clasped(words.shortDay(release.likely(), zone)) : "–");
   }
 
   private String see(Release longer) {

@@ -78,7 +78,14 @@ class CustomerPageTest {
             "No hand wash until Fri, Dec 4",
             "No automatic wash until Wed, Dec 9",
             "No pressure washer until Wed, Dec 9"),
-        still(Demo.tint()).select(".then li").eachText());
+        still(Demo.tint()).select(".then li:not(.wide)").eachText());
+  }
+
+  @Test
+  void onAWideScreenThereIsRoomForMore() {
+    assertEquals(
+        List.of("Rear defroster off until Sat, Dec 19", "No cleaning inside until Fri, Dec 25"),
+        still(Demo.tint()).select(".then li.wide").eachText());
   }
 
   @Test
