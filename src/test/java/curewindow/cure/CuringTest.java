@@ -14,6 +14,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class CuringTest {
 
@@ -21,6 +23,8 @@ class CuringTest {
   private static final Instant NOON = Cases.at(CHICAGO, "2026-01-15T12:00");
   private static final HoldRule WASH = Cases.rule("wash", Map.of(Driver.BOND, 48.0), 24, 336);
   private static final HoldRule DRY = Cases.rule("haze", Map.of(Driver.DRY_OUT, 100.0), 72, 400);
+
+  private static final HoldRule SLOW = Cases.rule("wash", Map.of(Driver.BOND, 480.0), 24, 3360);
 
   private static Curing steady(double... airs) {
     WeatherYear[] years = new WeatherYear[airs.length];
@@ -167,6 +171,19 @@ class CuringTest {
     // 32 years from 41 C (first to end) down to 10 C (last): the 16th and the 29th.
     assertEquals(26, release.becauseLikely().meanAir(), 1e-9);
     assertEquals(13, release.because().meanAir(), 1e-9);
+  }
+
+  /** Published is the first end that at least nine of ten weathers keep, likely that half keep. */
+  @ParameterizedTest
+  @CsvSource({"1, 1, 1", "2, 1, 2", "3, 2, 3", "8, 4, 8", "9, 5, 9", "10, 5, 9", "11, 6, 10"})
+  void takesTheFirstEndThatEnoughWeathersKeep(int years, int likely, int safe) {
+    double[] airs = new double[years];
+    for (int i = 0; i < years; i++) {
+      airs[i] = 40 - i;
+    }
+    Release release = run(steady(airs), NOON, Cases.item(0, Exposure.OUTSIDE_SIDE, NOON, SLOW));
+    assertEquals(41 - likely, release.becauseLikely().meanAir(), 1e-9);
+    assertEquals(41 - safe, release.because().meanAir(), 1e-9);
   }
 
   @Test
