@@ -35,4 +35,25 @@ public record Because(
     Objects.requireNonNull(spot, "spot");
     Objects.requireNonNull(driver, "driver");
   }
+
+  /** What may be missing of a need that is met, reference hours: the end is a whole second. */
+  private static final double ROUNDING = 0.01;
+
+  /**
+   * Reference hours gained by the end.
+   *
+   * @return mean rate times real hours
+   */
+  public double gainedHours() {
+    return meanRate * realHours;
+  }
+
+  /**
+   * Whether the need is met by the end.
+   *
+   * @return false where only the look-by ends the wait
+   */
+  public boolean isMet() {
+    return driver.isEmpty() || gainedHours() >= needHours - ROUNDING;
+  }
 }

@@ -182,10 +182,9 @@ final class Dated {
     return day.substring(0, comma + 1) + day.substring(comma + 1).replace(' ', '\u00A0');
   }
 
-  /** Not for a visit, which ends nothing, nor where even the middle weather needs the look-by. */
+  /** Not for a visit, which ends nothing, nor where even the middle weather is not enough. */
   private static boolean likelyShown(Release release) {
-    boolean late = release.end() instanceof AskUs && !release.likely().isBefore(release.end().at());
-    return release.kind() != HoldKind.VISIT && !late;
+    return release.kind() != HoldKind.VISIT && release.becauseLikely().isMet();
   }
 
   List<CustomerView.Settle> settles(Contact contact, Map<String, String> job) {

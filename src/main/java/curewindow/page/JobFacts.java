@@ -71,7 +71,8 @@ public final class JobFacts implements GuideFacts {
     Optional<Release> release = view.timeline().of(id);
     return switch (what) {
       case "until" -> release.map(this::until);
-      case "likely" -> release.map(r -> words.day(r.likely(), zone));
+      case "likely" ->
+          release.filter(r -> r.becauseLikely().isMet()).map(r -> words.day(r.likely(), zone));
       case "day" -> release.map(new When(view)::day);
       default -> Optional.empty();
     };

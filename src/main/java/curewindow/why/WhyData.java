@@ -113,7 +113,8 @@ final class WhyData {
         "meanAirC", WayData.rounded(because.meanAir()),
         "meanFilmC", WayData.rounded(because.meanFilm()),
         "meanDewPointC", WayData.rounded(because.meanDewPoint()),
-        "referenceHoursPerHour", WayData.fine(because.meanRate()));
+        "referenceHoursPerHour", WayData.fine(because.meanRate()),
+        "met", because.isMet());
   }
 
   /** Names and values in turn, in this order. */

@@ -16,9 +16,8 @@ import java.util.stream.Collectors;
 final class WhyText {
 
   /** A dose that falls short of the need by no more than this counts as met, reference hours. */
-  private static final double ROUNDING = 0.01;
-
   private final JobView view;
+
   private final Grounds grounds;
   private final Look look;
   private final Naming names;
@@ -132,7 +131,7 @@ final class WhyText {
     lines.gap();
     lines.say(0, "%s", names.hold(release.hold()));
     lines.say(2, "%s %s", Naming.verdict(release), names.when(release.end().at()));
-    if (isShort(release.becauseLikely())) {
+    if (!release.becauseLikely().isMet()) {
       lines.say(2, "likely not before the look-by");
     } else {
       lines.say(2, "likely %s", names.when(release.likely()));
@@ -156,7 +155,7 @@ final class WhyText {
     if (because.driver().isEmpty()) {
       lines.say(4, "the floor decides: never sooner, whatever the weather");
       lines.say(4, "by then %s", dose(because));
-    } else if (isShort(because)) {
+    } else if (!because.isMet()) {
       lines.say(4, "waits for %s", Naming.driver(because.driver().get()));
       lines.say(4, "not done by the look-by: %s", dose(because));
     } else {
@@ -177,19 +176,11 @@ final class WhyText {
   }
 
   /** Whether the need is not met by the look-by. */
-  private static boolean isShort(Because because) {
-    return because.driver().isPresent() && gained(because) < because.needHours() - ROUNDING;
-  }
-
-  private static double gained(Because because) {
-    return because.meanRate() * because.realHours();
-  }
-
   private static String dose(Because because) {
     return String.format(
         Locale.ROOT,
         "%.1f reference hours of the %.1f needed, %.3f an hour in %s",
-        gained(because),
+        because.gainedHours(),
         because.needHours(),
         because.meanRate(),
         real(because));
