@@ -58,6 +58,8 @@ class SchemasTest {
     List<Path> roots =
         List.of(
             Path.of("content/catalogue"),
+            Path.of("content/words"),
+            Path.of("content/demo"),
             Path.of("content/starter-shop"),
             TestShops.CASES.resolve("base"),
             TestShops.CASES.resolve("good"));
@@ -72,7 +74,9 @@ class SchemasTest {
 
   private static Schema schemaFor(String file) throws IOException {
     String name = file.substring(file.lastIndexOf('/') + 1, file.length() - ".yaml".length());
-    if (file.contains("jobs/")) {
+    if (file.contains("/words/")) {
+      name = "words";
+    } else if (file.contains("jobs/")) {
       name = "job";
     } else if (file.contains("content/places/")) {
       name = "place";
