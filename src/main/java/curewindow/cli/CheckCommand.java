@@ -52,7 +52,7 @@ final class CheckCommand implements Callable<Integer> {
     }
     int calls = DueCalls.of(loaded, time).size();
     if (calls > 0) {
-      out.printf("note: %d dates on cards have become too early: due lists whom to call%n", calls);
+      out.println("To call: " + CallsLine.of(calls));
     }
   }
 

@@ -34,7 +34,10 @@ final class DueCommand implements Callable<Integer> {
     }
     List<DueCalls.Call> calls = DueCalls.of(loaded, time);
     if (calls.isEmpty()) {
-      out.println("Nobody to call: every date on a card that is still ahead holds.");
+      out.println(
+          loaded.remembersCards()
+              ? "Nobody to call: every date on a card that is still ahead holds."
+              : "Nobody to call: no card was made yet, or printed-dates.csv is gone.");
     }
     for (DueCalls.Call call : calls) {
       out.printf(

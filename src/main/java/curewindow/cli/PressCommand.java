@@ -2,6 +2,7 @@ package curewindow.cli;
 
 import curewindow.problem.Problem;
 import curewindow.problem.Severity;
+import curewindow.site.DueCalls;
 import curewindow.site.LoadedShop;
 import curewindow.site.Press;
 import curewindow.site.PressReport;
@@ -10,6 +11,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
@@ -51,6 +53,10 @@ final class PressCommand implements Callable<Integer> {
       return Exit.PROBLEMS;
     }
     print(report, loaded, out);
+    int calls = DueCalls.of(loaded, Instant.now()).size();
+    if (calls > 0) {
+      out.println("To call: " + CallsLine.of(calls));
+    }
     return loaded.hasErrors() || report.hasErrors() ? Exit.PROBLEMS : Exit.OK;
   }
 

@@ -5,6 +5,7 @@ import curewindow.page.JobView;
 import curewindow.page.When;
 import curewindow.shop.Job;
 import curewindow.words.Words;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -37,8 +38,12 @@ public final class DueCalls {
       String now,
       boolean ask) {}
 
+  /** How long a visit that was asked for and has passed is still worth a call. */
+  private static final Duration MISSED_VISITS = Duration.ofDays(30);
+
   /**
-   * The calls that still help: those whose new date has not come yet.
+   * The calls that still help: those whose new date has not come yet, and those who should have
+   * come in within the last 30 days, as nothing tells that their wait is over.
    *
    * @param shop a shop folder whose shop.yaml and ledgers are right
    * @param at the time at which the list is asked for
@@ -51,7 +56,7 @@ public final class DueCalls {
         // The list shows no address, so it does not need the job's real token.
         JobView view = shop.view(job, "0");
         CardChange.later(view).stream()
-            .filter(c -> c.now().end().at().isAfter(at))
+            .filter(c -> stillHelps(c, at))
             .map(c -> call(view, c, shop))
             .forEach(calls::add);
       }
@@ -59,6 +64,11 @@ public final class DueCalls {
     calls.sort(
         Comparator.comparing(Call::promised).thenComparing(Call::job).thenComparing(Call::hold));
     return calls;
+  }
+
+  private static boolean stillHelps(CardChange change, Instant at) {
+    Instant now = change.now().end().at();
+    return now.isAfter(at) || change.isAsked() && now.plus(MISSED_VISITS).isAfter(at);
   }
 
   private static Call call(JobView view, CardChange change, LoadedShop shop) {

@@ -19,6 +19,7 @@ import curewindow.shop.ShopRead;
 import curewindow.words.WordsLibrary;
 import java.io.IOException;
 import java.net.URI;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -191,6 +192,15 @@ public final class LoadedShop {
 
   GuideLibrary guides() {
     return guides;
+  }
+
+  /**
+   * Whether the shop folder remembers what stands on cards.
+   *
+   * @return true where it has the file of printed dates
+   */
+  public boolean remembersCards() {
+    return Files.exists(files.root().resolve(PrintedDates.FILE));
   }
 
   /**

@@ -10,7 +10,7 @@ import java.util.Optional;
 /**
  * Notices when the link ledger no longer knows the address of a page that the last press made, as
  * after a ledger was deleted or an older one was brought back: a new address would leave the
- * printed cards leading nowhere.
+ * printed cards leading nowhere. The same for the memory of the dates on them.
  */
 final class LostAddresses {
 
@@ -18,6 +18,15 @@ final class LostAddresses {
 
   static List<Problem> of(LoadedShop shop, List<PageList.Row> before) {
     List<Problem> lost = new ArrayList<>();
+    boolean cardsWereMade = before.stream().anyMatch(row -> shop.job(row.job()).isPresent());
+    if (cardsWereMade && !shop.remembersCards()) {
+      lost.add(
+          Problem.error(
+              "printed-dates",
+              Where.file(PrintedDates.FILE),
+              "the file is gone, although the last press made cards",
+              "bring it back from a backup, or press into an empty folder to begin anew"));
+    }
     Optional<LinkLedger> ledger = LinkLedger.read(shop.files().root(), new Problems());
     for (PageList.Row row : before) {
       boolean wanted = shop.job(row.job()).isPresent();

@@ -171,6 +171,19 @@ class CommandsTest {
   }
 
   @Test
+  void thePrintedDatesAreNotForgottenInSilence() throws IOException {
+    keepTwoJobs();
+    run("press", "--shop", shop, "--out", out);
+    Files.delete(shop.resolve("printed-dates.csv"));
+    assertEquals(Exit.OK, run("due", "--shop", shop));
+    assertTrue(said.contains("printed-dates.csv is gone"), said);
+    assertEquals(Exit.PROBLEMS, run("press", "--shop", shop, "--out", out));
+    assertTrue(said.contains("printed-dates.csv  the file is gone"), said);
+    assertFalse(Files.exists(shop.resolve("printed-dates.csv")));
+    assertEquals(Exit.OK, run("press", "--shop", shop, "--out", temp.resolve("anew")));
+  }
+
+  @Test
   void aBrokenGuideIsToldAndNoPageLosesItsCareText() throws IOException {
     keepTwoJobs();
     Path guide = shop.resolve("content/guides/en/tint.md");

@@ -57,8 +57,12 @@ class ObservedWeatherTest {
 
   /** A week from pickup on in which every hour is the same. */
   private void week(double air, double dewPoint) throws IOException {
+    days(7, air, dewPoint);
+  }
+
+  private void days(int count, double air, double dewPoint) throws IOException {
     StringBuilder rows = new StringBuilder("place,time,air,dew-point\n");
-    for (int hour = 0; hour < 24 * 7; hour++) {
+    for (int hour = 0; hour < 24 * count; hour++) {
       LocalDateTime start = LocalDateTime.parse(PICKUP).plusHours(hour);
       rows.append("seattle,%s,%s,%s%n".formatted(start, air, dewPoint).replace("\r", ""));
     }
@@ -152,13 +156,26 @@ class ObservedWeatherTest {
     assertTrue(said.contains("now wait until "), said);
     assertFalse(said.contains("Q-3102"), "Phoenix had no cold snap: " + said);
     run("check", "--shop", shop, "--at", "2026-11-25T08:00-08:00");
-    assertTrue(said.contains("note: " + calls.size() + " dates on cards"), said);
+    assertTrue(said.contains("To call: " + calls.size() + " date"), said);
     run("due", "--shop", shop, "--at", "2027-11-25T08:00-08:00");
     assertTrue(said.contains("Nobody to call"), "it is too late to call: " + said);
     run("check", "--shop", shop, "--at", "2027-11-25T08:00-08:00");
-    assertFalse(said.contains("dates on cards"), said);
+    assertFalse(said.contains("To call"), said);
     assertEquals(Exit.USAGE, run("due", "--shop", shop, "--at", "tomorrow"));
     assertTrue(said.contains("is not a time like 2026-11-25T14:30-08:00"), said);
+  }
+
+  @Test
+  void aVisitThatWasMissedIsStillWorthACall() throws IOException {
+    press();
+    days(11, -25, -30);
+    press();
+    run("due", "--shop", shop, "--at", "2026-11-27T08:00-08:00");
+    assertTrue(said.contains("now come in on "), said);
+    run("due", "--shop", shop, "--at", "2026-12-20T08:00-08:00");
+    assertTrue(said.contains("now come in on "), "after the look-by: " + said);
+    run("due", "--shop", shop, "--at", "2027-03-25T08:00-08:00");
+    assertTrue(said.contains("Nobody to call"), said);
   }
 
   /** The clock of the machine tells the day that is written beside a date, and nothing else. */

@@ -1,0 +1,18 @@
+package curewindow.cli;
+
+/** Says in a line that customers have to be called. */
+final class CallsLine {
+
+  private CallsLine() {}
+
+  /**
+   * The line.
+   *
+   * @param calls how many dates on cards are too early, above 0
+   * @return a sentence without a full stop
+   */
+  static String of(int calls) {
+    return (calls == 1 ? "1 date on a card has" : calls + " dates on cards have")
+        + " become too early; due lists whom to call";
+  }
+}
