@@ -1,21 +1,20 @@
 package curewindow.cure;
 
-import java.util.EnumMap;
-import java.util.Map;
-
 /**
  * The doses one job gathers: at a steady rate in the shop's bay until pickup, then in the weathers
  * of its place. Times are seconds of local standard time. For one thread.
  */
 final class JobDoses {
 
+  private static final int DRIVERS = Driver.values().length;
+  private static final int EXPOSURES = Exposure.values().length;
+
   private final CureCase job;
-  private final Site site;
   private final long pickup;
-  private final Site.Years years;
-  private final Map<Exposure, Surface> surfaces = new EnumMap<>(Exposure.class);
-  private final PickupDoses[][] tables =
-      new PickupDoses[Exposure.values().length][Driver.values().length];
+  private final JobTables tables;
+
+  /** By exposure and driver. */
+  private final PickupDoses[] doses = new PickupDoses[EXPOSURES * DRIVERS];
 
   /**
    * Gets ready for a job.
@@ -27,10 +26,11 @@ final class JobDoses {
    */
   JobDoses(CureCase job, Site site, long pickup, long latest) {
     this.job = job;
-    this.site = site;
     this.pickup = pickup;
     int first = DoseTable.year(pickup);
-    this.years = new Site.Years(first, DoseTable.year(latest) - first + 1);
+    Site.Years years = new Site.Years(first, DoseTable.year(latest) - first + 1);
+    this.tables =
+        site.tables(new JobTables.Key(years, job.parking(), job.paint(), job.bondEnergy()));
   }
 
   /** When the car leaves the bay. */
@@ -98,22 +98,20 @@ final class JobDoses {
    * @param member the weather, from 0
    */
   MeanTable means(Exposure exposure, int member) {
-    return site.means(years, surface(exposure), member);
+    return tables.means(exposure, member);
   }
 
   private PickupDoses doses(Exposure exposure, Driver driver) {
-    PickupDoses[] of = tables[exposure.ordinal()];
-    if (of[driver.ordinal()] == null) {
-      double energy = job.bondEnergy();
-      DoseTable table = site.doses(years, surface(exposure), driver, energy);
-      of[driver.ordinal()] = new PickupDoses(table, pickup, Rates.inBay(driver, job.bay(), energy));
+    int at = exposure.ordinal() * DRIVERS + driver.ordinal();
+    if (doses[at] == null) {
+      double bayRate = Rates.inBay(driver, job.bay(), job.bondEnergy());
+      doses[at] = new PickupDoses(tables.doses(exposure, driver), pickup, bayRate);
     }
-    return of[driver.ordinal()];
+    return doses[at];
   }
 
   /** The surface of an item after pickup, in its shared form. */
   Surface surface(Exposure exposure) {
-    return surfaces.computeIfAbsent(
-        exposure, e -> new Surface(job.parking(), e, job.paint()).shared());
+    return tables.surface(exposure);
   }
 }

@@ -27,6 +27,7 @@ final class Site {
   private final Map<SumKey, YearSums> sums = new ConcurrentHashMap<>();
   private final Map<DoseKey, DoseTable> doses = new ConcurrentHashMap<>();
   private final Map<MeanKey, MeanTable> means = new ConcurrentHashMap<>();
+  private final Map<JobTables.Key, JobTables> jobs = new ConcurrentHashMap<>();
 
   private record SumKey(
       Surface surface, DayHours days, int kind, Driver driver, double bondEnergy) {}
@@ -64,6 +65,12 @@ final class Site {
     return weathers.years().size();
   }
 
+  /** The tables of all jobs that are alike in what the tables depend on. */
+  JobTables tables(JobTables.Key key) {
+    JobTables known = jobs.get(key);
+    return known != null ? known : jobs.computeIfAbsent(key, k -> new JobTables(this, k));
+  }
+
   /**
    * The doses of a driver on a surface.
    *
@@ -75,9 +82,7 @@ final class Site {
    */
   DoseTable doses(Years years, Surface surface, Driver driver, double bondEnergy) {
     double energy = driver == Driver.DRY_OUT ? 0 : bondEnergy;
-    DoseKey key = new DoseKey(years, surface, driver, energy);
-    DoseTable known = doses.get(key);
-    return known != null ? known : doses.computeIfAbsent(key, this::join);
+    return doses.computeIfAbsent(new DoseKey(years, surface, driver, energy), this::join);
   }
 
   /**
@@ -88,9 +93,7 @@ final class Site {
    * @param member the weather, from 0
    */
   MeanTable means(Years years, Surface surface, int member) {
-    MeanKey key = new MeanKey(years, surface, member);
-    MeanTable known = means.get(key);
-    return known != null ? known : means.computeIfAbsent(key, this::mean);
+    return means.computeIfAbsent(new MeanKey(years, surface, member), this::mean);
   }
 
   private DoseTable join(DoseKey key) {
