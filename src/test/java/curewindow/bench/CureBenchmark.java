@@ -39,7 +39,7 @@ import org.openjdk.jmh.annotations.Warmup;
  * -q -Pbench test-compile exec:exec}.
  */
 @State(Scope.Benchmark)
-@Fork(2)
+@Fork(1)
 @Warmup(iterations = 5, time = 1)
 @Measurement(iterations = 5, time = 1)
 @BenchmarkMode(Mode.AverageTime)
