@@ -105,17 +105,10 @@ record DaySpreads(
 
   /** How far months lie below the year's mean, as a share of the year's range. */
   private static double[] coldness(double[] means) {
-    double lowest = Double.POSITIVE_INFINITY;
-    double highest = Double.NEGATIVE_INFINITY;
-    double sum = 0;
-    for (double mean : means) {
-      lowest = Math.min(lowest, mean);
-      highest = Math.max(highest, mean);
-      sum += mean;
-    }
+    Course year = Course.of(means);
     double[] cold = new double[means.length];
     for (int m = 0; m < means.length; m++) {
-      cold[m] = (sum / means.length - means[m]) / Math.max(SEASONLESS, highest - lowest);
+      cold[m] = (year.mean() - means[m]) / Math.max(SEASONLESS, year.range());
     }
     return cold;
   }

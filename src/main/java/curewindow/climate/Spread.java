@@ -26,18 +26,11 @@ final class Spread {
    */
   static double[] byMonth(List<MonthNormals> normals) {
     double[] means = normals.stream().mapToDouble(m -> (m.dailyMin() + m.dailyMax()) / 2).toArray();
-    double lowest = Double.POSITIVE_INFINITY;
-    double highest = Double.NEGATIVE_INFINITY;
-    double sum = 0;
-    for (double mean : means) {
-      lowest = Math.min(lowest, mean);
-      highest = Math.max(highest, mean);
-      sum += mean;
-    }
+    Course year = Course.of(means);
     double[] spreads = new double[means.length];
     for (int m = 0; m < means.length; m++) {
-      double colderThanYear = sum / means.length - means[m];
-      double rule = 0.6 + 0.128 * (highest - lowest) + 0.084 * colderThanYear;
+      double colderThanYear = year.mean() - means[m];
+      double rule = 0.6 + 0.128 * year.range() + 0.084 * colderThanYear;
       spreads[m] = Math.max(0.7, Math.min(6.5, rule));
     }
     return spreads;

@@ -3,15 +3,7 @@ package curewindow.site;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Where;
-import de.siegmar.fastcsv.reader.CsvParseException;
-import de.siegmar.fastcsv.reader.CsvReader;
-import de.siegmar.fastcsv.reader.CsvRecord;
-import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
-import de.siegmar.fastcsv.writer.CsvWriter;
-import de.siegmar.fastcsv.writer.LineDelimiter;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -34,7 +26,8 @@ public final class LinkLedger {
   /** The file, relative to the shop folder. */
   public static final String FILE = "link-ledger.csv";
 
-  private static final List<String> HEADER = List.of("job", "token", "since");
+  private static final LedgerCsv CSV =
+      new LedgerCsv("the link ledger", List.of("job", "token", "since"));
   private static final Pattern TOKEN =
       Pattern.compile("[" + Tokens.ALPHABET + "]{" + Tokens.LENGTH + "}");
 
@@ -63,17 +56,10 @@ public final class LinkLedger {
     if (isEmptyOrLost(shop, file)) {
       problem(0, "the link ledger is empty or gone, although pages were made before", problems);
     } else if (Files.exists(file)) {
-      try (CsvReader<CsvRecord> rows =
-          CsvReader.builder()
-              .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
-              .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
-              .ofCsvRecord(Files.readString(file, StandardCharsets.UTF_8))) {
-        for (CsvRecord row : rows) {
-          readRow(row, entries, problems);
-        }
-      } catch (IOException | CsvParseException e) {
-        problem(0, "the link ledger cannot be read", problems);
-      }
+      CSV.read(
+          file,
+          (fields, line) -> readRow(fields, line, entries, problems),
+          (line, message) -> problem(line, message, problems));
     }
     return problems.errorCount() > before
         ? Optional.empty()
@@ -87,19 +73,8 @@ public final class LinkLedger {
         : Files.exists(shop.resolve(PrintedDates.FILE));
   }
 
-  private static void readRow(CsvRecord row, Map<String, Entry> entries, Problems problems) {
-    int line = (int) row.getStartingLineNumber();
-    List<String> fields = row.getFields();
-    if (line == 1) {
-      if (!fields.equals(HEADER)) {
-        problem(1, "the first line is not " + String.join(",", HEADER), problems);
-      }
-      return;
-    }
-    if (fields.size() != HEADER.size()) {
-      problem(line, "the row has " + fields.size() + " fields instead of 3", problems);
-      return;
-    }
+  private static void readRow(
+      List<String> fields, int line, Map<String, Entry> entries, Problems problems) {
     String token = fields.get(1);
     if (!TOKEN.matcher(token).matches()) {
       problem(line, "\"" + token + "\" is not a token that Curewindow made", problems);
@@ -176,12 +151,11 @@ public final class LinkLedger {
     if (!changed) {
       return;
     }
-    StringWriter text = new StringWriter();
-    try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(text)) {
-      csv.writeRecord(HEADER);
-      entries.forEach((job, e) -> csv.writeRecord(job, e.token(), e.since().toString()));
-    }
-    AtomicFiles.write(file, text.toString().getBytes(StandardCharsets.UTF_8));
+    CSV.write(
+        file,
+        entries.entrySet().stream()
+            .map(e -> List.of(e.getKey(), e.getValue().token(), e.getValue().since().toString()))
+            .toList());
     changed = false;
   }
 }

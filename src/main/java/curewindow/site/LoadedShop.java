@@ -32,7 +32,7 @@ public final class LoadedShop {
   private final WordsLibrary words;
   private final GuideLibrary guides;
   private final Optional<PrintedDates> printed;
-  private final boolean ledgerIsRight;
+  private final Optional<LinkLedger> links;
   private final List<Problem> problems;
   private final Curing curing;
 
@@ -45,14 +45,14 @@ public final class LoadedShop {
     this.words = texts.words();
     this.guides = texts.guides();
     this.printed = ledgers.printed();
-    this.ledgerIsRight = ledgers.links() && printed.isPresent();
+    this.links = ledgers.links();
     this.problems = all.all();
     this.curing = Curing.with(Climates::weathers, read.observed());
   }
 
   private record Texts(WordsLibrary words, GuideLibrary guides) {}
 
-  private record Ledgers(boolean links, Optional<PrintedDates> printed) {}
+  private record Ledgers(Optional<LinkLedger> links, Optional<PrintedDates> printed) {}
 
   /**
    * Reads and checks a shop folder.
@@ -69,8 +69,7 @@ public final class LoadedShop {
     GuideLibrary guides = GuideLibrary.read(files, read.catalogue(), read.languages(), problems);
     Ledgers ledgers =
         new Ledgers(
-            LinkLedger.read(files.root(), problems).isPresent(),
-            PrintedDates.read(files.root(), problems));
+            LinkLedger.read(files.root(), problems), PrintedDates.read(files.root(), problems));
     return new LoadedShop(files, read, new Texts(words, guides), ledgers, problems);
   }
 
@@ -209,7 +208,12 @@ public final class LoadedShop {
    * @return true where one of them cannot be read
    */
   public boolean ledgerIsBroken() {
-    return !ledgerIsRight;
+    return links.isEmpty() || printed.isEmpty();
+  }
+
+  /** The token that the link ledger had for a job, by its id, when the folder was read. */
+  Optional<String> knownToken(String job) {
+    return links.flatMap(l -> l.known(job));
   }
 
   /** The link ledger as it stands on disk while the shop folder is locked. */

@@ -1,7 +1,6 @@
 package curewindow.site;
 
 import curewindow.problem.Problem;
-import curewindow.problem.Problems;
 import curewindow.problem.Where;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,8 +17,9 @@ final class LostAddresses {
 
   static List<Problem> of(LoadedShop shop, List<PageList.Row> before) {
     List<Problem> lost = new ArrayList<>();
-    boolean cardsWereMade = before.stream().anyMatch(row -> shop.job(row.job()).isPresent());
-    if (cardsWereMade && !shop.remembersCards()) {
+    List<PageList.Row> wanted =
+        before.stream().filter(row -> shop.job(row.job()).isPresent()).toList();
+    if (!wanted.isEmpty() && !shop.remembersCards()) {
       lost.add(
           Problem.error(
               "printed-dates",
@@ -27,11 +27,9 @@ final class LostAddresses {
               "the file is gone, although the last press made cards",
               "bring it back from a backup, or press into an empty folder to begin anew"));
     }
-    Optional<LinkLedger> ledger = LinkLedger.read(shop.files().root(), new Problems());
-    for (PageList.Row row : before) {
-      boolean wanted = shop.job(row.job()).isPresent();
-      Optional<String> folder = ledger.flatMap(l -> l.known(row.job())).map(PagePaths::folder);
-      if (wanted && !folder.equals(Optional.of(row.folder()))) {
+    for (PageList.Row row : wanted) {
+      Optional<String> folder = shop.knownToken(row.job()).map(PagePaths::folder);
+      if (!folder.equals(Optional.of(row.folder()))) {
         lost.add(problem(row));
       }
     }

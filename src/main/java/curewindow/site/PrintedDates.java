@@ -7,15 +7,7 @@ import curewindow.page.When;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Where;
-import de.siegmar.fastcsv.reader.CsvParseException;
-import de.siegmar.fastcsv.reader.CsvReader;
-import de.siegmar.fastcsv.reader.CsvRecord;
-import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
-import de.siegmar.fastcsv.writer.CsvWriter;
-import de.siegmar.fastcsv.writer.LineDelimiter;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DateTimeException;
@@ -41,7 +33,8 @@ final class PrintedDates {
   /** The file, relative to the shop folder. */
   static final String FILE = "printed-dates.csv";
 
-  private static final List<String> HEADER = List.of("job", "hold", "state", "date", "printed");
+  private static final LedgerCsv CSV =
+      new LedgerCsv("the printed dates", List.of("job", "hold", "state", "date", "printed"));
   private static final String SAFE = "safe-by";
   private static final String ASK = "ask-us";
 
@@ -79,31 +72,18 @@ final class PrintedDates {
     if (Files.exists(file) && file.toFile().length() == 0) {
       problem(0, "the file is empty, although the first line is always written", problems);
     } else if (Files.exists(file)) {
-      try (CsvReader<CsvRecord> records =
-          CsvReader.builder()
-              .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
-              .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
-              .ofCsvRecord(Files.readString(file, StandardCharsets.UTF_8))) {
-        records.forEach(record -> readRow(record, rows, problems));
-      } catch (IOException | CsvParseException e) {
-        problem(0, "the printed dates cannot be read", problems);
-      }
+      CSV.read(
+          file,
+          (fields, line) -> readRow(fields, line, rows, problems),
+          (line, message) -> problem(line, message, problems));
     }
     return problems.errorCount() > before
         ? Optional.empty()
         : Optional.of(new PrintedDates(file, rows));
   }
 
-  private static void readRow(CsvRecord record, List<Row> rows, Problems problems) {
-    int line = (int) record.getStartingLineNumber();
-    List<String> fields = record.getFields();
-    if (line == 1) {
-      if (!fields.equals(HEADER)) {
-        problem(1, "the first line is not " + String.join(",", HEADER), problems);
-      }
-    } else if (fields.size() != HEADER.size()) {
-      problem(line, "the row has " + fields.size() + " fields instead of 5", problems);
-    } else if (!List.of(SAFE, ASK).contains(fields.get(2))) {
+  private static void readRow(List<String> fields, int line, List<Row> rows, Problems problems) {
+    if (!List.of(SAFE, ASK).contains(fields.get(2))) {
       problem(line, "\"" + fields.get(2) + "\" is neither safe-by nor ask-us", problems);
     } else {
       row(fields, line, problems).ifPresent(rows::add);
@@ -199,19 +179,18 @@ final class PrintedDates {
     if (!changed) {
       return;
     }
-    StringWriter text = new StringWriter();
-    try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(text)) {
-      csv.writeRecord(HEADER);
-      rows.forEach(
-          r ->
-              csv.writeRecord(
-                  r.job(),
-                  r.hold(),
-                  r.ask() ? ASK : SAFE,
-                  r.at().toString(),
-                  r.printed().toString()));
-    }
-    AtomicFiles.write(file, text.toString().getBytes(StandardCharsets.UTF_8));
+    CSV.write(
+        file,
+        rows.stream()
+            .map(
+                r ->
+                    List.of(
+                        r.job(),
+                        r.hold(),
+                        r.ask() ? ASK : SAFE,
+                        r.at().toString(),
+                        r.printed().toString()))
+            .toList());
     changed = false;
   }
 }

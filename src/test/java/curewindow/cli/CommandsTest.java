@@ -6,8 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -55,8 +53,8 @@ class CommandsTest {
   void pressingTwiceGivesTheSameBytesAtTheSameAddresses() throws IOException {
     run("press", "--shop", shop, "--out", out);
     run("press", "--shop", shop, "--out", temp.resolve("again"));
-    TreeMap<String, byte[]> first = contents(out);
-    TreeMap<String, byte[]> second = contents(temp.resolve("again"));
+    TreeMap<String, byte[]> first = Typed.contents(out);
+    TreeMap<String, byte[]> second = Typed.contents(temp.resolve("again"));
     assertEquals(first.keySet(), second.keySet());
     first.forEach((name, bytes) -> assertArrayEquals(bytes, second.get(name), name));
     assertEquals(Exit.OK, run("press", "--shop", shop, "--out", out));
@@ -152,7 +150,7 @@ class CommandsTest {
   void aLedgerThatIsGoneOrEmptyOrOlderNeverLosesThePrintedAddresses() throws IOException {
     keepTwoJobs();
     run("press", "--shop", shop, "--out", out);
-    TreeMap<String, byte[]> pressed = contents(out);
+    TreeMap<String, byte[]> pressed = Typed.contents(out);
     Path ledger = shop.resolve("link-ledger.csv");
     String whole = Files.readString(ledger);
     String older = whole.replaceFirst("(?m)^Q-3101,.*\n", "");
@@ -165,7 +163,7 @@ class CommandsTest {
       assertTrue(said.contains("link-ledger.csv"), said);
       assertEquals(damaged, Files.readString(ledger));
     }
-    assertEquals(pressed.keySet(), contents(out).keySet());
+    assertEquals(pressed.keySet(), Typed.contents(out).keySet());
     Files.writeString(ledger, whole);
     assertEquals(Exit.OK, run("press", "--shop", shop, "--out", out), () -> said);
   }
@@ -200,7 +198,7 @@ class CommandsTest {
   void checkAndPressTellAMistakeInATemplateAndOldPagesStay() throws IOException {
     keepTwoJobs();
     run("press", "--shop", shop, "--out", out);
-    TreeMap<String, byte[]> pressed = contents(out.resolve("site"));
+    TreeMap<String, byte[]> pressed = Typed.contents(out.resolve("site"));
     Path template = shop.resolve("site-templates/customer.html");
     Files.createDirectories(template.getParent());
     String own = Files.readString(Path.of("site-templates/customer.html"));
@@ -209,7 +207,7 @@ class CommandsTest {
     assertTrue(said.contains("site-templates/customer.html:"), said);
     assertEquals(Exit.PROBLEMS, run("press", "--shop", shop, "--out", out));
     assertTrue(said.contains("Left out: Q-3101"), said);
-    assertEquals(pressed.keySet(), contents(out.resolve("site")).keySet());
+    assertEquals(pressed.keySet(), Typed.contents(out.resolve("site")).keySet());
   }
 
   @Test
@@ -273,23 +271,9 @@ class CommandsTest {
   }
 
   private int run(Object... args) {
-    StringWriter text = new StringWriter();
-    PrintWriter writer = new PrintWriter(text);
-    String[] words = Stream.of(args).map(Object::toString).toArray(String[]::new);
-    int code = Curewindow.run(writer, writer, words);
-    writer.flush();
-    said = text.toString();
-    return code;
-  }
-
-  private static TreeMap<String, byte[]> contents(Path folder) throws IOException {
-    TreeMap<String, byte[]> contents = new TreeMap<>();
-    try (Stream<Path> files = Files.walk(folder)) {
-      for (Path f : files.filter(Files::isRegularFile).toList()) {
-        contents.put(folder.relativize(f).toString(), Files.readAllBytes(f));
-      }
-    }
-    return contents;
+    Typed typed = Typed.run(args);
+    said = typed.said();
+    return typed.code();
   }
 
   private static void copy(Path from, Path to) throws IOException {

@@ -6,8 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -185,11 +183,11 @@ class ObservedWeatherTest {
     for (double air : new double[] {16, -6}) {
       week(air, -9);
       press();
-      TreeMap<String, byte[]> first = contents(out);
+      TreeMap<String, byte[]> first = Typed.contents(out);
       byte[] printed = Files.readAllBytes(shop.resolve("printed-dates.csv"));
       press();
       assertTrue(said.contains(", 0 of them new or changed, 0 old ones removed"), said);
-      contents(out).forEach((name, bytes) -> assertArrayEquals(first.get(name), bytes, name));
+      Typed.contents(out).forEach((name, bytes) -> assertArrayEquals(first.get(name), bytes, name));
       assertArrayEquals(printed, Files.readAllBytes(shop.resolve("printed-dates.csv")));
     }
   }
@@ -204,7 +202,7 @@ class ObservedWeatherTest {
     press();
     String second = Files.readString(shop.resolve("printed-dates.csv"));
     assertTrue(second.startsWith(first) && second.length() > first.length(), second);
-    assertFalse(contents(out).keySet().stream().anyMatch(n -> n.contains("printed")));
+    assertFalse(Typed.contents(out).keySet().stream().anyMatch(n -> n.contains("printed")));
   }
 
   @Test
@@ -269,22 +267,8 @@ class ObservedWeatherTest {
   }
 
   private int run(Object... args) {
-    StringWriter text = new StringWriter();
-    PrintWriter writer = new PrintWriter(text);
-    String[] words = Stream.of(args).map(Object::toString).toArray(String[]::new);
-    int code = Curewindow.run(writer, writer, words);
-    writer.flush();
-    said = text.toString();
-    return code;
-  }
-
-  private static TreeMap<String, byte[]> contents(Path folder) throws IOException {
-    TreeMap<String, byte[]> contents = new TreeMap<>();
-    try (Stream<Path> files = Files.walk(folder)) {
-      for (Path f : files.filter(Files::isRegularFile).toList()) {
-        contents.put(folder.relativize(f).toString(), Files.readAllBytes(f));
-      }
-    }
-    return contents;
+    Typed typed = Typed.run(args);
+    said = typed.said();
+    return typed.code();
   }
 }

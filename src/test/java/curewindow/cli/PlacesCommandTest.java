@@ -5,12 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,13 +19,9 @@ class PlacesCommandTest {
   private String said = "";
 
   private int run(Object... args) {
-    StringWriter text = new StringWriter();
-    PrintWriter writer = new PrintWriter(text);
-    String[] words = Stream.of(args).map(Object::toString).toArray(String[]::new);
-    int code = Curewindow.run(writer, writer, words);
-    writer.flush();
-    said = text.toString().replace("\r\n", "\n");
-    return code;
+    Typed typed = Typed.run(args);
+    said = typed.said().replace("\r\n", "\n");
+    return typed.code();
   }
 
   private void says(String pattern) {
