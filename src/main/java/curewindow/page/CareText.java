@@ -39,7 +39,7 @@ final class CareText {
         .forEach(ids::add);
     view.job().found().forEach(f -> ids.add(f.kind().id()));
     ids.add("washing");
-    return ids.stream().flatMap(id -> text(id, 2).stream()).toList();
+    return ids.stream().flatMap(id -> text(id, 1).stream()).toList();
   }
 
   Optional<Text> normal() {

@@ -5,6 +5,7 @@ import curewindow.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Gathers what stands on a job's page. */
 final class CustomerPage {
@@ -41,7 +42,7 @@ final class CustomerPage {
         words.text(
             "page.title", Map.of("car", view.job().car().text(), "shop", view.shop().name())),
         notes.later(),
-        greeting(),
+        greeting(view),
         look,
         contact.card(words.text("page.reach.subject", job), words.text("page.reach.body", job)),
         answers,
@@ -58,14 +59,16 @@ final class CustomerPage {
         new Strip(view).picture(),
         dated.settles(contact, job),
         texts.normal(),
-        care,
+        care.isEmpty() ? Optional.empty() : Optional.of(careLink(care)),
         texts.cautions(),
         fittings.fitted(),
         fittings.found(),
         words.text("page.private", job));
   }
 
-  private String greeting() {
+  /** Whose page it is. */
+  static String greeting(JobView view) {
+    Words words = view.words();
     String car = view.job().car().text();
     String name = view.job().firstName();
     return name.isBlank()
@@ -73,11 +76,17 @@ final class CustomerPage {
         : words.text("page.greeting", Map.of("name", name, "car", car));
   }
 
+  /** What the care texts are of, such as "Window tint, washing". */
+  private String careLink(List<CareText.Text> care) {
+    List<String> titles = care.stream().map(CareText.Text::title).toList();
+    return String.join(" · ", titles);
+  }
+
   private List<CustomerView.Link> links(boolean hasCare) {
     List<CustomerView.Link> links = new ArrayList<>();
     List<String> parts =
         hasCare
-            ? List.of("dates", "normal", "care", "fitted", "reach")
+            ? List.of("dates", "normal", "fitted", "care", "reach")
             : List.of("dates", "normal", "fitted", "reach");
     for (String part : parts) {
       links.add(new CustomerView.Link("#" + part, words.text("page.nav." + part)));

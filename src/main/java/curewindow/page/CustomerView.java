@@ -30,7 +30,7 @@ record CustomerView(
     Optional<Strip.Picture> strip,
     List<Settle> settles,
     Optional<CareText.Text> normal,
-    List<CareText.Text> care,
+    Optional<String> care,
     Optional<CareText.Text> cautions,
     List<Fitted> fitted,
     List<Contact.Pair> found,

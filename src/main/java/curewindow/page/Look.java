@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
+import java.util.List;
 
 /**
  * The style and script that stand inside every page, and the content security policy that allows
@@ -17,10 +18,33 @@ import java.util.Base64;
  */
 record Look(String style, String script, String policy) {
 
-  static Look read(ShopFiles files, Problems problems) {
-    String style = files.text(Templates.FOLDER + "/page.css", problems).orElse("");
+  /** The style sheets of a customer's page, in the order in which they stand in it. */
+  static final List<String> CUSTOMER = List.of("page", "customer", "strip", "normal", "done");
+
+  /** Those of the care texts beside it. */
+  static final List<String> CARE = List.of("page", "care");
+
+  /** Those of the pages for anyone. */
+  static final List<String> OPEN = List.of("page", "public");
+
+  /** A customer's page: the only one with a script. */
+  static Look customer(ShopFiles files, Problems problems) {
     String script = files.text(Templates.FOLDER + "/page.js", problems).orElse("");
-    return of(Slim.style(style), Slim.script(script));
+    return of(style(files, CUSTOMER, problems), Slim.script(script));
+  }
+
+  /** Pages without a script. */
+  static Look still(ShopFiles files, List<String> styles, Problems problems) {
+    return of(style(files, styles, problems), "");
+  }
+
+  private static String style(ShopFiles files, List<String> names, Problems problems) {
+    StringBuilder css = new StringBuilder();
+    for (String name : names) {
+      css.append(files.text(Templates.FOLDER + "/" + name + ".css", problems).orElse(""))
+          .append('\n');
+    }
+    return Slim.style(css.toString());
   }
 
   static Look of(String style, String script) {
@@ -32,11 +56,6 @@ record Look(String style, String script, String policy) {
             + "; script-src "
             + (script.isEmpty() ? "'none'" : hash(script))
             + "; img-src data:; base-uri 'none'; form-action 'none'");
-  }
-
-  /** The same look without a script. */
-  Look still() {
-    return of(style, "");
   }
 
   private static String hash(String text) {

@@ -15,18 +15,26 @@ import java.util.SortedMap;
  */
 public final class Pages {
 
+  /** All templates: the pages, what they share, and the sections of a customer's page. */
+  private static final String[] TEMPLATES = {
+    "parts", "customer", "strip", "normal", "done", "care", "home", "guide", "not-found"
+  };
+
+  /** The looks of the three kinds of pages. */
+  private record Looks(Look customer, Look care, Look open) {}
+
   private final Templates templates;
-  private final Look look;
+  private final Looks looks;
   private final GuideLibrary guides;
 
-  private Pages(Templates templates, Look look, GuideLibrary guides) {
+  private Pages(Templates templates, Looks looks, GuideLibrary guides) {
     this.templates = templates;
-    this.look = look;
+    this.looks = looks;
     this.guides = guides;
   }
 
   /**
-   * Reads templates, style and script.
+   * Reads templates, styles and script.
    *
    * @param files the shop folder laid over the program's own files
    * @param guides the care texts
@@ -34,21 +42,38 @@ public final class Pages {
    * @return the pages
    */
   public static Pages read(ShopFiles files, GuideLibrary guides, Problems problems) {
-    Templates templates =
-        Templates.read(files, problems, "parts", "customer", "home", "guide", "not-found");
-    return new Pages(templates, Look.read(files, problems), guides);
+    Templates templates = Templates.read(files, problems, TEMPLATES);
+    Looks looks =
+        new Looks(
+            Look.customer(files, problems),
+            Look.still(files, Look.CARE, problems),
+            Look.still(files, Look.OPEN, problems));
+    return new Pages(templates, looks, guides);
   }
 
   /**
-   * A job's page. It stands beside its {@code care.ics} and needs nothing else.
+   * A job's page. It stands beside its {@code care.ics} and {@code care.html}, to which it links.
    *
    * @param view the job
    * @param problems where mistakes in the template are reported, with file and line
    * @return the HTML, or empty where there is a mistake
    */
   public Optional<String> customer(JobView view, Problems problems) {
-    CustomerView page = new CustomerPage(view, look, guides).view();
+    CustomerView page = new CustomerPage(view, looks.customer(), guides).view();
     return templates.fill("customer", page, view.words(), problems);
+  }
+
+  /**
+   * How to care for what was fitted on a job's car: the page {@code care.html} beside {@link
+   * #customer}, which links to it where there is one.
+   *
+   * @param view the job
+   * @param problems where mistakes in the template are reported, with file and line
+   * @return the HTML, or empty where there is a mistake
+   */
+  public Optional<String> care(JobView view, Problems problems) {
+    CareView page = CareView.of(view, looks.care(), guides);
+    return templates.fill("care", page, view.words(), problems);
   }
 
   /**
@@ -63,6 +88,6 @@ public final class Pages {
    * @return the HTML by path, forward slashes, without the pages that have mistakes
    */
   public SortedMap<String, String> open(Shop shop, List<Words> languages, Problems problems) {
-    return new PublicPages(shop, languages, look.still(), guides).fill(templates, problems);
+    return new PublicPages(shop, languages, looks.open(), guides).fill(templates, problems);
   }
 }

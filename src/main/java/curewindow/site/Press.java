@@ -101,8 +101,7 @@ public final class Press {
   private PressReport.Made put(Rendering.Customer customer) {
     JobView view = customer.view();
     String folder = "site/" + PagePaths.folder(view.token());
-    output.put(folder + "index.html", customer.html());
-    output.put(folder + "care.ics", customer.calendar());
+    customer.files().forEach((name, text) -> output.put(folder + name, text));
     return new PressReport.Made(
         view.job().id(), view.job().firstName(), answer(view), folder + "index.html");
   }

@@ -32,13 +32,12 @@ record Rendering(
     List<Problem> problems) {
 
   /**
-   * A customer's page.
+   * What stands in a customer's folder.
    *
    * @param view the job
-   * @param html the page
-   * @param calendar the calendar file beside it
+   * @param files the texts of the files by their names: the page, and what stands beside it
    */
-  record Customer(JobView view, String html, String calendar) {}
+  record Customer(JobView view, SortedMap<String, String> files) {}
 
   /**
    * Renders everything.
@@ -77,9 +76,14 @@ record Rendering(
     if (mistakes.hasErrors()) {
       return Optional.empty();
     }
-    return pages
-        .customer(view, mistakes)
-        .map(html -> new Customer(view, html, CareCalendar.text(view)));
+    SortedMap<String, String> files = new TreeMap<>();
+    pages.customer(view, mistakes).ifPresent(html -> files.put("index.html", html));
+    pages.care(view, mistakes).ifPresent(html -> files.put("care.html", html));
+    if (mistakes.hasErrors()) {
+      return Optional.empty();
+    }
+    files.put("care.ics", CareCalendar.text(view));
+    return Optional.of(new Customer(view, files));
   }
 
   /** A page without the care text for what was fitted is no page. */

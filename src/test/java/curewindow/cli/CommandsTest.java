@@ -44,6 +44,7 @@ class CommandsTest {
     for (String page : pages.subList(1, pages.size())) {
       Path folder = out.resolve("site").resolve(page.split(",")[2]);
       assertTrue(Files.readString(folder.resolve("index.html")).contains("noindex"), page);
+      assertTrue(Files.readString(folder.resolve("care.html")).contains("noindex"), page);
       assertTrue(Files.readString(folder.resolve("care.ics")).startsWith("BEGIN:VCALENDAR"), page);
     }
     assertTrue(Files.size(out.resolve("office/cards.pdf")) > 10_000);

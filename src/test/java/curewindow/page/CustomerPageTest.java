@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
 import java.util.TimeZone;
+import java.util.stream.Stream;
 import java.util.zip.GZIPOutputStream;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
@@ -144,7 +145,7 @@ class CustomerPageTest {
     assertFalse(page.select("tr[data-hold=windows-up]").text().contains("go ahead"));
     assertTrue(page.select("tr[data-hold=windows-up]").text().contains("come in: Tue, Dec 15"));
     assertFalse(page.select(".freed").text().contains("roll the windows down"));
-    assertTrue(page.select("#care").text().contains("until we have seen the car"));
+    assertTrue(Jsoup.parse(Demo.askUs().care()).text().contains("until we have seen the car"));
   }
 
   @Test
@@ -170,12 +171,29 @@ class CustomerPageTest {
 
   @Test
   void careIsForExactlyWhatWasFitted() {
+    Document care = Jsoup.parse(Demo.tint().care());
     assertEquals(
         List.of("Window tint", "After old film came off", "Washing"),
-        still(Demo.tint()).select("#care h3").eachText());
-    assertFalse(still(Demo.tint()).select("#care").text().contains("coating over film"));
-    assertEquals(3, still(Demo.coatedFilm()).select("#care h3").size());
+        care.select(".care h2").eachText());
+    assertFalse(care.text().contains("coating over film"));
+    assertEquals(3, Jsoup.parse(Demo.coatedFilm().care()).select(".care h2").size());
     assertEquals(1, still(Demo.tint()).select("#cautions").size());
+  }
+
+  @Test
+  void pageAndCareTextsLeadToEachOtherAndBothStayHidden() {
+    Document page = page(Demo.tint());
+    assertEquals(
+        "Window tint · After old film came off · Washing",
+        page.select("#care a[href=care.html]").text());
+    Document care = Jsoup.parse(Demo.tint().care());
+    assertEquals(1, care.select(".back a[href=index.html]").size());
+    assertEquals("Ana, this is for your car: the blue four-door", care.select(".lede").text());
+    assertEquals("noindex,nofollow,noarchive", care.select("meta[name=robots]").attr("content"));
+    assertEquals("no-referrer", care.select("meta[name=referrer]").attr("content"));
+    assertTrue(care.select("script").isEmpty());
+    assertTrue(
+        care.select("meta[http-equiv]").attr("content").contains("script-src 'none'"), "policy");
   }
 
   @Test
@@ -227,14 +245,13 @@ class CustomerPageTest {
 
   @Test
   void nothingIsAskedForFromOutside() {
-    for (Demo demo : List.of(Demo.tint(), Demo.coatedFilm())) {
-      Document page = page(demo);
+    for (Document page : everyPage()) {
       for (Element e : page.select("[src],link[href],use[href],image,iframe,object,embed,form")) {
         String from = e.hasAttr("src") ? e.attr("src") : e.attr("href");
         assertTrue(from.equals("data:,") || from.startsWith("#"), e.outerHtml());
       }
       assertFalse(page.select("style").html().matches("(?s).*(@import|url\\(\\s*[^#]).*"));
-      assertFalse(demo.html().matches("(?s).*https?://(?!www\\.w3\\.org/).*"));
+      assertFalse(page.outerHtml().matches("(?s).*https?://(?!www\\.w3\\.org/).*"));
       assertEquals("noindex,nofollow,noarchive", page.select("meta[name=robots]").attr("content"));
       assertEquals("no-referrer", page.select("meta[name=referrer]").attr("content"));
     }
@@ -260,10 +277,15 @@ class CustomerPageTest {
     return "'sha256-" + Base64.getEncoder().encodeToString(digest) + "'";
   }
 
+  private static List<Document> everyPage() {
+    return Stream.of(Demo.tint(), Demo.coatedFilm(), Demo.askUs(), Demo.nothingToHold())
+        .flatMap(d -> Stream.of(page(d), Jsoup.parse(d.care())))
+        .toList();
+  }
+
   @Test
   void landmarksHeadingsAndReferencesAreInOrder() {
-    for (Demo demo : List.of(Demo.tint(), Demo.coatedFilm(), Demo.askUs(), Demo.nothingToHold())) {
-      Document page = page(demo);
+    for (Document page : everyPage()) {
       assertEquals(1, page.select("main").size());
       assertEquals(1, page.select("h1").size());
       assertEquals("#main", page.selectFirst("body > a").attr("href"));

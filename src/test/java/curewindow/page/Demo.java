@@ -181,6 +181,14 @@ final class Demo {
         .orElseThrow(() -> new AssertionError(problems.all().toString()));
   }
 
+  /** The care texts beside the page. */
+  String care() {
+    Problems problems = new Problems();
+    return PAGES
+        .care(view(), problems)
+        .orElseThrow(() -> new AssertionError(problems.all().toString()));
+  }
+
   void fit(String service, String film, String finished, double vlt, String... spots) {
     items.add(
         new FittedItem(

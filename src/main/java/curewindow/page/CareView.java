@@ -1,0 +1,37 @@
+package curewindow.page;
+
+import curewindow.guide.GuideLibrary;
+import curewindow.words.Words;
+import java.util.List;
+import java.util.Map;
+
+/** A customer's care texts, ready to be put into their template. */
+record CareView(
+    String lang,
+    String dir,
+    boolean hidden,
+    String title,
+    String greeting,
+    Look look,
+    Contact.Card shop,
+    List<CareText.Text> care,
+    String privacy) {
+
+  /** Gathers the texts for exactly what was fitted and found. */
+  static CareView of(JobView view, Look look, GuideLibrary guides) {
+    Words words = view.words();
+    Map<String, String> job = Map.of("id", view.job().id(), "car", view.job().car().text());
+    return new CareView(
+        words.language(),
+        words.rightToLeft() ? "rtl" : "ltr",
+        true,
+        words.text(
+            "page.care.page", Map.of("car", view.job().car().text(), "shop", view.shop().name())),
+        CustomerPage.greeting(view),
+        look,
+        new Contact(view.shop(), words)
+            .card(words.text("page.reach.subject", job), words.text("page.reach.body", job)),
+        new CareText(guides, words.language(), new JobFacts(view)).care(view),
+        words.text("page.private", job));
+  }
+}
