@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.BiFunction;
 
@@ -21,10 +22,11 @@ final class CatalogueReader {
   static final List<String> FACES = List.of("up", "side");
 
   private static final Keys SERVICE =
-      Keys.needs("inside", "film", "spots", "guide").allows("reference-permeance");
+      Keys.needs("inside", "film", "spots", "guide")
+          .allows("reference-permeance", "yearly-check", "top-up-months", "replace-years");
   private static final Keys FILM =
       Keys.needs("service", "name", "material")
-          .allows("thickness", "permeance", "vlt", "metallised", "finish");
+          .allows("thickness", "permeance", "vlt", "reflectance", "metallised", "finish");
   private static final Keys SPOT = Keys.needs("faces").allows("facts");
 
   private final ShopFiles files;
@@ -123,6 +125,7 @@ final class CatalogueReader {
     Optional<Double> permeance = f.number("reference-permeance", 0.01, 100_000);
     List<String> spots = f.names("spots", spotNames);
     Optional<String> guide = f.text("guide", 40);
+    Upkeep upkeep = upkeep(f, film);
     if (film.orElse(false) && !f.has("reference-permeance")) {
       f.source()
           .error(
@@ -135,7 +138,31 @@ final class CatalogueReader {
       return Optional.empty();
     }
     return Optional.of(
-        new Service(id, inside.get(), film.get(), permeance.orElse(1.0), spots, guide.get()));
+        new Service(
+            id, inside.get(), film.get(), permeance.orElse(1.0), spots, guide.get(), upkeep));
+  }
+
+  private static Upkeep upkeep(Fields f, Optional<Boolean> film) {
+    Optional<Boolean> check = f.flag("yearly-check");
+    Optional<Integer> topUp = f.whole("top-up-months", 1, 120);
+    Optional<Integer> replace = f.whole("replace-years", 1, 50);
+    film.ifPresent(is -> onlyFor(f, is ? "top-up-months" : "replace-years", is));
+    return new Upkeep(
+        check.orElse(false),
+        topUp.map(OptionalInt::of).orElse(OptionalInt.empty()),
+        replace.map(OptionalInt::of).orElse(OptionalInt.empty()));
+  }
+
+  /** Coatings are topped up, films are replaced. */
+  private static void onlyFor(Fields f, String wrong, boolean film) {
+    if (f.has(wrong)) {
+      f.source()
+          .error(
+              "key-of-another-kind",
+              f.where(wrong),
+              wrong + " is for " + (film ? "coatings" : "films") + " only",
+              "delete it, or check film");
+    }
   }
 
   private Optional<Film> film(String id, Fields f, Map<String, Service> services) {
@@ -145,6 +172,7 @@ final class CatalogueReader {
     Optional<Double> thickness = f.number("thickness", 1, 1000);
     Optional<Double> permeance = f.number("permeance", 0.01, 100_000);
     Optional<Double> vlt = f.number("vlt", 0, 100);
+    Optional<Double> reflectance = f.number("reflectance", 0, 99);
     Optional<Boolean> metallised = f.flag("metallised");
     Optional<String> finish = f.name("finish", Names.of("finish", FILM_FINISHES));
     if (service.isPresent() && services.get(service.get()).film() && !f.has("permeance")) {
@@ -167,6 +195,7 @@ final class CatalogueReader {
             thickness.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
             permeance.orElse(1.0),
             vlt.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+            reflectance.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
             metallised.orElse(false),
             finish));
   }

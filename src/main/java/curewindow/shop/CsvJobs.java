@@ -64,6 +64,8 @@ final class CsvJobs {
           "finished",
           "vlt",
           "vlt",
+          "glass-vlt",
+          "glass-vlt",
           "batch",
           "batch",
           "warranty-years",

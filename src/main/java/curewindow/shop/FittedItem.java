@@ -15,6 +15,7 @@ import java.util.OptionalInt;
  * @param spots ids of the spots, at least one
  * @param finished when the work on it was finished
  * @param vlt visible light transmission of film and glass together as measured, percent, 0 to 100
+ * @param glassVlt visible light transmission of the bare glass, percent, 1 to 100
  * @param batch the batch on the roll or bottle
  * @param warrantyYears years of warranty
  */
@@ -24,6 +25,7 @@ public record FittedItem(
     List<String> spots,
     Instant finished,
     OptionalDouble vlt,
+    OptionalDouble glassVlt,
     Optional<String> batch,
     OptionalInt warrantyYears) {
 
@@ -33,8 +35,41 @@ public record FittedItem(
     Objects.requireNonNull(film, "film");
     Objects.requireNonNull(finished, "finished");
     Objects.requireNonNull(vlt, "vlt");
+    Objects.requireNonNull(glassVlt, "glassVlt");
     Objects.requireNonNull(batch, "batch");
     Objects.requireNonNull(warrantyYears, "warrantyYears");
     spots = List.copyOf(spots);
+  }
+
+  /**
+   * An item of whose bare glass nothing is known.
+   *
+   * @param service id of the service
+   * @param film id of the film or coating
+   * @param spots ids of the spots, at least one
+   * @param finished when the work on it was finished
+   * @param vlt visible light transmission of film and glass together as measured, percent
+   * @param batch the batch on the roll or bottle
+   * @param warrantyYears years of warranty
+   */
+  public FittedItem(
+      String service,
+      String film,
+      List<String> spots,
+      Instant finished,
+      OptionalDouble vlt,
+      Optional<String> batch,
+      OptionalInt warrantyYears) {
+    this(service, film, spots, finished, vlt, OptionalDouble.empty(), batch, warrantyYears);
+  }
+
+  /**
+   * The same work finished at another time.
+   *
+   * @param at the time
+   * @return the item
+   */
+  public FittedItem finishedAt(Instant at) {
+    return new FittedItem(service, film, spots, at, vlt, glassVlt, batch, warrantyYears);
   }
 }

@@ -15,7 +15,8 @@ import java.util.OptionalInt;
 final class ItemReader {
 
   static final Keys ITEM =
-      Keys.needs("service", "film", "spots", "finished").allows("vlt", "batch", "warranty-years");
+      Keys.needs("service", "film", "spots", "finished")
+          .allows("vlt", "glass-vlt", "batch", "warranty-years");
   static final Keys FINDING = Keys.needs("kind").allows("spots", "since", "text");
 
   private final Known known;
@@ -78,6 +79,7 @@ final class ItemReader {
     Optional<Instant> finished =
         f.leaf("finished").flatMap(l -> Times.moment(l, zone, source)).filter(t -> before(t, f));
     Optional<Double> vlt = f.number("vlt", 0, 100);
+    Optional<Double> glass = glassVlt(f, spots, vlt);
     Optional<String> batch = f.code("batch", 60);
     Optional<Integer> warranty = f.whole("warranty-years", 0, 50);
     if (service.isEmpty() || film.isEmpty() || spots.isEmpty() || finished.isEmpty()) {
@@ -90,8 +92,32 @@ final class ItemReader {
             spots,
             finished.get(),
             vlt.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+            glass.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
             batch,
             warranty.map(OptionalInt::of).orElse(OptionalInt.empty())));
+  }
+
+  /** Only glass lets light through, and a film on it never makes it clearer. */
+  private Optional<Double> glassVlt(Fields f, List<String> spots, Optional<Double> net) {
+    Optional<Double> glass = f.number("glass-vlt", 1, 100);
+    if (glass.isPresent() && !spots.isEmpty() && spots.stream().noneMatch(this::isGlass)) {
+      source.error(
+          "glass-vlt-without-glass",
+          f.where("glass-vlt"),
+          "glass-vlt is stated, but none of the spots is glass",
+          "delete glass-vlt, or check spots");
+    } else if (glass.isPresent() && net.filter(n -> n > glass.get()).isPresent()) {
+      source.error(
+          "vlt-above-glass-vlt",
+          f.where("vlt"),
+          "glass and film together let more light through than the glass alone",
+          "check vlt and glass-vlt; measure the bare glass before the film is fitted");
+    }
+    return glass;
+  }
+
+  private boolean isGlass(String spot) {
+    return known.catalogue().spots().get(spot).facts().contains(SpotFact.GLASS);
   }
 
   private void sameService(Fields f, String service, String film) {

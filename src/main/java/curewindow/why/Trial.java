@@ -77,11 +77,6 @@ public record Trial(
   }
 
   private static List<FittedItem> finishedAt(Job job, Instant at) {
-    return job.items().stream()
-        .map(
-            i ->
-                new FittedItem(
-                    i.service(), i.film(), i.spots(), at, i.vlt(), i.batch(), i.warrantyYears()))
-        .toList();
+    return job.items().stream().map(i -> i.finishedAt(at)).toList();
   }
 }

@@ -96,6 +96,7 @@ class GoodShopTest {
                 List.of("front-door-glass", "back-glass"),
                 Instant.parse("2026-11-25T03:30:30Z"),
                 OptionalDouble.of(27.5),
+                OptionalDouble.of(80),
                 Optional.of("17"),
                 OptionalInt.of(10)),
             new FittedItem(
@@ -146,6 +147,7 @@ class GoodShopTest {
                 List.of("front-door-glass", "rear-door-glass"),
                 Instant.parse("2026-11-25T22:30:00Z"),
                 OptionalDouble.of(28),
+                OptionalDouble.of(81.5),
                 Optional.of("B1"),
                 OptionalInt.of(5)),
             new FittedItem(

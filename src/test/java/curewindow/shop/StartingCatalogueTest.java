@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -69,6 +70,20 @@ class StartingCatalogueTest {
       machine-wash X240 168/504
       topper X336 168/720
       full-cure X336 168/720
+      """;
+
+  /** Later care: common practice, no source. Service, yearly check, months to top up, years. */
+  private static final String UPKEEP =
+      """
+      tint no - 10
+      paint-film yes - 10
+      wrap yes - 5
+      windshield-film yes - 2
+      headlight-film yes - 5
+      paint-coating yes 12 -
+      glass-coating no 6 -
+      wheel-coating no 12 -
+      fabric-coating no 12 -
       """;
 
   private static final Catalogue CATALOGUE = new CatalogueReader(files(), new Problems()).read();
@@ -191,5 +206,27 @@ class StartingCatalogueTest {
     for (String id : List.of("defroster", "demist", "wipers")) {
       assertTrue(words.get("hold." + id + ".until").contains("clear sight"), id);
     }
+  }
+
+  @Test
+  void laterCare() {
+    StringBuilder table = new StringBuilder();
+    CATALOGUE
+        .services()
+        .forEach(
+            (id, service) ->
+                table.append(
+                    String.format(
+                        Locale.ROOT,
+                        "%s %s %s %s%n",
+                        id,
+                        service.upkeep().yearlyCheck() ? "yes" : "no",
+                        number(service.upkeep().topUpMonths()),
+                        number(service.upkeep().replaceYears()))));
+    assertEquals(UPKEEP, table.toString().replace("\r\n", "\n"));
+  }
+
+  private static String number(OptionalInt value) {
+    return value.isPresent() ? String.valueOf(value.getAsInt()) : "-";
   }
 }
