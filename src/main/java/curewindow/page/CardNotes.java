@@ -5,6 +5,8 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** What a page says where its dates are not those of the card. */
 final class CardNotes {
@@ -13,10 +15,14 @@ final class CardNotes {
   private final Words words;
   private final When when;
 
+  /** The job as the shop noted it, where the page is for another parking. */
+  private final Optional<JobView> noted;
+
   CardNotes(JobView view) {
     this.view = view;
     this.words = view.words();
     this.when = new When(view);
+    this.noted = view.parkings().noted().map(Parkings.Case::timeline).map(view::withTimeline);
   }
 
   /** What has to be said before anything else: it is not safe to go by the card. */
@@ -26,9 +32,13 @@ final class CardNotes {
         .toList();
   }
 
-  /** That a date is sooner than the card says. */
+  /**
+   * That a date is sooner than the card says; not where only another parking makes it so, as the
+   * page then says at its top that the card is for the noted one.
+   */
   List<CustomerView.Note> sooner() {
     return CardChange.sooner(view).stream()
+        .filter(c -> noted.isEmpty() || holds(CardChange.sooner(noted.get())).contains(hold(c)))
         .map(
             c ->
                 new CustomerView.Note(
@@ -43,10 +53,28 @@ final class CardNotes {
   }
 
   private String later(CardChange change) {
-    String key = change.printed().slowed() ? "later-weather" : "later";
+    Map<String, String> until = Map.of("when", when.dayAndTime(change.now()));
+    if (change.isAsked()) {
+      return words.text("page.card.later-ask", until);
+    }
+    if (isForParking(change)) {
+      return words.text("parked.later", until);
+    }
     return words.text(
-        "page.card." + (change.isAsked() ? "later-ask" : key),
-        Map.of("when", when.dayAndTime(change.now())));
+        change.printed().slowed() ? "page.card.later-weather" : "page.card.later", until);
+  }
+
+  /** Whether the date would still hold if the car stood as noted. */
+  private boolean isForParking(CardChange change) {
+    return noted.filter(n -> !holds(CardChange.later(n)).contains(hold(change))).isPresent();
+  }
+
+  private static String hold(CardChange change) {
+    return change.now().hold();
+  }
+
+  private static Set<String> holds(List<CardChange> changes) {
+    return changes.stream().map(CardNotes::hold).collect(Collectors.toSet());
   }
 
   private String text(String key, CardChange change, Instant date) {

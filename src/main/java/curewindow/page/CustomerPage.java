@@ -63,6 +63,7 @@ final class CustomerPage {
         texts.cautions(),
         fittings.fitted(),
         fittings.found(),
+        new Parked(view).table(),
         words.text("page.private", job));
   }
 

@@ -34,6 +34,7 @@ record CustomerView(
     Optional<CareText.Text> cautions,
     List<Fitted> fitted,
     List<Contact.Pair> found,
+    Optional<Parked.Table> parked,
     String privacy) {
 
   /**

@@ -103,7 +103,7 @@ public final class JobFacts implements GuideFacts {
       case "first-name" -> Optional.of(view.job().firstName()).filter(n -> !n.isEmpty());
       case "car" -> Optional.of(view.job().car().text());
       case "place" -> Optional.of(view.place().name());
-      case "parking" -> Optional.of(parking());
+      case "parking" -> Optional.of(ParkingWords.of(view.job().parking(), words));
       case "pickup" -> Optional.of(words.dayAndTime(view.timeline().pickup(), zone));
       default -> Optional.empty();
     };
@@ -149,12 +149,6 @@ public final class JobFacts implements GuideFacts {
   /** As guides write materials: lower case with hyphens. */
   private static String material(Film film) {
     return film.material().toLowerCase(Locale.ROOT).replace(' ', '-');
-  }
-
-  private String parking() {
-    String day = words.text("parking." + view.job().parking().day().id());
-    String night = words.text("parking." + view.job().parking().night().id());
-    return day.equals(night) ? day : words.text("page.parking", Map.of("day", day, "night", night));
   }
 
   private boolean parking(String name) {

@@ -23,6 +23,8 @@ import java.util.Objects;
  * @param address the public address of the job's page, ending in a slash
  * @param token the secret part of the address
  * @param printed what stands on cards that were made of this job
+ * @param parkings the cases of parking that the customer can choose from; none where only the noted
+ *     one is looked at
  */
 public record JobView(
     Job job,
@@ -33,7 +35,8 @@ public record JobView(
     Words words,
     URI address,
     String token,
-    List<PrintedDate> printed) {
+    List<PrintedDate> printed,
+    Parkings parkings) {
 
   /** Refuses missing parts. */
   public JobView {
@@ -45,6 +48,7 @@ public record JobView(
     Objects.requireNonNull(words, "words");
     Objects.requireNonNull(address, "address");
     Objects.requireNonNull(token, "token");
+    Objects.requireNonNull(parkings, "parkings");
     printed = List.copyOf(printed);
     timeline = Agreed.of(timeline, shop, Stricter.keepsDryOutside(job, catalogue));
   }
@@ -70,7 +74,7 @@ public record JobView(
       Words words,
       URI address,
       String token) {
-    this(job, shop, catalogue, place, timeline, words, address, token, List.of());
+    this(job, shop, catalogue, place, timeline, words, address, token, List.of(), Parkings.NONE);
   }
 
   /**
@@ -80,7 +84,8 @@ public record JobView(
    * @return the view
    */
   public JobView withPrinted(List<PrintedDate> dates) {
-    return new JobView(job, shop, catalogue, place, timeline, words, address, token, dates);
+    return new JobView(
+        job, shop, catalogue, place, timeline, words, address, token, dates, parkings);
   }
 
   /**
@@ -90,6 +95,29 @@ public record JobView(
    * @return the view
    */
   public JobView withTimeline(Timeline dates) {
-    return new JobView(job, shop, catalogue, place, dates, words, address, token, printed);
+    return new JobView(
+        job, shop, catalogue, place, dates, words, address, token, printed, parkings);
+  }
+
+  /**
+   * The same job with a choice of parkings, as its page in one of the cases shows it: with the
+   * parking and the dates of that case, at an address of its own beside that of the noted one.
+   *
+   * @param cases the cases and which of them is shown
+   * @return the view
+   */
+  public JobView parked(Parkings cases) {
+    Parkings.Case shown = cases.shown();
+    return new JobView(
+        job.parkedAs(shown.plans().get(0)),
+        shop,
+        catalogue,
+        place,
+        shown.timeline(),
+        words,
+        address.resolve(shown.folder()),
+        token,
+        printed,
+        cases);
   }
 }

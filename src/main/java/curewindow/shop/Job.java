@@ -45,4 +45,14 @@ public record Job(
     items = List.copyOf(items);
     found = List.copyOf(found);
   }
+
+  /**
+   * The same job with the car standing elsewhere.
+   *
+   * @param plan where it stands by day and by night
+   * @return the job
+   */
+  public Job parkedAs(ParkingPlan plan) {
+    return new Job(id, firstName, language, car, place, plan, pickup, items, found, where);
+  }
 }

@@ -158,9 +158,14 @@ public final class LoadedShop {
             words.of(job.language()),
             address,
             token);
-    List<PrintedDate> cards = printed.map(p -> p.of(job.id())).orElse(List.of());
-    return read.observed().containsKey(job.place())
-        ? Slowed.mark(view, cards, () -> unmeasured.timeline(cureCase(job)))
+    return withCards(view);
+  }
+
+  /** A job with what its cards say, which are for the parking that the shop noted. */
+  JobView withCards(JobView view) {
+    List<PrintedDate> cards = printed.map(p -> p.of(view.job().id())).orElse(List.of());
+    return read.observed().containsKey(view.job().place())
+        ? Slowed.mark(view, cards, () -> unmeasured.timeline(cureCase(view.job())))
         : view.withPrinted(cards);
   }
 

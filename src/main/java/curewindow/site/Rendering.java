@@ -35,7 +35,8 @@ record Rendering(
    * What stands in a customer's folder.
    *
    * @param view the job
-   * @param files the texts of the files by their names: the page, and what stands beside it
+   * @param files the texts of the files by their names, relative to that folder: the page, what
+   *     stands beside it, and the same in a folder for each other parking
    */
   record Customer(JobView view, SortedMap<String, String> files) {}
 
@@ -77,13 +78,21 @@ record Rendering(
       return Optional.empty();
     }
     SortedMap<String, String> files = new TreeMap<>();
-    pages.customer(view, mistakes).ifPresent(html -> files.put("index.html", html));
-    pages.care(view, mistakes).ifPresent(html -> files.put("care.html", html));
-    if (mistakes.hasErrors()) {
-      return Optional.empty();
+    List<JobView> cases = ParkedViews.of(shop, view);
+    for (JobView parked : cases) {
+      files.putAll(folder(pages, parked, mistakes));
     }
-    files.put("care.ics", CareCalendar.text(view));
-    return Optional.of(new Customer(view, files));
+    return mistakes.hasErrors() ? Optional.empty() : Optional.of(new Customer(cases.get(0), files));
+  }
+
+  /** What stands in the folder for one parking, without the pages that have mistakes. */
+  private static Map<String, String> folder(Pages pages, JobView view, Problems mistakes) {
+    String folder = view.parkings().folder();
+    Map<String, String> files = new TreeMap<>();
+    pages.customer(view, mistakes).ifPresent(html -> files.put(folder + "index.html", html));
+    pages.care(view, mistakes).ifPresent(html -> files.put(folder + "care.html", html));
+    files.put(folder + "care.ics", CareCalendar.text(view));
+    return files;
   }
 
   /** A page without the care text for what was fitted is no page. */

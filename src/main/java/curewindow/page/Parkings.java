@@ -1,0 +1,154 @@
+package curewindow.page;
+
+import curewindow.cure.Parking;
+import curewindow.cure.ParkingPlan;
+import curewindow.cure.Release;
+import curewindow.cure.Timeline;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * The ways in which a car may really stand, each with its dates. Ways with equal dates are one
+ * case, so that nobody has to choose between what makes no difference.
+ *
+ * @param cases the cases, first the one that the shop noted; none where there is no choice
+ * @param index which of them is shown
+ */
+public record Parkings(List<Case> cases, int index) {
+
+  /** No choice. */
+  public static final Parkings NONE = new Parkings(List.of(), 0);
+
+  /** The ways that are worth a question; whoever parks in a garage at all does so at night. */
+  private static final List<ParkingPlan> SENSIBLE =
+      List.of(
+          new ParkingPlan(Parking.OUTSIDE, Parking.OUTSIDE),
+          new ParkingPlan(Parking.SHADE, Parking.SHADE),
+          new ParkingPlan(Parking.OUTSIDE, Parking.GARAGE),
+          new ParkingPlan(Parking.GARAGE, Parking.GARAGE),
+          new ParkingPlan(Parking.HEATED, Parking.HEATED));
+
+  /**
+   * One case.
+   *
+   * @param folder the folder of its page beside that of the noted case, ending in a slash; empty
+   *     for the noted case itself
+   * @param plans where the car may stand, at least one; the dates are those of each of them
+   * @param timeline the dates as they are told
+   */
+  public record Case(String folder, List<ParkingPlan> plans, Timeline timeline) {
+
+    /** Refuses a case without a plan. */
+    public Case {
+      Objects.requireNonNull(folder, "folder");
+      Objects.requireNonNull(timeline, "timeline");
+      plans = List.copyOf(plans);
+      if (plans.isEmpty()) {
+        throw new IllegalArgumentException("a case needs a parking");
+      }
+    }
+  }
+
+  /** Refuses an index that no case has. */
+  public Parkings {
+    cases = List.copyOf(cases);
+    if (index < 0 || index > 0 && index >= cases.size()) {
+      throw new IllegalArgumentException("there is no case " + index);
+    }
+  }
+
+  /**
+   * The ways in which a car may stand other than as its job says.
+   *
+   * @param noted what the job says
+   * @return the sensible ways without that one
+   */
+  public static List<ParkingPlan> others(ParkingPlan noted) {
+    return SENSIBLE.stream().filter(plan -> !plan.equals(noted)).toList();
+  }
+
+  /**
+   * The cases of a job, the noted one shown.
+   *
+   * @param noted the job as the shop noted it
+   * @param dates the dates of each other way to park, as computed
+   * @return the cases, or {@link #NONE} where the parking makes no difference
+   */
+  public static Parkings of(JobView noted, Map<ParkingPlan, Timeline> dates) {
+    Map<List<End>, Case> cases = new LinkedHashMap<>();
+    add(cases, "", noted.job().parking(), noted.timeline());
+    Function<ParkingPlan, Timeline> told = p -> noted.withTimeline(dates.get(p)).timeline();
+    others(noted.job().parking()).stream()
+        .filter(dates::containsKey)
+        .forEach(plan -> add(cases, folder(plan), plan, told.apply(plan)));
+    return cases.size() < 2 ? NONE : new Parkings(List.copyOf(cases.values()), 0);
+  }
+
+  private static void add(
+      Map<List<End>, Case> cases, String folder, ParkingPlan plan, Timeline told) {
+    List<End> ends =
+        told.releases().stream().map(r -> new End(r.hold(), r.end())).sorted(End.BY_HOLD).toList();
+    Case known = cases.get(ends);
+    if (known == null) {
+      cases.put(ends, new Case(folder, List.of(plan), told));
+      return;
+    }
+    List<ParkingPlan> plans = new ArrayList<>(known.plans());
+    plans.add(plan);
+    cases.put(ends, new Case(known.folder(), plans, known.timeline()));
+  }
+
+  /** What is promised of a hold; how likely it is to be over sooner makes no other case. */
+  private record End(String hold, Release.End end) {
+    static final Comparator<End> BY_HOLD = Comparator.comparing(End::hold);
+  }
+
+  private static String folder(ParkingPlan plan) {
+    return plan.day() == plan.night()
+        ? plan.day().id() + "/"
+        : plan.day().id() + "-" + plan.night().id() + "/";
+  }
+
+  /**
+   * The case that is shown.
+   *
+   * @return one of the cases
+   */
+  public Case shown() {
+    return cases.get(index);
+  }
+
+  /**
+   * The folder of the page that is shown.
+   *
+   * @return relative to the job's folder and ending in a slash; empty for the noted parking
+   */
+  public String folder() {
+    return cases.isEmpty() ? "" : shown().folder();
+  }
+
+  /**
+   * What the shop noted, where something else is shown.
+   *
+   * @return the noted case, or empty where it is the one shown or there is no choice
+   */
+  public Optional<Case> noted() {
+    return index == 0 ? Optional.empty() : Optional.of(cases.get(0));
+  }
+
+  /**
+   * The same cases, another one shown.
+   *
+   * @param other the index of the case
+   * @return the cases
+   */
+  public Parkings showing(int other) {
+    return new Parkings(cases, other);
+  }
+}
