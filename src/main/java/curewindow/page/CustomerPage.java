@@ -91,6 +91,9 @@ final class CustomerPage {
             : List.of("dates", "normal", "fitted", "reach");
     for (String part : parts) {
       links.add(new CustomerView.Link("#" + part, words.text("page.nav." + part)));
+      if (part.equals("normal") && !view.parkings().cases().isEmpty()) {
+        links.add(new CustomerView.Link("#parking", words.text("parked.nav")));
+      }
     }
     return links;
   }

@@ -19,7 +19,8 @@ import java.util.List;
 record Look(String style, String script, String policy) {
 
   /** The style sheets of a customer's page, in the order in which they stand in it. */
-  static final List<String> CUSTOMER = List.of("page", "customer", "strip", "normal", "done");
+  static final List<String> CUSTOMER =
+      List.of("page", "customer", "strip", "normal", "parking", "done");
 
   /** Those of the care texts beside it. */
   static final List<String> CARE = List.of("page", "care");

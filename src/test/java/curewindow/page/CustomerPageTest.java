@@ -187,7 +187,7 @@ class CustomerPageTest {
         "Window tint · After old film came off · Washing",
         page.select("#care a[href=care.html]").text());
     Document care = Jsoup.parse(Demo.tint().care());
-    assertEquals(1, care.select(".back a[href=index.html]").size());
+    assertEquals(1, care.select(".back a[href=index.html#main]").size());
     assertEquals("Ana, this is for your car: the blue four-door", care.select(".lede").text());
     assertEquals("noindex,nofollow,noarchive", care.select("meta[name=robots]").attr("content"));
     assertEquals("no-referrer", care.select("meta[name=referrer]").attr("content"));
