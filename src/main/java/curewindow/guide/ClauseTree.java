@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -17,7 +16,7 @@ final class ClauseTree {
 
   private final KnownNames known;
   private final GuideSource source;
-  private final List<Condition> conditions = new ArrayList<>();
+  private final List<Opening> openings = new ArrayList<>();
 
   ClauseTree(KnownNames known, GuideSource source) {
     this.known = known;
@@ -37,9 +36,9 @@ final class ClauseTree {
     parents.forEach(this::pair);
   }
 
-  /** The conditions of all clauses, by the clause's number. */
-  List<Condition> conditions() {
-    return List.copyOf(conditions);
+  /** What all clauses' first lines open, by the clause's number. */
+  List<Opening> openings() {
+    return List.copyOf(openings);
   }
 
   private void pair(Node parent) {
@@ -61,8 +60,8 @@ final class ClauseTree {
   private void place(ClauseMark mark, Node target, Deque<ClauseNode> open) {
     switch (mark.kind()) {
       case OPEN -> {
-        ClauseNode clause = new ClauseNode(mark, conditions.size());
-        conditions.add(condition(mark));
+        ClauseNode clause = new ClauseNode(mark, openings.size());
+        openings.add(opening(mark));
         target.appendChild(clause);
         open.push(clause);
       }
@@ -83,16 +82,19 @@ final class ClauseTree {
     }
   }
 
-  private Condition condition(ClauseMark mark) {
-    Optional<Condition> read =
-        ConditionParser.parse(
-            mark.inner().toString(), mark.inner().getStartOffset(), known, source);
-    // Where the condition is wrong the guide is not used; the clause only keeps the pairs right.
-    return read.orElse(new Condition.All(List.of()));
+  private Opening opening(ClauseMark mark) {
+    // Where the opening is wrong the guide is not used; the clause only keeps the pairs right.
+    return OpeningParser.parse(mark, known, source)
+        .orElse(new Opening.If(new Condition.All(List.of())));
+  }
+
+  private boolean mayHaveElse(ClauseNode clause) {
+    Opening opening = openings.get(clause.number());
+    return opening instanceof Opening.If || opening instanceof Opening.Timed;
   }
 
   private void placeElse(ClauseMark mark, Deque<ClauseNode> open) {
-    if (open.isEmpty()) {
+    if (open.isEmpty() || !mayHaveElse(open.peek())) {
       stray(mark, "else");
     } else if (open.peek().hasElse()) {
       source.error(
@@ -109,7 +111,7 @@ final class ClauseTree {
     source.error(
         "stray-" + word,
         mark.getStartOffset(),
-        "there is no open clause for this \"" + word + "\"",
+        "there is no open clause that takes this \"" + word + "\"",
         "take the line away, or open a clause above it at the same indentation");
   }
 

@@ -1,6 +1,8 @@
 package curewindow.guide;
 
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * A care text, read once and shown for each job. Safe for use by several threads at once.
@@ -78,6 +80,38 @@ public final class Guide {
           "the heading shift is " + headingShift + ", not 0 to " + MAX_SHIFT);
     }
     return new PieceWriter(facts, headingShift).write(pieces);
+  }
+
+  /**
+   * The guide's questions with their answers for a job.
+   *
+   * @param facts the job's facts
+   * @return the questions in the order of the guide, without those that are not for the job
+   */
+  public List<GuideQuestion> questions(GuideFacts facts) {
+    return new QuestionWriter(facts).write(pieces);
+  }
+
+  /**
+   * The ids of all its questions, whatever the job.
+   *
+   * @return each id once
+   */
+  public Set<String> questionIds() {
+    Set<String> ids = new TreeSet<>();
+    gather(pieces, ids);
+    return ids;
+  }
+
+  private static void gather(List<Piece> pieces, Set<String> ids) {
+    for (Piece piece : pieces) {
+      if (piece instanceof Piece.Asked asked) {
+        ids.add(asked.id());
+      } else if (piece instanceof Piece.Choice choice) {
+        gather(choice.then(), ids);
+        gather(choice.otherwise(), ids);
+      }
+    }
   }
 
   /**

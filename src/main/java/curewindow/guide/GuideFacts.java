@@ -1,5 +1,6 @@
 package curewindow.guide;
 
+import java.time.Instant;
 import java.util.Optional;
 
 /** What a guide needs to know of the job it is shown for. */
@@ -21,4 +22,15 @@ public interface GuideFacts {
    * @return the text, or empty where the job has no such value
    */
   Optional<String> value(String name);
+
+  /**
+   * When a hold of the job is over, for the parts of a guide that change then.
+   *
+   * @param hold the hold's id
+   * @return the instant, or empty where no passing of time ends the hold, or no job is known; then
+   *     what is said before it stays
+   */
+  default Optional<Instant> over(String hold) {
+    return Optional.empty();
+  }
 }

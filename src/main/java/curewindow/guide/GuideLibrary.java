@@ -58,6 +58,7 @@ public final class GuideLibrary {
       byLanguage.put(language, Collections.unmodifiableMap(ordered(guides, catalogue)));
     }
     reportMissing(present, problems);
+    reportQuestions(byLanguage, problems);
     return new GuideLibrary(byLanguage);
   }
 
@@ -114,6 +115,31 @@ public final class GuideLibrary {
                     ids.stream()
                         .filter(id -> !there.contains(id))
                         .forEach(id -> problems.add(missing(id, language, from)))));
+  }
+
+  private static void reportQuestions(
+      Map<String, Map<String, Guide>> byLanguage, Problems problems) {
+    for (Map<String, Guide> from : byLanguage.values()) {
+      for (Guide guide : from.values()) {
+        byLanguage.values().stream()
+            .flatMap(there -> Optional.ofNullable(there.get(guide.id())).stream())
+            .forEach(other -> reportQuestions(guide, other, problems));
+      }
+    }
+  }
+
+  private static void reportQuestions(Guide from, Guide other, Problems problems) {
+    for (String id : from.questionIds()) {
+      if (!other.questionIds().contains(id)) {
+        String file = FOLDER + other.language() + "/" + other.id() + ENDING;
+        problems.add(
+            Problem.notice(
+                "missing-question",
+                Where.file(file),
+                "the question \"" + id + "\" is there in " + from.language() + " but not here",
+                "translate it from " + FOLDER + from.language() + "/" + from.id() + ENDING));
+      }
+    }
   }
 
   private static Problem missing(String id, String language, String from) {

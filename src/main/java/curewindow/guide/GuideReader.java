@@ -38,6 +38,7 @@ final class GuideReader {
     Node document = markdown.parse(source.text());
     ClauseTree clauses = new ClauseTree(known, source);
     clauses.build(document);
+    new QuestionCheck(clauses.openings(), source).check(document);
     GuideCheck check = new GuideCheck(known, source);
     check.check(document);
     Optional<Heading> heading = title(document, source);
@@ -51,7 +52,7 @@ final class GuideReader {
     String title = SafeHtml.cleanGuide(markdown.render(heading.orElseThrow())).text();
     heading.orElseThrow().unlink();
     Element body = SafeHtml.cleanGuide(markdown.render(document));
-    List<Piece> pieces = PieceReader.read(body, clauses.conditions());
+    List<Piece> pieces = PieceReader.read(body, clauses.openings());
     return Optional.of(
         new Guide(id, language, title.strip(), new ArrayList<>(check.values()), pieces));
   }

@@ -1,6 +1,7 @@
 package curewindow.guide;
 
 import java.util.List;
+import java.util.Optional;
 
 /** A part of a guide that was read once and is settled for each job. */
 sealed interface Piece {
@@ -27,6 +28,40 @@ sealed interface Piece {
     public Choice {
       then = List.copyOf(then);
       otherwise = List.copyOf(otherwise);
+    }
+
+    /** The branch for a job. */
+    List<Piece> shown(GuideFacts facts) {
+      return condition.holds(facts) ? then : otherwise;
+    }
+  }
+
+  /** A part that changes once a hold is over. */
+  record Timed(String hold, List<Piece> before, List<Piece> after) implements Piece {
+
+    /** Copies the lists. */
+    public Timed {
+      before = List.copyOf(before);
+      after = List.copyOf(after);
+    }
+  }
+
+  /** A question: its heading, and then its answer. */
+  record Asked(String id, Optional<GuideQuestion.Standing> standing, List<Piece> blocks)
+      implements Piece {
+
+    /** Copies the list. */
+    public Asked {
+      blocks = List.copyOf(blocks);
+    }
+  }
+
+  /** What a photo for the shop should show. */
+  record Photo(List<Piece> blocks) implements Piece {
+
+    /** Copies the list. */
+    public Photo {
+      blocks = List.copyOf(blocks);
     }
   }
 

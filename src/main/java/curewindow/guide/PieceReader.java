@@ -16,15 +16,15 @@ final class PieceReader {
       Set.of("p", "h1", "h2", "h3", "h4", "h5", "h6", "td", "th", "pre", "hr");
   private static final Set<String> VOID = Set.of("br", "hr");
 
-  private final List<Condition> conditions;
+  private final List<Opening> openings;
 
-  private PieceReader(List<Condition> conditions) {
-    this.conditions = conditions;
+  private PieceReader(List<Opening> openings) {
+    this.openings = openings;
   }
 
   /** The pieces of a guide's body. */
-  static List<Piece> read(Element body, List<Condition> conditions) {
-    return new PieceReader(conditions).blocks(body);
+  static List<Piece> read(Element body, List<Opening> openings) {
+    return new PieceReader(openings).blocks(body);
   }
 
   private List<Piece> blocks(Element parent) {
@@ -56,7 +56,7 @@ final class PieceReader {
   private Piece block(Element element) {
     String name = element.normalName();
     if (name.equals(GuideMarkdown.CLAUSE)) {
-      return choice(element);
+      return clause(element);
     }
     Piece.Tag tag = new Piece.Tag(name, element.attributes().html());
     if (GROUPS.contains(name)) {
@@ -67,11 +67,22 @@ final class PieceReader {
     return new Piece.Leaf(tag, inline);
   }
 
-  private Piece choice(Element clause) {
-    Condition condition = conditions.get(Integer.parseInt(clause.attr("data-clause")));
+  private Piece clause(Element clause) {
     List<Element> branches = clause.children();
+    List<Piece> then = blocks(branches.get(0));
     List<Piece> otherwise = branches.size() > 1 ? blocks(branches.get(1)) : List.of();
-    return new Piece.Choice(condition, blocks(branches.get(0)), otherwise);
+    Opening opening = openings.get(Integer.parseInt(clause.attr("data-clause")));
+    if (opening instanceof Opening.Timed timed) {
+      return timed.after()
+          ? new Piece.Timed(timed.hold(), otherwise, then)
+          : new Piece.Timed(timed.hold(), then, otherwise);
+    }
+    if (opening instanceof Opening.Question question) {
+      return new Piece.Asked(question.id(), question.standing(), then);
+    }
+    return opening instanceof Opening.If given
+        ? new Piece.Choice(given.condition(), then, otherwise)
+        : new Piece.Photo(then);
   }
 
   private void inline(Node node, List<Piece> out) {

@@ -1,5 +1,6 @@
 package curewindow.guide;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +14,9 @@ import java.util.Optional;
  * nothing is left. Lists that only a clause parts are joined to one.
  */
 final class PieceWriter {
+
+  /** Starts the attributes by which the page's script shows and hides. */
+  private static final String TIMED = "data-";
 
   private final GuideFacts facts;
   private final int headingShift;
@@ -29,6 +33,13 @@ final class PieceWriter {
 
     static Out lost(Piece.Tag tag) {
       return new Out(tag, "", true);
+    }
+
+    /** With attributes, which running text gets by an element around it. */
+    Out with(String attributes) {
+      return tag == null
+          ? new Out(new Piece.Tag("span", attributes), inner, lost)
+          : new Out(new Piece.Tag(tag.name(), tag.attributes() + attributes), inner, lost);
     }
   }
 
@@ -88,6 +99,8 @@ final class PieceWriter {
     return first.tag() != null
         && second.tag() != null
         && first.tag().isList()
+        && !first.tag().attributes().contains(TIMED)
+        && !second.tag().attributes().contains(TIMED)
         && first.tag().name().equals(second.tag().name());
   }
 
@@ -95,12 +108,29 @@ final class PieceWriter {
     for (Piece piece : blocks) {
       if (piece instanceof Piece.Choice choice) {
         out.add(Out.EDGE);
-        flatten(choice.condition().holds(facts) ? choice.then() : choice.otherwise(), out);
+        flatten(choice.shown(facts), out);
         out.add(Out.EDGE);
-      } else {
+      } else if (piece instanceof Piece.Timed timed) {
+        timed(timed, out);
+      } else if (piece instanceof Piece.Asked asked) {
+        out.add(settle(asked.blocks().get(0)).with(" id=\"q-" + asked.id() + "\""));
+        flatten(asked.blocks().subList(1, asked.blocks().size()), out);
+      } else if (!(piece instanceof Piece.Photo)) {
         out.add(settle(piece));
       }
     }
+  }
+
+  /** Both parts, marked for the page's script; what holds only later is hidden until then. */
+  private void timed(Piece.Timed timed, List<Out> out) {
+    if (!facts.has("hold", timed.hold())) {
+      return;
+    }
+    Optional<Long> end = facts.over(timed.hold()).map(Instant::getEpochSecond);
+    String until = end.map(e -> " " + TIMED + "to=\"" + e + "\"").orElse("");
+    shown(timed.before()).forEach(o -> out.add(until.isEmpty() ? o : o.with(until)));
+    end.map(e -> " " + TIMED + "from=\"" + e + "\" hidden")
+        .ifPresent(from -> shown(timed.after()).forEach(o -> out.add(o.with(from))));
   }
 
   private Out settle(Piece piece) {
@@ -148,7 +178,8 @@ final class PieceWriter {
     return name.equals("hr") ? open : open + out.inner() + "</" + name + ">";
   }
 
-  private Optional<String> inline(List<Piece> pieces) {
+  /** Running text, or empty where the job lacks a value in it. */
+  Optional<String> inline(List<Piece> pieces) {
     StringBuilder html = new StringBuilder();
     for (Piece piece : pieces) {
       if (piece instanceof Piece.Fixed fixed) {

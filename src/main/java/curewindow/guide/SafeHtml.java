@@ -68,6 +68,11 @@ final class SafeHtml {
     return body(html, allowed()).html();
   }
 
+  /** What is read of HTML. */
+  static String text(String html) {
+    return Parser.parseBodyFragment(html, "").text().strip();
+  }
+
   /** The rendered guide, cleaned, with the elements for clauses and values kept. */
   static Element cleanGuide(String html) {
     Element body = body(html, allowedWithOurs());

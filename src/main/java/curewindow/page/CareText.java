@@ -16,7 +16,6 @@ final class CareText {
   /** A guide on a page; {@code lang} only where it is not in the page's language. */
   record Text(Optional<String> lang, String title, String html) {}
 
-  private static final String NORMAL = "normal";
   private static final String CAUTIONS = "cautions";
 
   private final GuideLibrary guides;
@@ -40,10 +39,6 @@ final class CareText {
     view.job().found().forEach(f -> ids.add(f.kind().id()));
     ids.add("washing");
     return ids.stream().flatMap(id -> text(id, 1).stream()).toList();
-  }
-
-  Optional<Text> normal() {
-    return text(NORMAL, 1);
   }
 
   Optional<Text> cautions() {

@@ -28,8 +28,8 @@ record CustomerView(
     List<Group> groups,
     String basis,
     Optional<Strip.Picture> strip,
-    List<Settle> settles,
-    Optional<CareText.Text> normal,
+    Optional<String> askedLang,
+    List<Asking.Group> asked,
     Optional<String> care,
     Optional<CareText.Text> cautions,
     List<Fitted> fitted,
@@ -95,15 +95,6 @@ record CustomerView(
       String day,
       String time,
       String likelyDay) {}
-
-  /** Something that is normal until a date. */
-  record Settle(
-      String label,
-      String now,
-      String later,
-      String after,
-      Optional<Long> to,
-      Optional<String> write) {}
 
   /** What was fitted, with its facts. */
   record Fitted(String service, List<Contact.Pair> facts) {}

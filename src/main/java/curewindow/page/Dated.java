@@ -132,10 +132,8 @@ final class Dated {
     return freed;
   }
 
-  /** When time alone ends the state, and no stricter hold forbids any longer what that allows. */
   private Optional<Long> over(Release release) {
-    Optional<Long> own = lasting(release);
-    return own.isEmpty() ? own : stricter.than(release).map(Dated::lasting).orElse(own);
+    return stricter.over(release).map(Instant::getEpochSecond);
   }
 
   List<CustomerView.Group> groups() {
@@ -160,7 +158,7 @@ final class Dated {
         release.hold(),
         words.text("hold." + release.hold() + ".label"),
         now.shape,
-        longer.map(this::see).orElseGet(() -> words.text(now.key)),
+        longer.map(l -> see(l, words)).orElseGet(() -> words.text(now.key)),
         then.shape,
         words.text(then.key),
         over(release),
@@ -171,7 +169,8 @@ final class Dated {
         likelyShown(release) ? clasped(words.shortDay(release.likely(), zone)) : "–");
   }
 
-  private String see(Release longer) {
+  /** That another hold has to be awaited. */
+  static String see(Release longer, Words words) {
     String label = words.text("hold." + longer.hold() + ".label");
     return words.text("page.state.wait-see", Map.of("label", label));
   }
@@ -185,35 +184,6 @@ final class Dated {
   /** Not for a visit, which ends nothing, nor where even the middle weather is not enough. */
   private static boolean likelyShown(Release release) {
     return release.kind() != HoldKind.VISIT && release.becauseLikely().isMet();
-  }
-
-  List<CustomerView.Settle> settles(Contact contact, Map<String, String> job) {
-    return view.timeline().releases().stream()
-        .filter(r -> r.kind() == HoldKind.SETTLE)
-        .map(r -> settle(r, contact, job))
-        .toList();
-  }
-
-  private CustomerView.Settle settle(Release release, Contact contact, Map<String, String> job) {
-    Map<String, String> until = Map.of("when", when.dayAndTime(release));
-    boolean ask = release.end() instanceof AskUs;
-    String done = words.text("hold." + release.hold() + ".done");
-    Map<String, String> asked =
-        Map.of(
-            "label",
-            words.text("hold." + release.hold() + ".label"),
-            "id",
-            job.get("id"),
-            "car",
-            job.get("car"));
-    String body = words.text("page.normal.body", asked);
-    return new CustomerView.Settle(
-        asked.get("label"),
-        words.text("hold." + release.hold() + ".until", until),
-        ask ? words.text("hold." + release.hold() + ".ask", until) : done,
-        done,
-        Optional.of(release.end().at().getEpochSecond()),
-        contact.sms(body).or(() -> contact.mail(words.text("page.normal.subject", asked), body)));
   }
 
   /** A hold's name in few words, where the language has one. */

@@ -10,6 +10,7 @@ import curewindow.shop.Service;
 import curewindow.shop.Shop;
 import curewindow.shop.Spot;
 import curewindow.words.Words;
+import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
@@ -65,6 +66,17 @@ public final class JobFacts implements GuideFacts {
       case "job" -> parts.length == 2 ? job(parts[1]) : Optional.empty();
       default -> parts.length == 2 ? ofService(parts[0], parts[1]) : Optional.empty();
     };
+  }
+
+  @Override
+  public Optional<Instant> over(String hold) {
+    return view.timeline()
+        .of(hold)
+        .flatMap(
+            r ->
+                r.kind() == HoldKind.SETTLE
+                    ? Optional.of(r.end().at())
+                    : new Stricter(view).over(r));
   }
 
   private Optional<String> hold(String id, String what) {

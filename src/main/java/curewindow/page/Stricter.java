@@ -74,6 +74,16 @@ final class Stricter {
         .max(Comparator.comparing(Stricter::end));
   }
 
+  /** When time alone ends a hold, and no stricter one forbids any longer what that allows. */
+  Optional<Instant> over(Release release) {
+    Optional<Instant> own = certain(release);
+    return own.isEmpty() ? own : than(release).map(Stricter::certain).orElse(own);
+  }
+
+  private static Optional<Instant> certain(Release release) {
+    return release.end() instanceof AskUs ? Optional.empty() : Optional.of(release.end().at());
+  }
+
   private boolean forbids(String stricter, String other) {
     if (stricter.equals(KEEP_DRY)) {
       return dryOutside && WATER_OUTSIDE.contains(other)

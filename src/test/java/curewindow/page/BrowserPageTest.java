@@ -107,7 +107,7 @@ class BrowserPageTest {
     assertEquals("normal until", browser.seen("tr[data-hold=haze] .state"));
     browser.later(Duration.ofMinutes(1));
     assertEquals("show us", browser.seen("tr[data-hold=haze] .state"));
-    assertEquals("Any haze left is one for us: show us.", browser.seen(".settle .state"));
+    assertEquals("show us", browser.seen("summary .state"), "the first question is on haze");
     assertEquals("come in from", browser.seen("tr[data-hold=inspection] .state"), "on Monday");
     browser.later(Duration.ofHours(16));
     assertEquals("come in any open day", browser.seen("tr[data-hold=inspection] .state"));

@@ -1,0 +1,122 @@
+package curewindow.page;
+
+import curewindow.cure.Release;
+import curewindow.cure.Release.AskUs;
+import curewindow.guide.GuideLibrary;
+import curewindow.guide.GuideQuestion;
+import curewindow.words.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The part of a customer's page that answers: is this normal? */
+final class Asking {
+
+  /** The questions under one heading. */
+  record Group(String title, List<Card> cards) {}
+
+  /** A question, its answer, and a link that prepares a message to the shop. */
+  record Card(
+      String id,
+      String text,
+      Optional<Stand> stand,
+      String html,
+      Optional<String> photo,
+      String href,
+      String button) {}
+
+  /** How it stands now, and, where time alone changes it, from {@code to} on. */
+  record Stand(String shape, String now, Optional<Long> to, String thenShape, String then) {}
+
+  private final JobView view;
+  private final Words words;
+  private final Contact contact;
+  private final Stricter stricter;
+  private final When when;
+
+  Asking(JobView view, Contact contact) {
+    this.view = view;
+    this.words = view.words();
+    this.contact = contact;
+    this.stricter = new Stricter(view);
+    this.when = new When(view);
+  }
+
+  List<Group> groups(GuideLibrary guides) {
+    List<Group> groups = new ArrayList<>();
+    for (GuideQuestion question : Questions.answered(view, guides)) {
+      int last = groups.size() - 1;
+      List<Card> cards = new ArrayList<>();
+      if (last >= 0 && groups.get(last).title().equals(question.group())) {
+        cards.addAll(groups.remove(last).cards());
+      }
+      cards.add(card(question));
+      groups.add(new Group(question.group(), cards));
+    }
+    return groups;
+  }
+
+  private Card card(GuideQuestion question) {
+    Optional<String> photo =
+        Optional.of(question.photo())
+            .filter(p -> !p.isEmpty())
+            .map(p -> words.text("page.normal.photo", Map.of("photo", p)));
+    Optional<String> message = message(question, photo.orElse(""));
+    String button =
+        message.isEmpty()
+            ? words.text("page.reach.call", Map.of("phone", view.shop().phone()))
+            : words.text(photo.isPresent() ? "page.normal.write" : "page.normal.ask");
+    return new Card(
+        question.id(),
+        question.heading(),
+        question.standing().flatMap(this::stand),
+        question.html().strip(),
+        photo,
+        message.orElseGet(() -> "tel:" + Contact.dialled(view.shop().phone())),
+        button);
+  }
+
+  /** A text message where the shop has a number for them, else a mail, else nothing. */
+  private Optional<String> message(GuideQuestion question, String photo) {
+    Map<String, String> about =
+        Map.of("id", view.job().id(), "question", question.heading(), "photo", photo);
+    String subject = words.text("page.normal.subject", about);
+    return contact
+        .sms(words.text("page.normal.body", about).strip())
+        .or(() -> contact.mail(subject, photo));
+  }
+
+  private Optional<Stand> stand(GuideQuestion.Standing standing) {
+    return view.timeline()
+        .of(standing.hold())
+        .map(r -> standing.normal() ? normal(r) : awaited(r));
+  }
+
+  private Stand normal(Release release) {
+    return new Stand(
+        "rest",
+        words.text("page.normal.until", Map.of("when", when.shortDay(release))),
+        Optional.of(release.end().at().getEpochSecond()),
+        "ask",
+        words.text("page.state.show"));
+  }
+
+  private Stand awaited(Release release) {
+    boolean ask = release.end() instanceof AskUs;
+    String now =
+        ask
+            ? words.text("page.state.ask")
+            : stricter
+                .than(release)
+                .map(longer -> Dated.see(longer, words))
+                .orElseGet(
+                    () -> words.text("page.normal.wait", Map.of("when", when.shortDay(release))));
+    return new Stand(
+        ask ? "ask" : "wait",
+        now,
+        stricter.over(release).map(java.time.Instant::getEpochSecond),
+        "go",
+        words.text("page.state.go"));
+  }
+}
