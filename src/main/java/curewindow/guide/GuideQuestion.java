@@ -38,8 +38,8 @@ public record GuideQuestion(
   /**
    * How the matter of a question stands.
    *
-   * @param normal whether it is normal until the hold's end and a matter for the shop after it; else
-   *     the customer waits until then and may go ahead after it
+   * @param normal whether it is normal until the hold's end and a matter for the shop after it;
+   *     else the customer waits until then and may go ahead after it
    * @param hold the hold's id
    */
   public record Standing(boolean normal, String hold) {}

@@ -88,9 +88,7 @@ final class Asking {
   }
 
   private Optional<Stand> stand(GuideQuestion.Standing standing) {
-    return view.timeline()
-        .of(standing.hold())
-        .map(r -> standing.normal() ? normal(r) : awaited(r));
+    return view.timeline().of(standing.hold()).map(r -> standing.normal() ? normal(r) : awaited(r));
   }
 
   private Stand normal(Release release) {
