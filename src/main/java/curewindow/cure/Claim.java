@@ -23,6 +23,8 @@ record Claim(
     long floor,
     long lookBy) {
 
+  private static final Driver[] DRIVERS = Driver.values();
+
   /**
    * The claim of an item.
    *
@@ -36,7 +38,7 @@ record Claim(
     return new Claim(
         item,
         rule,
-        rule.need().keySet().toArray(Driver[]::new),
+        drivers(rule),
         needs(item, rule),
         finished,
         finished + seconds(rule.floorHours()),
@@ -61,12 +63,24 @@ record Claim(
   }
 
   private static double[] needs(CureItem item, HoldRule rule) {
-    double[] needs = new double[Driver.values().length];
-    rule.need()
-        .forEach(
-            (driver, hours) ->
-                needs[driver.ordinal()] =
-                    driver == Driver.DRY_OUT ? hours / item.permeance() : hours);
+    double[] needs = new double[DRIVERS.length];
+    for (Driver driver : DRIVERS) {
+      Double hours = rule.need().get(driver);
+      if (hours != null) {
+        needs[driver.ordinal()] = driver == Driver.DRY_OUT ? hours / item.permeance() : hours;
+      }
+    }
     return needs;
+  }
+
+  private static Driver[] drivers(HoldRule rule) {
+    Driver[] drivers = new Driver[rule.need().size()];
+    int count = 0;
+    for (Driver driver : DRIVERS) {
+      if (rule.need().containsKey(driver)) {
+        drivers[count++] = driver;
+      }
+    }
+    return drivers;
   }
 }

@@ -3,6 +3,7 @@ package curewindow.cure;
 import curewindow.climate.WeatherYear;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -30,11 +31,17 @@ final class DoseTable {
    * @param skipped hours from the first hour of the weather year to that of the stretch, less first
    * @param sums the year's sums
    * @param base to be added to them, for each weather
+   * @param meanBase mean of the bases
    */
-  private record Stretch(int first, int end, int skipped, YearSums sums, double[] base) {
+  private record Stretch(
+      int first, int end, int skipped, YearSums sums, double[] base, double meanBase) {
 
     double until(int hour, int member) {
       return sums.until(hour + skipped, member) + base[member];
+    }
+
+    double mean(int hour) {
+      return sums.mean(hour + skipped) + meanBase;
     }
   }
 
@@ -74,7 +81,8 @@ final class DoseTable {
         base[m] = before[m] - sums.until(from, m);
         after[m] = base[m] + sums.until(to, m);
       }
-      list.add(new Stretch(first, first + to - from, from - first, sums, base));
+      double meanBase = Arrays.stream(base).average().orElseThrow();
+      list.add(new Stretch(first, first + to - from, from - first, sums, base, meanBase));
       first += to - from;
       before = after;
     }
@@ -172,8 +180,12 @@ final class DoseTable {
    *
    * @param stretch the number of the stretch
    * @param sums from the start of the first year, one for each weather
+   * @return the sums, or the same where the stretch is the first
    */
   double[] within(int stretch, double[] sums) {
+    if (stretch == 0) {
+      return sums;
+    }
     double[] within = new double[members];
     double[] base = stretches[stretch].base();
     for (int m = 0; m < members; m++) {
@@ -189,9 +201,43 @@ final class DoseTable {
   }
 
   /** Takes away the weathers that have not gained a dose by an hour of a stretch. */
-  void and(int stretch, int hour, double[] then, double dose, boolean[] gained) {
+  void keep(int stretch, int hour, double[] then, double dose, WeatherSet gained) {
     Stretch in = stretches[stretch];
-    in.sums().and(hour + in.skipped(), then, dose, gained);
+    in.sums().keep(hour + in.skipped(), then, dose, gained);
+  }
+
+  /** How far the weathers are from a dose at an hour of a stretch, of which so many are further. */
+  double lacking(int stretch, int hour, double[] then, double dose, int further) {
+    Stretch in = stretches[stretch];
+    return in.sums().lacking(hour + in.skipped(), then, dose, further);
+  }
+
+  /** The mean over the weathers of the sums from the start of the first year to an hour. */
+  double mean(int hour) {
+    return stretch(hour).mean(hour);
+  }
+
+  /**
+   * The first hour by which the weathers have gained a dose on the mean since another.
+   *
+   * @param from the other hour
+   * @param dose the dose
+   * @param last the last hour looked at, not before the other
+   * @return the hour, or the last
+   */
+  int meanReach(int from, double dose, int last) {
+    double sum = mean(from) + dose;
+    int low = from;
+    int high = last;
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (mean(middle) >= sum) {
+        high = middle;
+      } else {
+        low = middle + 1;
+      }
+    }
+    return low;
   }
 
   /**

@@ -1,9 +1,7 @@
 package curewindow.cure;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.function.IntPredicate;
 
 /**
  * When one hold of one job ends, in each of the weathers. Times are seconds of local standard time.
@@ -13,30 +11,23 @@ import java.util.function.IntPredicate;
  *
  * <p>Only two of the ends are asked for, the median and the ninth tenth. So they are not computed
  * one by one: how many weathers are done is counted at whole hours, all weathers at once, and a
- * binary search finds the hour in which the asked one ends; only ends within that hour are
- * computed.
+ * search from a guess finds the hour in which the asked one ends; only ends within that hour are
+ * computed. The guess is where the weathers' mean dose is enough. It decides nothing but the speed.
  */
 final class HoldEnds {
 
-  /** Hours of the first step when looking for an end. */
-  private static final int FIRST_STEP = 24;
-
-  /** The same from the median on. */
-  private static final int NEXT_STEP = 6;
+  /** Hours of the first step away from a guess. */
+  private static final int STEP = 2;
 
   private final JobDoses doses;
   private final List<Claim> claims;
-  private final List<Wanted> wanted = new ArrayList<>(4);
 
-  /** Of the wanted, those that decide whether a weather is done. */
+  /** What is still wanted and decides whether a weather is done. */
   private final List<Wanted> deciding = new ArrayList<>(4);
 
   private final int members;
 
-  /** For each weather the latest look-by that comes before the need is met, or the least number. */
-  private final long[] missed;
-
-  private boolean anyMissed;
+  private final Missed missed;
 
   /** No end is earlier: the latest of floors, ends in the bay, and pickup if it takes longer. */
   private long least = Long.MIN_VALUE;
@@ -67,13 +58,12 @@ final class HoldEnds {
     this.doses = doses;
     this.claims = claims;
     this.members = members;
-    missed = new long[members];
-    Arrays.fill(missed, Long.MIN_VALUE);
+    missed = new Missed(members);
     for (Claim claim : claims) {
       add(claim);
     }
-    done = anyMissed ? count(notMissed()) : members;
-    median = end((members + 1) / 2, least);
+    done = missed.isAny() ? missed.others().count() : members;
+    median = end((members + 1) / 2);
     ninth = later((9 * members + 9) / 10);
   }
 
@@ -92,8 +82,7 @@ final class HoldEnds {
   }
 
   private void add(Wanted more) {
-    wanted.add(more);
-    anyMissed |= more.raiseMissed(missed);
+    missed.add(more);
     for (Wanted other : deciding) {
       if (more.isMetWith(other)) {
         return;
@@ -113,91 +102,69 @@ final class HoldEnds {
     return ninth;
   }
 
-  /**
-   * The end of a number in the order of ends.
-   *
-   * @param number from 1
-   * @param from a time that it is not before
-   */
-  private Decision end(int number, long from) {
+  /** The end of a number in the order of ends, from 1. */
+  private Decision end(int number) {
     if (number > done) {
       return pastLookBy(number);
     }
     if (deciding.isEmpty()) {
       return decision(0, least);
     }
-    int first = hours().hour(from);
-    int hour = search(number, first, FIRST_STEP);
-    return hour == first ? decision(first(metAt(first)), from) : within(hour, number);
+    int first = hours().hour(least);
+    int hour = first;
+    for (int i = 0; i < deciding.size(); i++) {
+      Wanted one = deciding.get(i);
+      hour = search(one, hour, one.doses().guess(one.dose(), last()), number);
+    }
+    hour = searchAll(hour, number);
+    return hour == first ? decision(metAt(first).next(0), least) : within(hour, number);
   }
 
   /** The end of a number that is not before the median's. */
   private Decision later(int number) {
     if (number > done || median.at() == least) {
-      return end(number, least);
+      return end(number);
     }
-    int hour = search(number, hours().hour(median.at()), NEXT_STEP);
-    return within(hour, number);
+    int first = hours().hour(median.at());
+    int hour = first;
+    for (int i = 0; i < deciding.size(); i++) {
+      Wanted one = deciding.get(i);
+      int guess = one.doses().guess(one.dose(), members - number, first, last());
+      hour = search(one, hour, guess, number);
+    }
+    return within(searchAll(hour, number), number);
   }
 
   private PickupDoses hours() {
     return deciding.get(0).doses();
   }
 
-  /**
-   * The first hour, not before a given one, by whose start so many weathers are done. None is done
-   * before each of the needs is met in as many, which is quickly found.
-   */
-  private int search(int number, int first, int firstStep) {
-    int low = first;
-    for (int i = 0; i < deciding.size(); i++) {
-      Wanted one = deciding.get(i);
-      low = search(low, firstStep, hour -> one.count(hour, members) >= number);
-    }
-    return deciding.size() == 1 && !anyMissed
-        ? low
-        : search(low, 0, hour -> count(metAt(hour)) >= number);
+  /** By the start of this hour all is over, one way or the other. */
+  private int last() {
+    return hours().hour(latest - 1) + 1;
   }
 
-  /** The first hour at which something holds that goes on to hold: growing steps, then halves. */
-  private int search(int first, int firstStep, IntPredicate holds) {
-    int low = first;
-    int high = hours().hour(latest - 1) + 1;
-    int step = firstStep;
-    while (low + step < high && !holds.test(low + step)) {
-      low += step + 1;
-      step = 2 * step + 1;
-    }
-    high = Math.min(high, low + step);
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      if (holds.test(middle)) {
-        high = middle;
-      } else {
-        low = middle + 1;
-      }
-    }
-    return low;
+  /** The first hour, not before a given one, by whose start a need is met in so many weathers. */
+  private int search(Wanted one, int first, int guess, int number) {
+    return Search.first(first, last(), guess, STEP, hour -> one.count(hour, members) >= number);
+  }
+
+  /**
+   * The first hour by whose start so many weathers are done.
+   *
+   * @param first none is done before: the hour by which each need is met in as many
+   * @param number how many
+   */
+  private int searchAll(int first, int number) {
+    return deciding.size() == 1 && !missed.isAny()
+        ? first
+        : Search.first(first, last(), first, STEP, hour -> metAt(hour).count() >= number);
   }
 
   private Decision pastLookBy(int number) {
-    long[] sorted = missed.clone();
-    Arrays.sort(sorted);
-    long lookBy = sorted[number - 1];
-    int member = 0;
-    while (missed[member] != lookBy) {
-      member++;
-    }
-    return new Decision(missing(member, lookBy), member, lookBy, true);
-  }
-
-  private Claim missing(int member, long lookBy) {
-    for (Wanted one : wanted) {
-      if (one.claim().lookBy() == lookBy && one.met(member) == DoseTable.NEVER) {
-        return one.claim();
-      }
-    }
-    throw new IllegalStateException("no item misses the look-by " + lookBy);
+    int member = missed.member(number - done);
+    Claim claim = missed.claim(member);
+    return new Decision(claim, member, claim.lookBy(), true);
   }
 
   /**
@@ -207,33 +174,33 @@ final class HoldEnds {
    * @param number the number
    */
   private Decision within(int hour, int number) {
-    boolean[] met = metAt(hour);
-    boolean[] early = metAt(hour - 1);
-    long[] ends = new long[members];
-    long[] sorted = new long[members];
-    int found = 0;
-    for (int m = 0; m < members; m++) {
-      if (met[m] && !early[m]) {
-        ends[m] = exact(m, hour);
-        insert(ends[m], sorted, found++);
-      }
+    WeatherSet early = metAt(hour - 1);
+    WeatherSet met = metAt(hour);
+    met.removeAll(early);
+    int found = met.count();
+    long[] ends = new long[found];
+    int[] whose = new int[found];
+    int count = 0;
+    for (int m = met.next(0); m >= 0; m = met.next(m + 1)) {
+      insert(exact(m, hour), m, ends, whose, count++);
     }
-    long end = sorted[number - count(early) - 1];
-    int first = 0;
-    while (ends[first] != end || early[first]) {
-      first++;
-    }
-    return decision(first, end);
-  }
-
-  /** Puts a number where it belongs among so many in order. */
-  private static void insert(long number, long[] sorted, int count) {
-    int at = count;
-    while (at > 0 && sorted[at - 1] > number) {
-      sorted[at] = sorted[at - 1];
+    int at = number - early.count() - 1;
+    while (at > 0 && ends[at - 1] == ends[at]) {
       at--;
     }
-    sorted[at] = number;
+    return decision(whose[at], ends[at]);
+  }
+
+  /** Puts an end where it belongs among so many in order, after those at the same time. */
+  private static void insert(long end, int member, long[] ends, int[] whose, int count) {
+    int at = count;
+    while (at > 0 && ends[at - 1] > end) {
+      ends[at] = ends[at - 1];
+      whose[at] = whose[at - 1];
+      at--;
+    }
+    ends[at] = end;
+    whose[at] = member;
   }
 
   private long exact(int member, int hour) {
@@ -270,38 +237,14 @@ final class HoldEnds {
     return end;
   }
 
-  private static int count(boolean[] met) {
-    int count = 0;
-    for (boolean one : met) {
-      count += one ? 1 : 0;
-    }
-    return count;
-  }
-
-  private static int first(boolean[] met) {
-    int member = 0;
-    while (!met[member]) {
-      member++;
-    }
-    return member;
-  }
-
   /** Which weathers are done by the start of an hour. */
-  private boolean[] metAt(int hour) {
-    boolean[] met = notMissed();
+  private WeatherSet metAt(int hour) {
+    WeatherSet met = missed.others();
     for (int i = 0; i < deciding.size(); i++) {
       Wanted one = deciding.get(i);
       if (one.matters(hour)) {
-        one.doses().and(hour, one.dose(), met);
+        one.doses().keep(hour, one.dose(), met);
       }
-    }
-    return met;
-  }
-
-  private boolean[] notMissed() {
-    boolean[] met = new boolean[members];
-    for (int m = 0; m < members; m++) {
-      met[m] = missed[m] == Long.MIN_VALUE;
     }
     return met;
   }

@@ -61,7 +61,8 @@ final class JobDoses {
    */
   Wanted wanted(Claim claim, Driver driver) {
     PickupDoses of = doses(claim.item().exposure(), driver);
-    return new Wanted(claim, of, claim.need(driver) - of.inBay(claim.finished(), pickup));
+    double need = claim.need(driver);
+    return new Wanted(claim, of, need - of.inBay(claim.finished(), pickup), need);
   }
 
   /**

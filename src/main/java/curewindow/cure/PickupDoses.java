@@ -39,6 +39,15 @@ final class PickupDoses {
     return table.until(until, member) - atPickup[member];
   }
 
+  /** What is gained from the pickup to a time after it, in each of the weathers. */
+  double[] since(long until) {
+    double[] since = table.until(until);
+    for (int m = 0; m < since.length; m++) {
+      since[m] -= atPickup[m];
+    }
+    return since;
+  }
+
   /** The sums at the pickup, as the stretch of an hour counts them. */
   private double[] then(int stretch) {
     if (byStretch[stretch] == null) {
@@ -54,9 +63,29 @@ final class PickupDoses {
   }
 
   /** Takes away the weathers that have not given a dose by the start of an hour. */
-  void and(int hour, double dose, boolean[] gained) {
+  void keep(int hour, double dose, WeatherSet gained) {
     int stretch = table.stretchOf(hour);
-    table.and(stretch, hour, then(stretch), dose, gained);
+    table.keep(stretch, hour, then(stretch), dose, gained);
+  }
+
+  /** About the hour by which a dose is gained in half of the weathers, at most a last hour. */
+  int guess(double dose, int last) {
+    int first = hour(pickup);
+    return first >= last ? last : table.meanReach(first, dose, last);
+  }
+
+  /**
+   * About the hour by which a dose is gained in all but so many weathers.
+   *
+   * @param dose the dose
+   * @param further how many weathers may need longer
+   * @param from an hour before it
+   * @param last the last hour looked at
+   */
+  int guess(double dose, int further, int from, int last) {
+    int stretch = table.stretchOf(from);
+    double lacking = table.lacking(stretch, from, then(stretch), dose, further);
+    return lacking > 0 ? table.meanReach(from, lacking, last) : from;
   }
 
   /** When a dose is gained, not after a last time, or {@link DoseTable#NEVER}. */

@@ -46,12 +46,12 @@ final class Reason {
   /** The driver that the deciding item waits for. */
   Driver slowest(HoldEnds.Decision decision) {
     Claim claim = decision.claim();
-    if (claim.rule().need().size() == 1) {
-      return claim.rule().need().keySet().iterator().next();
+    Driver slowest = claim.drivers()[0];
+    if (claim.drivers().length == 1) {
+      return slowest;
     }
-    Driver slowest = null;
     double least = Double.POSITIVE_INFINITY;
-    for (Driver driver : claim.rule().need().keySet()) {
+    for (Driver driver : claim.drivers()) {
       double readiness = readiness(decision, driver);
       if (readiness < least) {
         least = readiness;

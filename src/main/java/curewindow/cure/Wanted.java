@@ -6,8 +6,9 @@ package curewindow.cure;
  * @param claim the item and its rule
  * @param doses the driver's doses since the pickup
  * @param dose the need, less what the bay has given; above 0
+ * @param whole the whole need
  */
-record Wanted(Claim claim, PickupDoses doses, double dose) {
+record Wanted(Claim claim, PickupDoses doses, double dose, double whole) {
 
   /** When the need is met, not after the look-by, or {@link DoseTable#NEVER}. */
   long met(int member) {
@@ -24,24 +25,22 @@ record Wanted(Claim claim, PickupDoses doses, double dose) {
     return doses == other.doses && dose <= other.dose;
   }
 
+  /** Whether the need is met by the look-by in all weathers; seldom no although it is. */
+  boolean isMetInAll(int members) {
+    return doses.count(doses.hour(claim.lookBy()), dose) == members;
+  }
+
   /**
-   * Raises to the look-by the times of the weathers in which the need is not met by then.
+   * How much of the need is lacking at the look-by.
    *
-   * @param times one for each weather
-   * @return whether there are such weathers
+   * @return for each weather a share of the whole need, above 0 where it is not met
    */
-  boolean raiseMissed(long[] times) {
-    if (doses.count(doses.hour(claim.lookBy()), dose) == times.length) {
-      return false;
+  double[] lacking() {
+    double[] lacking = doses.since(claim.lookBy());
+    for (int m = 0; m < lacking.length; m++) {
+      lacking[m] = (dose - lacking[m]) / whole;
     }
-    boolean missed = false;
-    for (int m = 0; m < times.length; m++) {
-      if (doses.since(claim.lookBy(), m) < dose) {
-        times[m] = Math.max(times[m], claim.lookBy());
-        missed = true;
-      }
-    }
-    return missed;
+    return lacking;
   }
 
   /** Whether an hour begins before the look-by, so that it matters whether the need is met. */

@@ -1,6 +1,7 @@
 package curewindow.cure;
 
 import curewindow.climate.WeatherYear;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
 
@@ -18,6 +19,9 @@ final class YearSums {
 
   private final int members;
   private final double[] before;
+
+  /** Means over the years. */
+  private final double[] mean = new double[WeatherYear.HOURS + 1];
 
   private YearSums(int members) {
     this.members = members;
@@ -39,6 +43,7 @@ final class YearSums {
       for (int hour = 0; hour < WeatherYear.HOURS; hour++) {
         sum += values.applyAsDouble(hour);
         sums.before[(hour + 1) * members + m] = sum;
+        sums.mean[hour + 1] += sum / members;
       }
     }
     return sums;
@@ -57,6 +62,15 @@ final class YearSums {
    */
   double until(int hour, int member) {
     return before[hour * members + member];
+  }
+
+  /**
+   * The mean over the years of their sums from the start of the year.
+   *
+   * @param hour 0 to 8760
+   */
+  double mean(int hour) {
+    return mean[hour];
   }
 
   /** The sum over February 28, which February 29 repeats. */
@@ -86,12 +100,41 @@ final class YearSums {
    * @param hour 0 to 8760
    * @param then the sums at that time, one for each weather
    * @param dose the dose
-   * @param gained one for each weather
+   * @param gained the weathers that are left
    */
-  void and(int hour, double[] then, double dose, boolean[] gained) {
+  void keep(int hour, double[] then, double dose, WeatherSet gained) {
     int at = hour * members;
-    for (int m = 0; m < members; m++) {
-      gained[m] &= before[at + m] - dose >= then[m];
+    for (int from = 0; from < members; from += WeatherSet.BITS) {
+      int end = Math.min(members, from + WeatherSet.BITS);
+      long bits = 0;
+      for (int m = from; m < end; m++) {
+        bits |= (before[at + m] - dose >= then[m] ? 1L : 0) << m;
+      }
+      gained.keep(from, bits);
     }
+  }
+
+  /**
+   * How far the weathers are from a dose, of which so many are further.
+   *
+   * @param hour 0 to 8760
+   * @param then the sums from which the dose counts, one for each weather
+   * @param dose the dose
+   * @param further how many weathers lack more, 0 or more
+   */
+  double lacking(int hour, double[] then, double dose, int further) {
+    int at = hour * members;
+    double[] most = new double[further + 1];
+    Arrays.fill(most, Double.NEGATIVE_INFINITY);
+    for (int m = 0; m < members; m++) {
+      double lacking = then[m] + dose - before[at + m];
+      for (int i = further; i >= 0 && lacking > most[i]; i--) {
+        if (i < further) {
+          most[i + 1] = most[i];
+        }
+        most[i] = lacking;
+      }
+    }
+    return most[further];
   }
 }
