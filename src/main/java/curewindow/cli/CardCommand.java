@@ -1,7 +1,10 @@
 package curewindow.cli;
 
+import curewindow.shop.Handout;
+import curewindow.shop.HandoutChoice;
 import curewindow.shop.Job;
 import curewindow.site.CardFile;
+import curewindow.site.CodeReport;
 import curewindow.site.LoadedShop;
 import curewindow.site.Tokens;
 import java.io.IOException;
@@ -11,7 +14,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -19,20 +22,18 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 @Command(
     name = "card",
-    description = "Makes a print-ready PDF with the cards of some jobs, 85 x 55 mm.",
+    description = "Makes a print-ready PDF with cards or other handouts of some jobs.",
     mixinStandardHelpOptions = true)
 final class CardCommand implements Callable<Integer> {
 
   @Mixin private ShopOption shop;
+  @Mixin private CardJobs which;
+  @Mixin private HandoutOptions handout;
   @Spec private CommandSpec spec;
-
-  @Parameters(paramLabel = "JOB", arity = "1..*", description = "the ids of the jobs")
-  private List<String> ids;
 
   @Option(
       names = "--out",
@@ -41,35 +42,66 @@ final class CardCommand implements Callable<Integer> {
       description = "the PDF to write; ${DEFAULT-VALUE} if left out")
   private Path file;
 
+  @Option(
+      names = "--explain",
+      description = "writes nothing, and tells how large the code is on each handout")
+  private boolean explain;
+
   @Override
   public Integer call() throws IOException {
-    refuseOtherFiles();
-    LoadedShop loaded = shop.load();
-    List<Job> jobs = new ArrayList<>();
-    for (String id : ids) {
-      Optional<Job> job = JobLookup.find(loaded, id, spec.commandLine().getErr());
-      if (job.isEmpty()) {
-        return Exit.PROBLEMS;
-      }
-      jobs.add(job.get());
+    which.refuseNone();
+    if (!explain) {
+      refuseOtherFiles();
     }
-    if (loaded.ledgerIsBroken()) {
-      ProblemLines.print(loaded.problems(), spec.commandLine().getErr());
+    LoadedShop loaded = shop.load();
+    PrintWriter err = spec.commandLine().getErr();
+    Optional<List<Job>> jobs = which.of(loaded, err);
+    if (jobs.isEmpty()) {
       return Exit.PROBLEMS;
     }
-    CardFile.Result result = CardFile.write(loaded, jobs, file, Clock.systemUTC(), Tokens.secure());
+    if (loaded.ledgerIsBroken()) {
+      ProblemLines.print(loaded.problems(), err);
+      return Exit.PROBLEMS;
+    }
+    HandoutChoice choice = handout.or(loaded.shop().orElseThrow().handout());
+    return explain ? explain(loaded, jobs.get()) : write(loaded, jobs.get(), choice);
+  }
+
+  private int explain(LoadedShop loaded, List<Job> jobs) {
+    List<Handout> kinds = handout.kind().map(List::of).orElse(Arrays.asList(Handout.values()));
+    PrintWriter out = spec.commandLine().getOut();
+    for (Job job : jobs) {
+      out.println(job.id() + ":");
+      CodeReport.of(loaded, job, kinds).forEach(line -> out.println("  " + line));
+    }
+    return Exit.OK;
+  }
+
+  private int write(LoadedShop loaded, List<Job> jobs, HandoutChoice choice) throws IOException {
+    CardFile cards = new CardFile(loaded, Clock.systemUTC(), Tokens.secure());
+    CardFile.Result result = cards.write(jobs, choice, file);
     PrintWriter out = spec.commandLine().getOut();
     ProblemLines.print(result.problems(), spec.commandLine().getErr());
+    if (!result.without().isEmpty()) {
+      out.println("no window has to wait: " + String.join(", ", result.without()));
+    }
     if (result.written()) {
-      out.println(file + ": " + jobs.size() + (jobs.size() == 1 ? " card" : " cards"));
+      out.println(file + ": " + told(jobs.size() - result.without().size(), choice));
     }
     return result.problems().isEmpty() ? Exit.OK : Exit.PROBLEMS;
+  }
+
+  private static String told(int jobs, HandoutChoice choice) {
+    return choice.as().id() + " for " + jobs + (jobs == 1 ? " job" : " jobs");
   }
 
   /** Only a PDF is ever replaced, so that a slip of the hand costs no file of the shop's. */
   private void refuseOtherFiles() throws IOException {
     if (!file.toString().endsWith(".pdf")) {
       throw new IOException(file + " does not end in .pdf; name the PDF to write with --out");
+    }
+    if (Files.isDirectory(file)) {
+      throw new IOException(file + " is a folder; name another file with --out");
     }
     if (Files.exists(file)) {
       try (InputStream in = Files.newInputStream(file)) {

@@ -1,5 +1,6 @@
 package curewindow.handout;
 
+import com.openhtmltopdf.bidi.support.ICUBidiReorderer;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -58,9 +59,21 @@ enum PaperFont {
     return Arrays.stream(values()).filter(f -> f.id.equals(id)).findFirst();
   }
 
-  /** The width of a text in millimetres at a size in points. */
+  /** The width of a text in millimetres at a size in points; joined letters are joined first. */
   double width(String text, double points) {
-    return measures().ems(text) * points * 25.4 / 72;
+    String drawn = isRightToLeft(text) ? Shaper.joined(text) : text;
+    return measures().ems(drawn) * points * 25.4 / 72;
+  }
+
+  /** Whether a text has letters that are written from right to left. */
+  static boolean isRightToLeft(String text) {
+    return text.codePoints().anyMatch(PaperFont::isRightToLeft);
+  }
+
+  private static boolean isRightToLeft(int character) {
+    byte direction = Character.getDirectionality(character);
+    return direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT
+        || direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT_ARABIC;
   }
 
   /** Whether the font has a character. */
@@ -71,7 +84,7 @@ enum PaperFont {
   /** The characters of a text that the font lacks, each once. */
   String lacking(String text) {
     return text.codePoints()
-        .filter(c -> !Character.isWhitespace(c) && !has(c))
+        .filter(c -> !Character.isWhitespace(c) && c != TextBox.MAY_BREAK.charAt(0) && !has(c))
         .distinct()
         .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
         .toString();
@@ -88,6 +101,16 @@ enum PaperFont {
       measures = Measures.of(this);
     }
     return measures;
+  }
+
+  /** Loaded only where there is something to join. */
+  private static final class Shaper {
+
+    private static final ICUBidiReorderer SHAPER = new ICUBidiReorderer();
+
+    static synchronized String joined(String text) {
+      return SHAPER.shapeText(text);
+    }
   }
 
   private record Measures(CmapLookup glyphs, int[] advances, double perEm) {

@@ -1,5 +1,7 @@
 package curewindow.handout;
 
+import com.openhtmltopdf.bidi.support.ICUBidiReorderer;
+import com.openhtmltopdf.bidi.support.ICUBidiSplitter;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
@@ -27,17 +29,17 @@ import org.w3c.dom.Document;
 /** Turns filled templates into PDF: embedded fonts, no outside resources, the same bytes again. */
 final class PaperPress {
 
-  private final String styleFile;
+  private final PaperTemplate template;
   private final Problems problems;
 
   /**
    * A press.
    *
-   * @param styleFile the style sheet's file, for problems
-   * @param problems where mistakes of the style sheet are told
+   * @param template the template, whose files are named in problems
+   * @param problems where mistakes of the style sheets are told
    */
-  PaperPress(String styleFile, Problems problems) {
-    this.styleFile = styleFile;
+  PaperPress(PaperTemplate template, Problems problems) {
+    this.template = template;
     this.problems = problems;
   }
 
@@ -47,15 +49,23 @@ final class PaperPress {
    * @param title shown in the window's title
    * @param language a BCP 47 tag
    * @param made the instant given as the time of making
+   * @param twoSided whether every second page is a back, for printers that turn the paper
    */
-  record Label(String title, String language, Instant made) {}
+  record Label(String title, String language, Instant made, boolean twoSided) {}
+
+  /** What is done to the pages once they are set. */
+  interface Finish {
+
+    /** Changes the pages. */
+    void on(PDDocument pdf) throws IOException;
+  }
 
   /** The PDF, or empty where the style sheet leaves no room to print on. */
-  Optional<byte[]> print(Document filled, List<QrCode> codes, CardFormat format, Label label) {
+  Optional<byte[]> print(Document filled, List<QrCode> codes, Label label, Finish finish) {
     PdfRendererBuilder builder = builder(filled, codes);
     try (PdfBoxRenderer renderer = builder.buildPdfRenderer();
         PDDocument pdf = renderer.createPDFKeepOpen()) {
-      CutMarks.add(pdf, format);
+      finish.on(pdf);
       label(pdf, label);
       pdf.setDocumentId((long) filled.getDocumentElement().getTextContent().hashCode());
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
@@ -67,7 +77,7 @@ final class PaperPress {
       problems.add(
           Problem.error(
               "template-mistake",
-              Where.file(styleFile),
+              Where.file(template.styleFile()),
               "the page cannot be laid out: " + e.getMessage(),
               "take back the last change of the style sheet or its template"));
       return Optional.empty();
@@ -78,7 +88,11 @@ final class PaperPress {
     PdfRendererBuilder builder = new PdfRendererBuilder();
     builder.withW3cDocument(filled, null);
     builder.useObjectDrawerFactory(new CodeDrawer(codes));
-    StyleMistakes.tell(builder, styleFile, problems);
+    StyleMistakes.tell(builder, template, problems);
+    if (hasRightToLeft(filled)) {
+      builder.useUnicodeBidiSplitter(new ICUBidiSplitter.ICUBidiSplitterFactory());
+      builder.useUnicodeBidiReorderer(new ICUBidiReorderer());
+    }
     for (ExternalResourceControlPriority when : ExternalResourceControlPriority.values()) {
       builder.useExternalResourceAccessControl((address, type) -> false, when);
     }
@@ -86,6 +100,11 @@ final class PaperPress {
       builder.useFont(font::open, font.family(), font.weight(), FontStyle.NORMAL, true);
     }
     return builder;
+  }
+
+  /** Only such text needs the tables of scripts, which take long to load. */
+  private static boolean hasRightToLeft(Document filled) {
+    return PaperFont.isRightToLeft(filled.getDocumentElement().getTextContent());
   }
 
   private static void label(PDDocument pdf, Label label) {
@@ -100,6 +119,10 @@ final class PaperPress {
     pdf.getDocumentCatalog().setLanguage(label.language());
     PDViewerPreferences shown = new PDViewerPreferences(new COSDictionary());
     shown.setDisplayDocTitle(true);
+    shown.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
+    if (label.twoSided()) {
+      shown.setDuplex(PDViewerPreferences.DUPLEX.DuplexFlipLongEdge);
+    }
     pdf.getDocumentCatalog().setViewerPreferences(shown);
   }
 }

@@ -6,9 +6,12 @@ import curewindow.problem.Where;
 import curewindow.shop.ShopFiles;
 import java.io.IOException;
 import java.io.StringReader;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -28,15 +31,25 @@ import org.xml.sax.SAXParseException;
 /** A template for paper and its style sheet, as the shop folder has them. */
 final class PaperTemplate {
 
+  private static final String FOLDER = "site-templates/";
+
   private final String file;
   private final String html;
-  private final String styleSheet;
+  private final List<Style> styles;
   private final TemplateEngine engine = new TemplateEngine();
 
-  private PaperTemplate(String file, String html, String styleSheet) {
+  /** A style sheet and its file. */
+  private record Style(String file, String text) {
+
+    int lines() {
+      return (int) text.lines().count();
+    }
+  }
+
+  private PaperTemplate(String file, String html, List<Style> styles) {
     this.file = file;
     this.html = html;
-    this.styleSheet = styleSheet;
+    this.styles = List.copyOf(styles);
     StringTemplateResolver resolver = new StringTemplateResolver();
     resolver.setTemplateMode(TemplateMode.XML);
     engine.setTemplateResolver(resolver);
@@ -44,11 +57,21 @@ final class PaperTemplate {
 
   /** Reads {@code site-templates/<name>.html} and {@code .css}; empty where one is missing. */
   static Optional<PaperTemplate> read(ShopFiles files, String name, Problems problems) {
-    String file = "site-templates/" + name + ".html";
+    return read(files, PaperFormat.TemplateFiles.of(name), problems);
+  }
+
+  /** Reads a template with one or more style sheets; empty where a file is missing. */
+  static Optional<PaperTemplate> read(
+      ShopFiles files, PaperFormat.TemplateFiles names, Problems problems) {
+    String file = FOLDER + names.page() + ".html";
     Optional<String> html = files.text(file, problems);
-    Optional<String> css = files.text("site-templates/" + name + ".css", problems);
-    return html.isPresent() && css.isPresent()
-        ? Optional.of(new PaperTemplate(file, html.get(), css.get()))
+    List<Style> styles = new ArrayList<>();
+    for (String name : names.styles()) {
+      String style = FOLDER + name + ".css";
+      files.text(style, problems).ifPresent(text -> styles.add(new Style(style, text)));
+    }
+    return html.isPresent() && styles.size() == names.styles().size()
+        ? Optional.of(new PaperTemplate(file, html.get(), styles))
         : Optional.empty();
   }
 
@@ -57,9 +80,27 @@ final class PaperTemplate {
     return file;
   }
 
-  /** The style sheet's file, relative to the shop folder. */
+  /** The first style sheet's file, relative to the shop folder. */
   String styleFile() {
-    return file.replaceFirst("html$", "css");
+    return styles.get(0).file();
+  }
+
+  /** The place of a line, counted from 1 through all style sheets; of the first one for line 0. */
+  Where styleAt(int line) {
+    int left = line;
+    for (Style style : styles) {
+      if (left >= 1 && left <= style.lines()) {
+        return new Where(style.file(), left, 1, "");
+      }
+      left -= style.lines();
+    }
+    return Where.file(styleFile());
+  }
+
+  private String allStyles() {
+    return styles.stream()
+        .map(s -> s.text().endsWith("\n") ? s.text() : s.text() + "\n")
+        .collect(Collectors.joining());
   }
 
   /**
@@ -72,7 +113,7 @@ final class PaperTemplate {
   Optional<Document> fill(Map<String, Object> values, String pageRule, Problems problems) {
     try {
       Document document = parse(engine.process(html, new Context(Locale.ROOT, values)));
-      style(document, pageRule + styleSheet);
+      style(document, pageRule + allStyles());
       return Optional.of(document);
     } catch (TemplateProcessingException e) {
       TemplateProcessingException placed = placed(e);

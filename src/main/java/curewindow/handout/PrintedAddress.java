@@ -19,6 +19,9 @@ record PrintedAddress(String code, String site, List<String> groups) {
 
   private static final int GROUP = 4;
 
+  /** A part of an address that is longer may be broken anywhere. */
+  private static final int LONGEST_RUN = 12;
+
   PrintedAddress {
     Objects.requireNonNull(code, "code");
     Objects.requireNonNull(site, "site");
@@ -42,6 +45,21 @@ record PrintedAddress(String code, String site, List<String> groups) {
         start.toUpperCase(Locale.ROOT) + rest,
         address.getRawAuthority().toLowerCase(Locale.ROOT) + path.substring(0, last),
         grouped(path.substring(last)));
+  }
+
+  /** The site with {@link TextBox#MAY_BREAK} wherever a line may end that is too short for it. */
+  String brokenSite() {
+    StringBuilder broken = new StringBuilder();
+    int run = 0;
+    for (int i = 0; i < site.length(); i++) {
+      char sign = site.charAt(i);
+      broken.append(sign);
+      run = "./-".indexOf(sign) >= 0 ? 0 : run + 1;
+      if (run % LONGEST_RUN == 0 && i < site.length() - 1) {
+        broken.append(TextBox.MAY_BREAK);
+      }
+    }
+    return broken.toString();
   }
 
   private static List<String> grouped(String secret) {

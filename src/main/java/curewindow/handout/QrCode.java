@@ -6,6 +6,7 @@ import io.nayuki.qrcodegen.QrSegmentAdvanced;
 import java.util.BitSet;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -22,6 +23,9 @@ public final class QrCode {
   /** The smallest module that is printed, in millimetres. */
   public static final double SMALLEST_MODULE = 0.4;
 
+  /** From here on a module, in millimetres, is so wide that more redundancy is worth its room. */
+  public static final double ROOMY_MODULE = 0.8;
+
   private static final Map<CodeLevel, Ecc> LEVELS =
       new EnumMap<>(
           Map.of(
@@ -34,10 +38,21 @@ public final class QrCode {
   private final int version;
   private final CodeLevel level;
   private final int modules;
+  private final List<Segment> segments;
   private final BitSet dark;
 
-  private QrCode(String text, CodeLevel level, io.nayuki.qrcodegen.QrCode symbol) {
+  /**
+   * A part of the text in one segment mode.
+   *
+   * @param mode {@code numeric}, {@code alphanumeric} or {@code byte}
+   * @param count how many characters it holds; of a byte segment how many bytes
+   */
+  public record Segment(String mode, int count) {}
+
+  private QrCode(
+      String text, CodeLevel level, List<Segment> segments, io.nayuki.qrcodegen.QrCode symbol) {
     this.text = text;
+    this.segments = List.copyOf(segments);
     this.version = symbol.version;
     this.level = level;
     this.modules = symbol.size;
@@ -72,15 +87,20 @@ public final class QrCode {
               io.nayuki.qrcodegen.QrCode.MAX_VERSION,
               -1,
               false);
-      return Optional.of(new QrCode(text, level, symbol));
+      List<Segment> cut =
+          segments.stream()
+              .map(s -> new Segment(s.mode.name().toLowerCase(Locale.ROOT), s.numChars))
+              .toList();
+      return Optional.of(new QrCode(text, level, cut, symbol));
     } catch (DataTooLongException e) {
       return Optional.empty();
     }
   }
 
   /**
-   * The code for a square on paper: at level Q where its modules are then at least {@link
-   * #SMALLEST_MODULE} wide, else at level M.
+   * The code for a square on paper: at level H where its modules are then at least {@link
+   * #ROOMY_MODULE} wide, else at level Q where they are at least {@link #SMALLEST_MODULE} wide,
+   * else at level M.
    *
    * @param text the text
    * @param side the side of the square with the quiet zone in it, millimetres
@@ -90,10 +110,14 @@ public final class QrCode {
     if (!(side > 0 && side < 2000)) {
       throw new IllegalArgumentException("side " + side + " is not within 0 to 2000 mm");
     }
-    return List.of(CodeLevel.Q, CodeLevel.M).stream()
+    return List.of(CodeLevel.H, CodeLevel.Q, CodeLevel.M).stream()
         .flatMap(level -> of(text, level).stream())
-        .filter(code -> code.module(side) >= SMALLEST_MODULE)
+        .filter(code -> code.module(side) >= least(code.level()))
         .findFirst();
+  }
+
+  private static double least(CodeLevel level) {
+    return level == CodeLevel.H ? ROOMY_MODULE : SMALLEST_MODULE;
   }
 
   /**
@@ -103,6 +127,15 @@ public final class QrCode {
    */
   public String text() {
     return text;
+  }
+
+  /**
+   * How the text is cut into segment modes.
+   *
+   * @return the segments, in their order
+   */
+  public List<Segment> segments() {
+    return segments;
   }
 
   /**

@@ -6,7 +6,6 @@ import com.openhtmltopdf.util.XRLog;
 import com.openhtmltopdf.util.XRLogger;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
-import curewindow.problem.Where;
 import java.util.logging.Level;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -23,17 +22,17 @@ final class StyleMistakes {
 
   private StyleMistakes() {}
 
-  static void tell(PdfRendererBuilder builder, String styleFile, Problems problems) {
+  static void tell(PdfRendererBuilder builder, PaperTemplate template, Problems problems) {
     builder.withDiagnosticConsumer(
         diagnostic -> {
           if (diagnostic.getLevel().intValue() >= Level.WARNING.intValue()
               && diagnostic.getLogMessageId().toString().startsWith("CSS_PARSE")) {
-            problems.add(mistake(diagnostic.getFormattedMessage(), styleFile));
+            problems.add(mistake(diagnostic.getFormattedMessage(), template));
           }
         });
   }
 
-  private static Problem mistake(String message, String styleFile) {
+  private static Problem mistake(String message, PaperTemplate template) {
     Matcher parts = MESSAGE.matcher(message);
     boolean placed = parts.matches();
     int line = placed ? Integer.parseInt(parts.group(2)) : 0;
@@ -42,7 +41,7 @@ final class StyleMistakes {
     }
     return Problem.notice(
         "style-mistake",
-        new Where(styleFile, line, placed ? 1 : 0, ""),
+        template.styleAt(line),
         placed ? parts.group(1) : message,
         "mend the declaration; until then it has no effect");
   }

@@ -9,12 +9,16 @@ import java.util.List;
  * @param width millimetres
  * @param lines how many lines at most
  * @param points the size the text starts from
+ * @param least the smallest size it may get, at least {@link #SMALLEST}
  * @param font its font
  */
-record TextBox(double width, int lines, double points, PaperFont font) {
+record TextBox(double width, int lines, double points, double least, PaperFont font) {
 
   /** The smallest size at which anything is printed, in points. */
   static final double SMALLEST = 6.5;
+
+  /** Where a line may end without a space: Unicode's zero-width space. */
+  static final String MAY_BREAK = "\u200B";
 
   private static final double STEP = 0.25;
   private static final double BARELY_SMALLER = 0.85;
@@ -30,25 +34,25 @@ record TextBox(double width, int lines, double points, PaperFont font) {
 
   /** The same room for another font. */
   TextBox in(PaperFont other) {
-    return new TextBox(width, lines, points, other);
+    return new TextBox(width, lines, points, least, other);
   }
 
   /**
    * Fits a text: on as few lines as do without much shrinking, else on all lines, shrunk to {@link
-   * #SMALLEST}; what does not fit even then is cut at a word, with an ellipsis.
+   * #least}; what does not fit even then is cut at a word, with an ellipsis.
    */
   Fitted fit(String text) {
     String clean = text.strip().replaceAll("[ \\t\\r\\n]+", " ");
     for (int most = 1; most <= lines; most++) {
-      double least = most == lines ? SMALLEST : Math.max(SMALLEST, points * BARELY_SMALLER);
-      for (double size = points; size >= least; size = smaller(size, least)) {
+      double floor = most == lines ? least : Math.max(least, points * BARELY_SMALLER);
+      for (double size = points; size >= floor; size = smaller(size, floor)) {
         List<String> wrapped = wrap(clean, size);
         if (wrapped.size() <= most && fits(wrapped, size)) {
           return new Fitted(wrapped, size);
         }
       }
     }
-    return new Fitted(cut(wrap(clean, SMALLEST)), SMALLEST);
+    return new Fitted(cut(wrap(clean, least)), least);
   }
 
   /** The next size to try; the least one is always tried. */
@@ -60,11 +64,27 @@ record TextBox(double width, int lines, double points, PaperFont font) {
     return wrapped.stream().allMatch(line -> font.width(line, size) <= width);
   }
 
+  /** A part of a text that stays on one line, and what stands before it on the same line. */
+  private record Piece(String before, String text) {}
+
+  private static List<Piece> pieces(String text) {
+    List<Piece> pieces = new ArrayList<>();
+    for (String word : text.split(" ")) {
+      String before = " ";
+      for (String part : word.split(MAY_BREAK)) {
+        pieces.add(new Piece(before, part));
+        before = "";
+      }
+    }
+    return pieces;
+  }
+
   private List<String> wrap(String text, double size) {
     List<String> wrapped = new ArrayList<>();
     String line = "";
-    for (String word : text.split(" ")) {
-      String longer = line.isEmpty() ? word : line + " " + word;
+    for (Piece piece : pieces(text)) {
+      String word = piece.text();
+      String longer = line.isEmpty() ? word : line + piece.before() + word;
       if (line.isEmpty() || font.width(longer, size) <= width) {
         line = longer;
       } else {
@@ -80,7 +100,7 @@ record TextBox(double width, int lines, double points, PaperFont font) {
     List<String> kept = new ArrayList<>(wrapped.subList(0, Math.min(lines, wrapped.size())));
     for (int i = 0; i < kept.size(); i++) {
       boolean more = i == kept.size() - 1 && wrapped.size() > kept.size();
-      if (more || font.width(kept.get(i), SMALLEST) > width) {
+      if (more || font.width(kept.get(i), least) > width) {
         kept.set(i, shortened(kept.get(i)));
         return new ArrayList<>(kept.subList(0, i + 1));
       }
@@ -90,7 +110,7 @@ record TextBox(double width, int lines, double points, PaperFont font) {
 
   private String shortened(String line) {
     String rest = line;
-    while (!rest.isEmpty() && font.width(rest + ELLIPSIS, SMALLEST) > width) {
+    while (!rest.isEmpty() && font.width(rest + ELLIPSIS, least) > width) {
       int space = rest.lastIndexOf(' ');
       int end = space > 0 ? space : rest.offsetByCodePoints(rest.length(), -1);
       rest = rest.substring(0, end);

@@ -48,7 +48,7 @@ final class TextBoxes {
       return;
     }
     String text = element.getTextContent();
-    PaperFont font = box.get().font().covering(text);
+    PaperFont font = box.get().font().covering(text.replace(TextBox.MAY_BREAK, ""));
     TextBox.Fitted fitted = box.get().in(font).fit(printable(text, font));
     element.setTextContent("");
     for (int i = 0; i < fitted.lines().size(); i++) {
@@ -69,14 +69,19 @@ final class TextBoxes {
             element.getAttribute("style")));
   }
 
+  /** Without signs that the font lacks, and without Arabic vowel signs, which nothing can place. */
   private static String printable(String text, PaperFont font) {
     String lacking = font.lacking(text);
-    return lacking.isEmpty()
+    return lacking.isEmpty() && !PaperFont.isRightToLeft(text)
         ? text
         : text.codePoints()
-            .filter(c -> lacking.indexOf(c) < 0)
+            .filter(c -> lacking.indexOf(c) < 0 && !isVowelSign(c))
             .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
             .toString();
+  }
+
+  private static boolean isVowelSign(int c) {
+    return c >= 0x064B && c <= 0x0652 || c == 0x0670;
   }
 
   private Optional<TextBox> box(String mark) {
@@ -85,10 +90,16 @@ final class TextBoxes {
       if (parts.length == 4 && parts[0].endsWith("mm") && parts[2].endsWith("pt")) {
         double width = Double.parseDouble(parts[0].replace("mm", ""));
         int lines = Integer.parseInt(parts[1]);
-        double points = Double.parseDouble(parts[2].replace("pt", ""));
+        String[] sizes = parts[2].replace("pt", "").split("-", 2);
+        double points = Double.parseDouble(sizes[sizes.length - 1]);
+        double least = sizes.length == 2 ? Double.parseDouble(sizes[0]) : TextBox.SMALLEST;
         Optional<PaperFont> font = PaperFont.of(parts[3]);
-        if (width > 0 && lines > 0 && points >= TextBox.SMALLEST && font.isPresent()) {
-          return Optional.of(new TextBox(width, lines, points, font.get()));
+        if (width > 0
+            && lines > 0
+            && least >= TextBox.SMALLEST
+            && points >= least
+            && font.isPresent()) {
+          return Optional.of(new TextBox(width, lines, points, least, font.get()));
         }
       }
     } catch (NumberFormatException e) {

@@ -26,6 +26,7 @@ import java.util.Optional;
  * @param bondEnergy activation energy of bond and crosslink, J/mol
  * @param opening opening hours by day of the week; days left out are closed
  * @param closed single days on which the shop is closed
+ * @param handout what the shop hands out unless told otherwise
  */
 public record Shop(
     String name,
@@ -40,7 +41,8 @@ public record Shop(
     Bay bay,
     double bondEnergy,
     Map<DayOfWeek, List<OpenHours>> opening,
-    List<LocalDate> closed) {
+    List<LocalDate> closed,
+    HandoutChoice handout) {
 
   /** Refuses missing parts. */
   public Shop {
@@ -53,8 +55,57 @@ public record Shop(
     Objects.requireNonNull(language, "language");
     Objects.requireNonNull(place, "place");
     Objects.requireNonNull(bay, "bay");
+    Objects.requireNonNull(handout, "handout");
     street = List.copyOf(street);
     opening = Map.copyOf(opening);
     closed = List.copyOf(closed);
+  }
+
+  /**
+   * A shop that hands out what is usual.
+   *
+   * @param name the name shown to customers
+   * @param phone the phone number as people write it
+   * @param textNumber a number for text messages, if the shop takes them
+   * @param email a mail address
+   * @param street the lines of the street address
+   * @param address where the site will be published
+   * @param zone the time zone of the times written in the job files
+   * @param language the language of jobs that name none
+   * @param place the place of jobs that name none
+   * @param bay the air in the bay
+   * @param bondEnergy activation energy of bond and crosslink, J/mol
+   * @param opening opening hours by day of the week
+   * @param closed single days on which the shop is closed
+   */
+  public Shop(
+      String name,
+      String phone,
+      Optional<String> textNumber,
+      Optional<String> email,
+      List<String> street,
+      URI address,
+      ZoneId zone,
+      String language,
+      String place,
+      Bay bay,
+      double bondEnergy,
+      Map<DayOfWeek, List<OpenHours>> opening,
+      List<LocalDate> closed) {
+    this(
+        name,
+        phone,
+        textNumber,
+        email,
+        street,
+        address,
+        zone,
+        language,
+        place,
+        bay,
+        bondEnergy,
+        opening,
+        closed,
+        HandoutChoice.USUAL);
   }
 }

@@ -23,9 +23,20 @@ final class ShopReader {
 
   private static final Keys SHOP =
       Keys.needs("name", "phone", "address", "zone", "language", "place")
-          .allows("text-number", "email", "street", "bay", "bond-energy", "opening", "closed");
+          .allows(
+              "text-number",
+              "email",
+              "street",
+              "bay",
+              "bond-energy",
+              "opening",
+              "closed",
+              "handout");
   private static final Keys BAY = Keys.needs("temperature", "humidity");
   private static final Keys OPENING = Keys.needs().allows(DAYS.toArray(String[]::new));
+  private static final Keys HANDOUT = Keys.needs().allows("as", "sheet");
+  private static final Names HANDOUTS = Names.of("handout", Handout.ids());
+  private static final Names PAPERS = Names.of("paper", SheetPaper.ids());
   private static final Bay USUAL_BAY = new Bay(21, 50);
   private static final double USUAL_BOND_ENERGY = 50_000;
   private static final Pattern PHONE = Pattern.compile("[+0-9() ./-]{3,30}");
@@ -74,6 +85,7 @@ final class ShopReader {
     double energy = f.number("bond-energy", 30_000, 80_000).orElse(USUAL_BOND_ENERGY);
     Map<DayOfWeek, List<OpenHours>> opening = opening(f);
     List<LocalDate> closed = closed(f);
+    HandoutChoice handout = f.has("handout") ? handout(f) : HandoutChoice.USUAL;
     if (source.errors() > 0) {
       return Optional.empty();
     }
@@ -91,7 +103,8 @@ final class ShopReader {
             bay,
             energy,
             opening,
-            closed));
+            closed,
+            handout));
   }
 
   private Optional<String> formed(Fields f, String key, Pattern form, String example) {
@@ -143,6 +156,19 @@ final class ShopReader {
     Optional<Double> temperature = bay.flatMap(b -> b.number("temperature", -10, 50));
     Optional<Double> humidity = bay.flatMap(b -> b.number("humidity", 1, 100));
     return temperature.flatMap(t -> humidity.map(h -> new Bay(t, h))).orElse(USUAL_BAY);
+  }
+
+  private HandoutChoice handout(Fields f) {
+    Optional<Fields> handout = f.fields("handout", HANDOUT);
+    return new HandoutChoice(
+        handout
+            .flatMap(h -> h.name("as", HANDOUTS))
+            .flatMap(Handout::of)
+            .orElse(HandoutChoice.USUAL.as()),
+        handout
+            .flatMap(h -> h.name("sheet", PAPERS))
+            .flatMap(SheetPaper::of)
+            .orElse(HandoutChoice.USUAL.sheet()));
   }
 
   private Map<DayOfWeek, List<OpenHours>> opening(Fields f) {

@@ -1,9 +1,10 @@
 package curewindow.site;
 
-import curewindow.handout.CardPress;
+import curewindow.handout.HandoutPress;
 import curewindow.page.JobView;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
+import curewindow.shop.HandoutChoice;
 import curewindow.shop.Job;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -11,45 +12,62 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 
-/** Writes the cards of some jobs into one PDF. */
+/** Writes the handouts of some jobs into one PDF. */
 public final class CardFile {
 
-  private CardFile() {}
+  private final LoadedShop shop;
+  private final Clock clock;
+  private final Supplier<String> tokens;
 
   /**
-   * What became of the cards.
-   *
-   * @param written true where the file was written
-   * @param problems what is wrong with the template or with an address
-   */
-  public record Result(boolean written, List<Problem> problems) {}
-
-  /**
-   * Writes the cards; a file that stands there is replaced only by a whole one.
+   * Prepares handouts.
    *
    * @param shop a shop folder whose shop.yaml and link ledger are right
-   * @param jobs some of its good jobs
-   * @param file the PDF
    * @param clock gives the date written beside new tokens
    * @param tokens makes the secret parts of new pages' addresses
+   */
+  public CardFile(LoadedShop shop, Clock clock, Supplier<String> tokens) {
+    this.shop = shop;
+    this.clock = clock;
+    this.tokens = tokens;
+  }
+
+  /**
+   * What became of the handouts.
+   *
+   * @param written true where the file was written
+   * @param without ids of the jobs that get no such handout, as none of their windows has to wait
+   * @param problems what is wrong with the template or with an address
+   */
+  public record Result(boolean written, List<String> without, List<Problem> problems) {}
+
+  /**
+   * Writes the handouts; a file that stands there is replaced only by a whole one.
+   *
+   * @param jobs some of the shop's good jobs
+   * @param choice which handout, on which paper
+   * @param file the PDF
    * @return what became of them
    * @throws IOException where a file cannot be written; the message is for the user
    */
-  public static Result write(
-      LoadedShop shop, List<Job> jobs, Path file, Clock clock, Supplier<String> tokens)
-      throws IOException {
+  public Result write(List<Job> jobs, HandoutChoice choice, Path file) throws IOException {
     Problems problems = new Problems();
-    Optional<CardPress> press = CardPress.read(shop.files(), problems);
+    Optional<HandoutPress> press = HandoutPress.read(shop.files(), choice.as(), problems);
     if (press.isEmpty()) {
-      return new Result(false, problems.all());
+      return new Result(false, List.of(), problems.all());
     }
-    List<JobView> views = JobViews.of(shop, jobs, clock, tokens);
-    Optional<byte[]> pdf = press.get().cards(views, problems);
+    var sorted =
+        JobViews.of(shop, jobs, clock, tokens).stream()
+            .collect(Collectors.partitioningBy(v -> HandoutPress.isFor(v, choice.as())));
+    List<JobView> views = sorted.get(true);
+    Optional<byte[]> pdf = press.get().print(views, choice.sheet(), problems);
     if (pdf.isPresent()) {
-      PrintedCards.note(shop, views, clock);
+      PrintedCards.note(shop, views, choice.as(), clock);
       AtomicFiles.write(file, pdf.get());
     }
-    return new Result(pdf.isPresent(), problems.all());
+    List<String> without = sorted.get(false).stream().map(v -> v.job().id()).toList();
+    return new Result(pdf.isPresent(), without, problems.all());
   }
 }

@@ -1,12 +1,15 @@
 package curewindow.site;
 
 import curewindow.cure.Release;
-import curewindow.handout.CardPress;
+import curewindow.handout.HandoutPress;
 import curewindow.page.JobView;
 import curewindow.page.Urgency;
 import curewindow.page.When;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
+import curewindow.shop.Handout;
+import curewindow.shop.HandoutChoice;
+import curewindow.shop.SheetPaper;
 import curewindow.words.Words;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -70,9 +73,16 @@ public final class Press {
     List<JobView> views =
         shop.jobs().parallelStream().map(j -> shop.view(j, Tokens.SAMPLE)).toList();
     problems.addAll(Rendering.of(shop, views).problems());
-    CardPress.read(shop.files(), problems)
-        .ifPresent(press -> press.cards(views.stream().limit(1).toList(), problems));
+    rehearseHandouts(shop, views.stream().limit(1).toList(), problems);
     return problems.all();
+  }
+
+  /** Templates that nothing is printed from would else be found wanting at the counter. */
+  private static void rehearseHandouts(LoadedShop shop, List<JobView> views, Problems problems) {
+    for (Handout kind : Handout.values()) {
+      HandoutPress.read(shop.files(), kind, problems)
+          .ifPresent(press -> press.print(views, SheetPaper.NONE, problems));
+    }
   }
 
   private PressReport build(List<PageList.Row> before, List<JobView> views, Clock clock)
@@ -106,13 +116,17 @@ public final class Press {
         view.job().id(), view.job().firstName(), answer(view), folder + "index.html");
   }
 
-  /** Whether the cards could be made, or there was nothing to make. */
-  private boolean cards(List<JobView> views, Clock clock) throws IOException {
+  /** Whether the shop's usual handouts could be made, or there was nothing to make. */
+  private boolean cards(List<JobView> all, Clock clock) throws IOException {
+    HandoutChoice usual = shop.shop().orElseThrow().handout();
+    List<JobView> views =
+        all.stream().filter(view -> HandoutPress.isFor(view, usual.as())).toList();
     Optional<byte[]> pdf =
-        CardPress.read(shop.files(), problems).flatMap(press -> press.cards(views, problems));
+        HandoutPress.read(shop.files(), usual.as(), problems)
+            .flatMap(press -> press.print(views, usual.sheet(), problems));
     if (pdf.isPresent()) {
       // On disk before the cards are, so that no card can leave the shop unnoticed.
-      PrintedCards.note(shop, views, clock);
+      PrintedCards.note(shop, views, usual.as(), clock);
       output.put("office/cards.pdf", pdf.get());
     }
     return pdf.isPresent() || views.isEmpty();

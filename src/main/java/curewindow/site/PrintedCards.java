@@ -1,31 +1,34 @@
 package curewindow.site;
 
-import curewindow.handout.CardPress;
+import curewindow.handout.HandoutPress;
 import curewindow.page.JobView;
+import curewindow.shop.Handout;
 import java.io.IOException;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 
-/** Notes what stands on cards at the moment they are made. */
+/** Notes what stands on cards and other handouts at the moment they are made. */
 final class PrintedCards {
 
   private PrintedCards() {}
 
   /**
-   * Notes the dates of some cards; they are on disk when this returns.
+   * Notes the dates of some handouts; they are on disk when this returns.
    *
    * @param shop the shop folder
-   * @param views the jobs whose cards are made
+   * @param views the jobs whose handouts are made
+   * @param kind which handout
    * @param clock gives the day written beside new dates
    * @throws IOException where the dates cannot be written
    */
-  static void note(LoadedShop shop, List<JobView> views, Clock clock) throws IOException {
+  static void note(LoadedShop shop, List<JobView> views, Handout kind, Clock clock)
+      throws IOException {
     LocalDate today = LocalDate.now(clock.withZone(shop.shop().orElseThrow().zone()));
     try (ShopLock lock = ShopLock.on(shop.files().root())) {
       PrintedDates printed = LoadedShop.printed(lock);
       for (JobView view : views) {
-        printed.add(view, CardPress.dates(view), today);
+        printed.add(view, HandoutPress.dates(view, kind), today);
       }
       printed.save();
     }

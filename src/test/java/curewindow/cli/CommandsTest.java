@@ -116,7 +116,7 @@ class CommandsTest {
     Path pdf = temp.resolve("two.pdf");
     assertEquals(
         Exit.OK, run("card", "Q-3101", "Q-3111", "--shop", shop, "--out", pdf), () -> said);
-    assertTrue(said.contains("2 cards"), said);
+    assertTrue(said.contains("wallet for 2 jobs"), said);
     assertTrue(
         Files.readString(pdf, java.nio.charset.StandardCharsets.ISO_8859_1).startsWith("%PDF"));
     assertEquals(Exit.PROBLEMS, run("card", "nobody", "--shop", shop, "--out", pdf));

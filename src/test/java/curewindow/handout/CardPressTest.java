@@ -10,6 +10,8 @@ import curewindow.page.JobView;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Severity;
+import curewindow.shop.Handout;
+import curewindow.shop.SheetPaper;
 import curewindow.shop.ShopFiles;
 import java.awt.image.BufferedImage;
 import java.nio.file.Files;
@@ -34,11 +36,11 @@ final class CardPressTest {
   @TempDir Path shop;
 
   private final Problems problems = new Problems();
-  private final CardPress press =
-      CardPress.read(new ShopFiles(SampleJobs.FOLDER), problems).orElseThrow();
+  private final HandoutPress press =
+      HandoutPress.read(new ShopFiles(SampleJobs.FOLDER), Handout.WALLET, problems).orElseThrow();
 
   private byte[] bytes(JobView... views) {
-    byte[] pdf = press.cards(List.of(views), problems).orElseThrow();
+    byte[] pdf = press.print(List.of(views), SheetPaper.NONE, problems).orElseThrow();
     assertEquals(List.of(), problems.all());
     return pdf;
   }
@@ -123,8 +125,8 @@ final class CardPressTest {
   @Test
   void theCodeHasItsSizeAndItsClearBorder() throws Exception {
     JobView view = longest().view();
-    QrCode code = CardPress.code(view).orElseThrow();
-    double side = CardPress.codeSide();
+    QrCode code = HandoutPress.code(view, Handout.WALLET).orElseThrow();
+    double side = HandoutPress.codeSide(Handout.WALLET);
     double quiet = QrCode.QUIET_ZONE * code.module(side);
     assertTrue(code.module(side) >= 0.4);
     try (PrintedCard card = new PrintedCard(bytes(view))) {
@@ -275,9 +277,12 @@ final class CardPressTest {
   void theSameJobsGiveTheSameBytes() throws Exception {
     byte[] first = bytes(SampleJobs.tinted().view(), longest().view());
     Thread.sleep(1100); // A clock of whole seconds would show.
-    CardPress again = CardPress.read(new ShopFiles(SampleJobs.FOLDER), problems).orElseThrow();
+    HandoutPress again =
+        HandoutPress.read(new ShopFiles(SampleJobs.FOLDER), Handout.WALLET, problems).orElseThrow();
     byte[] second =
-        again.cards(List.of(SampleJobs.tinted().view(), longest().view()), problems).orElseThrow();
+        again
+            .print(List.of(SampleJobs.tinted().view(), longest().view()), SheetPaper.NONE, problems)
+            .orElseThrow();
     assertArrayEquals(first, second);
     byte[] other = bytes(SampleJobs.tinted().firstName("Marisol").view(), longest().view());
     assertFalse(java.util.Arrays.equals(first, other));
@@ -287,7 +292,8 @@ final class CardPressTest {
   void anAddressTooLongForACodeIsToldAndTheOthersArePrinted() throws Exception {
     JobView tooLong =
         SampleJobs.tinted().site("https://care.example/" + "long/".repeat(40) + "C/").view();
-    Optional<byte[]> pdf = press.cards(List.of(tooLong, SampleJobs.tinted().view()), problems);
+    Optional<byte[]> pdf =
+        press.print(List.of(tooLong, SampleJobs.tinted().view()), SheetPaper.NONE, problems);
     try (PrintedCard card = new PrintedCard(pdf.orElseThrow())) {
       assertEquals(1, card.pdf().getNumberOfPages());
       assertEquals("HTTPS://CARE.EXAMPLE/C/7K3MPQ9W2XHTR4VB/", card.scanned(0));
@@ -295,14 +301,15 @@ final class CardPressTest {
     Problem p = problems.all().get(0);
     assertEquals("code-too-fine shop.yaml address", p.code() + " " + p.file() + " " + p.path());
     assertTrue(p.message().contains("H-1042"), p::oneLine);
-    assertEquals(Optional.empty(), press.cards(List.of(tooLong), problems));
-    assertEquals(Optional.empty(), press.cards(List.of(), problems));
+    assertEquals(Optional.empty(), press.print(List.of(tooLong), SheetPaper.NONE, problems));
+    assertEquals(Optional.empty(), press.print(List.of(), SheetPaper.NONE, problems));
   }
 
   @Test
   void aSignThatTheFontLacksIsToldAndLeftOut() throws Exception {
     Optional<byte[]> pdf =
-        press.cards(List.of(SampleJobs.tinted().car("Blue \u6F22 van").view()), problems);
+        press.print(
+            List.of(SampleJobs.tinted().car("Blue \u6F22 van").view()), SheetPaper.NONE, problems);
     try (PrintedCard card = new PrintedCard(pdf.orElseThrow())) {
       assertTrue(card.text(0).contains("Blue van"), card.text(0));
     }
@@ -331,8 +338,8 @@ final class CardPressTest {
     Files.writeString(file, text);
     Problems found = new Problems();
     Optional<byte[]> pdf =
-        CardPress.read(new ShopFiles(shop), found)
-            .flatMap(p -> p.cards(List.of(SampleJobs.tinted().view()), found));
+        HandoutPress.read(new ShopFiles(shop), Handout.WALLET, found)
+            .flatMap(p -> p.print(List.of(SampleJobs.tinted().view()), SheetPaper.NONE, found));
     assertEquals(found.hasErrors(), pdf.isEmpty());
     return found;
   }

@@ -18,10 +18,10 @@ import curewindow.shop.BodyType;
 import curewindow.shop.Car;
 import curewindow.shop.Catalogue;
 import curewindow.shop.FittedItem;
-import curewindow.shop.Hold;
 import curewindow.shop.Job;
 import curewindow.shop.Shop;
 import curewindow.shop.ShopFiles;
+import curewindow.shop.ShopFolder;
 import curewindow.words.WordsLibrary;
 import java.net.URI;
 import java.nio.file.Path;
@@ -30,7 +30,6 @@ import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -145,7 +144,7 @@ public final class SampleJobs {
     return new JobView(
         job(pickup),
         shop(),
-        catalogue(),
+        CATALOGUE,
         place(),
         new Timeline(pickup, zone, releases),
         words.of(language),
@@ -198,17 +197,8 @@ public final class SampleJobs {
         List.of());
   }
 
-  private static Catalogue catalogue() {
-    Map<String, Hold> holds = new LinkedHashMap<>();
-    List.of(
-            new Hold("windows-up", HoldKind.HOLD, 1),
-            new Hold("defroster", HoldKind.HOLD, 7),
-            new Hold("hand-wash", HoldKind.HOLD, 8),
-            new Hold("haze", HoldKind.SETTLE, 15),
-            new Hold("inspection", HoldKind.VISIT, 17))
-        .forEach(h -> holds.put(h.id(), h));
-    return new Catalogue(Map.of(), Map.of(), Map.of(), holds, List.of());
-  }
+  private static final Catalogue CATALOGUE =
+      ShopFolder.read(new ShopFiles(Path.of("no-such-shop"))).catalogue();
 
   private Place place() {
     MonthNormals month = new MonthNormals(3, 9, 4, 1.5);

@@ -13,24 +13,28 @@ final class TextBoxTest {
   void aShortTextKeepsItsSize() {
     assertEquals(
         new TextBox.Fitted(List.of("Blue van"), 9),
-        new TextBox(50, 1, 9, PaperFont.TEXT).fit("Blue  van\n"));
+        new TextBox(50, 1, 9, TextBox.SMALLEST, PaperFont.TEXT).fit("Blue  van\n"));
   }
 
   @Test
   void alittleTooLongShrinksBeforeItWraps() {
-    TextBox box = new TextBox(PaperFont.TEXT.width("Windows stay up", 8), 2, 8.5, PaperFont.TEXT);
+    TextBox box =
+        new TextBox(
+            PaperFont.TEXT.width("Windows stay up", 8), 2, 8.5, TextBox.SMALLEST, PaperFont.TEXT);
     assertEquals(new TextBox.Fitted(List.of("Windows stay up"), 8), box.fit("Windows stay up"));
   }
 
   @Test
   void longTextWraps() {
-    TextBox box = new TextBox(PaperFont.TEXT.width("Windows stay", 9), 2, 9, PaperFont.TEXT);
+    TextBox box =
+        new TextBox(
+            PaperFont.TEXT.width("Windows stay", 9), 2, 9, TextBox.SMALLEST, PaperFont.TEXT);
     assertEquals(new TextBox.Fitted(List.of("Windows stay", "up"), 9), box.fit("Windows stay up"));
   }
 
   @Test
   void tooLongTextIsCutAtAWord() {
-    TextBox box = new TextBox(20, 1, 9, PaperFont.BOLD);
+    TextBox box = new TextBox(20, 1, 9, TextBox.SMALLEST, PaperFont.BOLD);
     TextBox.Fitted fitted = box.fit("Pearl white four-door with a grey roof and black wheels");
     assertEquals(6.5, fitted.points());
     assertEquals(List.of("Pearl white…"), fitted.lines());
@@ -39,7 +43,8 @@ final class TextBoxTest {
   @Test
   void aWordTooLongForItsLineIsCutInside() {
     TextBox.Fitted fitted =
-        new TextBox(20, 2, 9, PaperFont.TEXT).fit("Donaudampfschifffahrtsgesellschaft blau");
+        new TextBox(20, 2, 9, TextBox.SMALLEST, PaperFont.TEXT)
+            .fit("Donaudampfschifffahrtsgesellschaft blau");
     assertEquals(1, fitted.lines().size());
     assertTrue(fitted.lines().get(0).matches("Donaudampf.*…"), fitted::toString);
   }
@@ -68,7 +73,7 @@ final class TextBoxTest {
               .map(c -> random.nextInt(6) == 0 ? ' ' : c)
               .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
               .toString();
-      TextBox.Fitted fitted = new TextBox(22.6, 2, 8, PaperFont.TEXT).fit(text);
+      TextBox.Fitted fitted = new TextBox(22.6, 2, 8, TextBox.SMALLEST, PaperFont.TEXT).fit(text);
       assertTrue(fitted.lines().size() <= 2);
       assertTrue(fitted.points() >= 6.5 && fitted.points() <= 8);
       for (String line : fitted.lines()) {

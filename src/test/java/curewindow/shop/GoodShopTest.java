@@ -66,7 +66,8 @@ class GoodShopTest {
             Map.of(
                 DayOfWeek.MONDAY, List.of(morning, afternoon),
                 DayOfWeek.SATURDAY, List.of(saturday)),
-            List.of(LocalDate.of(2026, 12, 25)));
+            List.of(LocalDate.of(2026, 12, 25)),
+            new HandoutChoice(Handout.HANG_TAG, SheetPaper.LETTER));
     assertEquals(Optional.of(expected), read.shop());
   }
 

@@ -1,0 +1,73 @@
+package curewindow.cli;
+
+import curewindow.problem.Nearest;
+import curewindow.shop.Handout;
+import curewindow.shop.HandoutChoice;
+import curewindow.shop.SheetPaper;
+import java.util.Arrays;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.Spec.Target;
+
+/** The options that choose a handout and its paper. */
+final class HandoutOptions {
+
+  @Spec(Target.MIXEE)
+  private CommandSpec spec;
+
+  @Option(
+      names = "--as",
+      paramLabel = "HANDOUT",
+      completionCandidates = Described.class,
+      description = {"what to make; what shop.yaml says if left out:", "${COMPLETION-CANDIDATES}"})
+  private String as;
+
+  @Option(
+      names = "--sheet",
+      paramLabel = "PAPER",
+      description = {
+        "a4 or letter: as many as fit on a sheet, ready to be cut; none: each on a page of its own;"
+            + " what shop.yaml says if left out"
+      })
+  private String sheet;
+
+  /** The handouts as the help lists them. */
+  static final class Described implements Iterable<String> {
+
+    @Override
+    public Iterator<String> iterator() {
+      return Arrays.stream(Handout.values())
+          .map(h -> h.id() + " (" + h.description() + ")")
+          .iterator();
+    }
+  }
+
+  /** The handout that was named. */
+  Optional<Handout> kind() {
+    return Optional.ofNullable(as)
+        .map(name -> Handout.of(name).orElseThrow(() -> unknown("--as", name, Handout.ids())));
+  }
+
+  /** What was named, and for the rest what is usual. */
+  HandoutChoice or(HandoutChoice usual) {
+    Optional<SheetPaper> paper =
+        Optional.ofNullable(sheet)
+            .map(
+                name ->
+                    SheetPaper.of(name)
+                        .orElseThrow(() -> unknown("--sheet", name, SheetPaper.ids())));
+    return new HandoutChoice(kind().orElse(usual.as()), paper.orElse(usual.sheet()));
+  }
+
+  private ParameterException unknown(String option, String name, List<String> known) {
+    String hint = Nearest.to(name, known).map(n -> "; did you mean " + n + "?").orElse("");
+    return new ParameterException(
+        spec.commandLine(),
+        option + " takes " + String.join(", ", known) + ", not \"" + name + "\"" + hint);
+  }
+}

@@ -1,0 +1,174 @@
+package curewindow.handout;
+
+import curewindow.cure.Release;
+import curewindow.page.JobView;
+import curewindow.problem.Problem;
+import curewindow.problem.Problems;
+import curewindow.shop.Handout;
+import curewindow.shop.SheetPaper;
+import curewindow.shop.ShopFiles;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.w3c.dom.Document;
+
+/**
+ * Makes what customers carry away as a PDF, from a template of the shop folder: each handout on a
+ * page of its own with bleed and crop marks, or several on a sheet that is ready to be cut. The
+ * same jobs give the same bytes.
+ */
+public final class HandoutPress {
+
+  private final Handout kind;
+  private final PaperFormat format;
+  private final PaperTemplate template;
+
+  private HandoutPress(Handout kind, PaperTemplate template) {
+    this.kind = kind;
+    this.format = PaperFormat.of(kind);
+    this.template = template;
+  }
+
+  /**
+   * Reads the template of a handout.
+   *
+   * @param files the shop folder laid over the program's own files
+   * @param kind the handout
+   * @param problems where it is said that a file cannot be read
+   * @return the press, or empty where there is such a problem
+   */
+  public static Optional<HandoutPress> read(ShopFiles files, Handout kind, Problems problems) {
+    return PaperTemplate.read(files, PaperFormat.of(kind).template(), problems)
+        .map(template -> new HandoutPress(kind, template));
+  }
+
+  /**
+   * The handouts of several jobs, in the order given. A job that gets none is left out; one whose
+   * address is too long for a code that scans is left out and told.
+   *
+   * @param views the jobs
+   * @param paper the paper on which they are laid
+   * @param problems where it is said what is wrong with the template or an address
+   * @return a PDF, or empty where there is nothing to print or the template has a mistake
+   */
+  public Optional<byte[]> print(List<JobView> views, SheetPaper paper, Problems problems) {
+    List<JobView> printed = new ArrayList<>();
+    List<QrCode> codes = new ArrayList<>();
+    List<Map<String, Object>> pages = new ArrayList<>();
+    for (JobView view : views) {
+      Optional<QrCode> code = code(view, kind);
+      if (code.isEmpty()) {
+        problems.add(PaperProblems.tooLong(view, format));
+      } else if (isFor(view, kind)) {
+        pages.addAll(HandoutValues.of(view, kind, codes.size()));
+        codes.add(code.get());
+        printed.add(view);
+      }
+    }
+    if (printed.isEmpty()) {
+      return Optional.empty();
+    }
+    PaperProblems.lackingSigns(printed).forEach(problems::add);
+    PaperPress press = new PaperPress(template, problems);
+    return filled(pages, problems)
+        .flatMap(
+            document -> press.print(document, codes, label(printed), pdf -> finish(pdf, paper)));
+  }
+
+  private void finish(org.apache.pdfbox.pdmodel.PDDocument pdf, SheetPaper paper)
+      throws java.io.IOException {
+    if (paper == SheetPaper.NONE) {
+      CutMarks.single(pdf, format);
+    } else {
+      Imposition.lay(pdf, format, SheetPlan.of(format, paper));
+    }
+  }
+
+  private Optional<Document> filled(List<Map<String, Object>> pages, Problems problems) {
+    Problems mistakes = new Problems();
+    Optional<Document> filled = template.fill(Map.of("cards", pages), pageRule(), mistakes);
+    filled.ifPresent(document -> new TextBoxes(template.file(), mistakes).fit(document));
+    problems.addAll(mistakes.all());
+    return mistakes.hasErrors() ? Optional.empty() : filled;
+  }
+
+  /**
+   * Whether a job gets a handout: the sticker is for windows that must stay up after pickup, all
+   * others are for every job.
+   *
+   * @param view the job
+   * @param kind the handout
+   * @return true where it gets one
+   */
+  public static boolean isFor(JobView view, Handout kind) {
+    return kind != Handout.WINDOW_UP || !GlassWords.of(view).isEmpty();
+  }
+
+  /**
+   * The dates that stand on a job's handout.
+   *
+   * @param view the job
+   * @param kind the handout
+   * @return the releases; none where the job gets no handout, or its address is too long for a code
+   *     that scans
+   */
+  public static List<Release> dates(JobView view, Handout kind) {
+    return isFor(view, kind) && code(view, kind).isPresent()
+        ? HandoutValues.dates(view, kind)
+        : List.of();
+  }
+
+  /**
+   * The code that a job's handout carries.
+   *
+   * @param view the job
+   * @param kind the handout
+   * @return the code, or empty where the address is too long for modules of {@link
+   *     QrCode#SMALLEST_MODULE}
+   */
+  public static Optional<QrCode> code(JobView view, Handout kind) {
+    return QrCode.fitting(PrintedAddress.of(view.address()).code(), codeSide(kind));
+  }
+
+  /**
+   * The side of the square that the code fills on a handout, with its quiet zone.
+   *
+   * @param kind the handout
+   * @return millimetres
+   */
+  public static double codeSide(Handout kind) {
+    return PaperFormat.of(kind).code();
+  }
+
+  /**
+   * That a job's address is too long for the code of a handout.
+   *
+   * @param view the job
+   * @param kind the handout
+   * @return the problem, or empty where the code scans
+   */
+  public static Optional<Problem> tooLong(JobView view, Handout kind) {
+    return code(view, kind).isPresent()
+        ? Optional.empty()
+        : Optional.of(PaperProblems.tooLong(view, PaperFormat.of(kind)));
+  }
+
+  private String pageRule() {
+    PaperFormat.Size page = format.page();
+    return String.format(
+        Locale.ROOT, "@page{size:%smm %smm;margin:0}", page.width(), page.height());
+  }
+
+  private PaperPress.Label label(List<JobView> printed) {
+    JobView first = printed.get(0);
+    Instant made =
+        printed.stream().map(v -> v.job().pickup()).max(Comparator.naturalOrder()).orElseThrow();
+    String title =
+        first.words().text("handout.title." + kind.id(), Map.of("shop", first.shop().name()));
+    return new PaperPress.Label(title, first.words().language(), made, format.sides() == 2);
+  }
+}

@@ -1,0 +1,102 @@
+package curewindow.handout;
+
+import java.awt.geom.AffineTransform;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.cos.COSBase;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSStream;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.common.PDStream;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+import org.apache.pdfbox.util.Matrix;
+
+/** Lays the pages of a PDF on larger sheets, ready to be cut. */
+final class Imposition {
+
+  private final PDDocument pdf;
+  private final PaperFormat format;
+  private final SheetPlan plan;
+
+  private Imposition(PDDocument pdf, PaperFormat format, SheetPlan plan) {
+    this.pdf = pdf;
+    this.format = format;
+    this.plan = plan;
+  }
+
+  /** Replaces the pages by sheets: fronts, and for two sides after each of them its backs. */
+  static void lay(PDDocument pdf, PaperFormat format, SheetPlan plan) throws IOException {
+    new Imposition(pdf, format, plan).lay();
+  }
+
+  private void lay() throws IOException {
+    List<PDPage> pages = new ArrayList<>();
+    pdf.getPages().forEach(pages::add);
+    for (int i = pages.size() - 1; i >= 0; i--) {
+      pdf.removePage(i);
+    }
+    int sides = format.sides();
+    int items = pages.size() / sides;
+    for (int first = 0; first < items; first += plan.places()) {
+      int last = Math.min(items, first + plan.places());
+      for (int side = 0; side < sides; side++) {
+        List<PDPage> shown = new ArrayList<>();
+        for (int item = first; item < last; item++) {
+          shown.add(pages.get(item * sides + side));
+        }
+        sheet(shown, side == 1);
+      }
+    }
+  }
+
+  private void sheet(List<PDPage> shown, boolean back) throws IOException {
+    PDRectangle box =
+        new PDRectangle(
+            PaperFormat.points(plan.sheet().width()), PaperFormat.points(plan.sheet().height()));
+    PDPage sheet = new PDPage(box);
+    pdf.addPage(sheet);
+    try (PDPageContentStream out = new PDPageContentStream(pdf, sheet)) {
+      for (int place = 0; place < shown.size(); place++) {
+        SheetPlan.Corner corner = back ? plan.back(place) : plan.front(place);
+        out.saveGraphicsState();
+        out.transform(
+            Matrix.getTranslateInstance(
+                PaperFormat.points(corner.x() - format.margin()),
+                PaperFormat.points(corner.y() - format.margin())));
+        out.drawForm(form(shown.get(place)));
+        out.restoreGraphicsState();
+      }
+    }
+    CutMarks.draw(pdf, sheet, plan.cuts(), plan.sheet());
+  }
+
+  /** The page as a picture of its own, up to its bleed. */
+  private PDFormXObject form(PDPage page) throws IOException {
+    PDFormXObject form = new PDFormXObject(content(page));
+    form.setResources(page.getResources());
+    form.setMatrix(new AffineTransform());
+    double away = format.margin() - format.bleed();
+    form.setBBox(
+        new PDRectangle(
+            PaperFormat.points(away),
+            PaperFormat.points(away),
+            PaperFormat.points(format.cut().width() + 2 * format.bleed()),
+            PaperFormat.points(format.cut().height() + 2 * format.bleed())));
+    return form;
+  }
+
+  private PDStream content(PDPage page) throws IOException {
+    COSBase content = page.getCOSObject().getDictionaryObject(COSName.CONTENTS);
+    if (content instanceof COSStream single) {
+      return new PDStream(single);
+    }
+    try (InputStream all = page.getContents()) {
+      return new PDStream(pdf, all, COSName.FLATE_DECODE);
+    }
+  }
+}

@@ -1,0 +1,92 @@
+package curewindow.handout;
+
+import curewindow.page.JobView;
+import curewindow.problem.Problem;
+import curewindow.problem.Where;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+
+/** What may be wrong with the data of a handout. */
+final class PaperProblems {
+
+  private PaperProblems() {}
+
+  static Problem tooLong(JobView view, PaperFormat format) {
+    String address = view.address().toString();
+    return Problem.error(
+        "code-too-fine",
+        new Where("shop.yaml", 0, 0, "address"),
+        "the page address of job "
+            + view.job().id()
+            + " has "
+            + address.length()
+            + " characters, too many for a code that scans on "
+            + millimetres(format.code())
+            + " mm",
+        "shorten the address of the site by "
+            + excess(PrintedAddress.of(view.address()).code(), format.code())
+            + " characters or more, such as https://care.example/ without folders");
+  }
+
+  /** How many characters have to go before a code scans. */
+  private static int excess(String text, double side) {
+    int gone = 1;
+    while (gone < text.length() && QrCode.fitting(text.substring(gone), side).isEmpty()) {
+      gone++;
+    }
+    return gone;
+  }
+
+  private static String millimetres(double value) {
+    return String.format(Locale.ROOT, "%s", Math.rint(value) == value ? (int) value : value);
+  }
+
+  /** The signs of shop and jobs that no font has. */
+  static List<Problem> lackingSigns(List<JobView> views) {
+    List<Problem> found = new ArrayList<>();
+    Set<String> languages = new LinkedHashSet<>();
+    JobView first = views.get(0);
+    Where shop = new Where("shop.yaml", 0, 0, "name");
+    lacking(first.shop().name(), shop, "write the shop's name without it").ifPresent(found::add);
+    for (JobView view : views) {
+      lacking(
+              view.job().firstName() + view.job().car().text(),
+              view.job().where(),
+              "write the name or the car's text without it")
+          .ifPresent(found::add);
+      if (languages.add(view.words().language())) {
+        lackingWords(view).ifPresent(found::add);
+      }
+    }
+    return found;
+  }
+
+  /** A language whose letters the fonts lack is told once, by the first of them. */
+  private static Optional<Problem> lackingWords(JobView view) {
+    String sample = view.words().text("handout.card.scan") + view.words().text("handout.card.type");
+    return lacking(
+        sample,
+        Where.file("content/words/" + view.words().language()),
+        "hand out cards in a language with Latin, Greek, Cyrillic, Hebrew or Arabic letters");
+  }
+
+  private static Optional<Problem> lacking(String shown, Where where, String fix) {
+    String lacking = PaperFont.BOLD.lacking(shown) + PaperFont.TEXT.lacking(shown);
+    if (lacking.isEmpty()) {
+      return Optional.empty();
+    }
+    int sign = lacking.codePointAt(0);
+    return Optional.of(
+        Problem.notice(
+            "missing-glyph",
+            where,
+            "the fonts of handouts have no sign for '"
+                + Character.toString(sign)
+                + String.format(Locale.ROOT, "' (U+%04X), which is left out", sign),
+            fix));
+  }
+}

@@ -1,0 +1,66 @@
+package curewindow.shop;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** What a customer can be given on paper. */
+public enum Handout {
+  /** A card for the wallet, 85 by 55 mm. */
+  WALLET("wallet", "card for the wallet, 85 x 55 mm"),
+  /** A card for the wallet, 3.5 by 2 inches. */
+  WALLET_INCH("wallet-inch", "card for the wallet, 3.5 x 2 in"),
+  /** A tag that hangs on the mirror until the car drives, 70 by 125 mm, with two sides. */
+  HANG_TAG("hang-tag", "tag to hang on the parked car's mirror, 70 x 125 mm, two sides"),
+  /** A sticker that tells which window stays up and until when, 90 by 60 mm. */
+  WINDOW_UP("window-up", "sticker for every window that must stay up, 90 x 60 mm"),
+  /** One page with all dates and the five rules that matter most, A5. */
+  CARE_A5("care-a5", "care sheet, A5"),
+  /** The same page on half a Letter sheet, 5.5 by 8.5 inches. */
+  CARE_LETTER("care-letter", "care sheet, half Letter, 5.5 x 8.5 in");
+
+  private final String id;
+  private final String description;
+
+  Handout(String id, String description) {
+    this.id = id;
+    this.description = description;
+  }
+
+  /**
+   * The name used in files and commands.
+   *
+   * @return lower case with hyphens
+   */
+  public String id() {
+    return id;
+  }
+
+  /**
+   * What it is, for those who choose.
+   *
+   * @return a few English words with its size
+   */
+  public String description() {
+    return description;
+  }
+
+  /**
+   * The value of a name.
+   *
+   * @param id the name used in files
+   * @return the value, or empty where the name is unknown
+   */
+  public static Optional<Handout> of(String id) {
+    return Arrays.stream(values()).filter(v -> v.id.equals(id)).findFirst();
+  }
+
+  /**
+   * All names used in files.
+   *
+   * @return the names in their order
+   */
+  public static List<String> ids() {
+    return Arrays.stream(values()).map(Handout::id).toList();
+  }
+}
