@@ -1,0 +1,252 @@
+package curewindow.handout;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.google.zxing.BinaryBitmap;
+import com.google.zxing.DecodeHintType;
+import com.google.zxing.Result;
+import com.google.zxing.ResultPoint;
+import com.google.zxing.client.j2se.BufferedImageLuminanceSource;
+import com.google.zxing.common.HybridBinarizer;
+import com.google.zxing.qrcode.QRCodeReader;
+import curewindow.cure.HoldKind;
+import curewindow.cure.Release;
+import curewindow.page.JobView;
+import curewindow.problem.Problems;
+import curewindow.shop.Handout;
+import curewindow.shop.SheetPaper;
+import curewindow.shop.ShopFiles;
+import java.awt.image.BufferedImage;
+import java.nio.file.Path;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.text.TextPosition;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Every handout, read back from its PDF. */
+final class HandoutPressTest {
+
+  private final Problems problems = new Problems();
+
+  private byte[] bytes(Handout kind, SheetPaper paper, List<JobView> views) {
+    byte[] pdf =
+        HandoutPress.read(new ShopFiles(Path.of("no-such-shop")), kind, problems)
+            .flatMap(press -> press.print(views, paper, problems))
+            .orElseThrow();
+    assertEquals(List.of(), problems.all());
+    return pdf;
+  }
+
+  private static JobView plain() {
+    return SampleJobs.tinted().shippedWords().view();
+  }
+
+  private static JobView longest(String language) {
+    return SampleJobs.tinted()
+        .hold("pressure-wash", HoldKind.HOLD, "2026-12-09T10:00")
+        .askUs("machine-wash", HoldKind.HOLD, "2026-12-30T10:00")
+        .hold("inside-glass", HoldKind.HOLD, "2026-12-23T10:00")
+        .shippedWords()
+        .language(language)
+        .shopName("Wolfeschlegelsteinhausen & Daughters Window Film, Paint Film and Coatings")
+        .firstName(language.equals("es") ? "" : "Maria-Guadalupe Alexandrina Konstantinopolitanska")
+        .car("Donaudampfschifffahrtsgesellschaftskapitänsblaue viertürige Großraumlimousine")
+        .phone("+49 (0)7531 555-0142 ext 4711")
+        .site("https://aftercare.wolfeschlegelsteinhausen-and-daughters.example/customers/C/")
+        .view();
+  }
+
+  /** Sizes of ISO 216 (A5) and of the inch formats, by 25.4 mm. */
+  @ParameterizedTest
+  @CsvSource({
+    "wallet, 85, 55, 105, 75, 1",
+    "wallet-inch, 88.9, 50.8, 108.9, 70.8, 1",
+    "hang-tag, 70, 125, 90, 145, 2",
+    "window-up, 90, 60, 110, 80, 2",
+    "care-a5, 148, 210, 148, 210, 1",
+    "care-letter, 139.7, 215.9, 139.7, 215.9, 1",
+  })
+  void sizesAreRight(String id, double w, double h, double sheetW, double sheetH, int pages)
+      throws Exception {
+    Handout kind = Handout.of(id).orElseThrow();
+    try (PrintedCard pdf = new PrintedCard(bytes(kind, SheetPaper.NONE, List.of(plain())))) {
+      assertEquals(pages, pdf.pdf().getNumberOfPages());
+      for (PDPage page : pdf.pdf().getPages()) {
+        size(w, h, page.getTrimBox());
+        size(sheetW, sheetH, page.getMediaBox());
+      }
+    }
+  }
+
+  private static void size(double width, double height, PDRectangle is) {
+    assertEquals(width, PrintedCard.millimetres(is.getWidth()), 0.1);
+    assertEquals(height, PrintedCard.millimetres(is.getHeight()), 0.1);
+  }
+
+  /** Nothing leaves the cut handout and nothing is smaller than 6.5 pt. */
+  @ParameterizedTest
+  @EnumSource(Handout.class)
+  void theLongestTextsFit(Handout kind) throws Exception {
+    PaperFormat format = PaperFormat.of(kind);
+    for (String language : List.of("en", "es")) {
+      byte[] bytes = bytes(kind, SheetPaper.NONE, List.of(longest(language)));
+      try (PrintedCard pdf = new PrintedCard(bytes)) {
+        for (int page = 0; page < pdf.pdf().getNumberOfPages(); page++) {
+          for (TextPosition letter : pdf.letters(page)) {
+            fits(letter, format);
+          }
+        }
+      }
+    }
+  }
+
+  private static void fits(TextPosition letter, PaperFormat format) {
+    double left = PrintedCard.millimetres(letter.getXDirAdj());
+    double right = left + PrintedCard.millimetres(letter.getWidthDirAdj());
+    double base = PrintedCard.millimetres(letter.getYDirAdj());
+    String seen = format + " " + letter.getUnicode() + " at " + left + ", " + base;
+    float points = letter.getFontSize() * letter.getTextMatrix().getScalingFactorX();
+    assertTrue(points >= 6.49, () -> seen + " " + points);
+    if (letter.getDir() == 0) {
+      double m = format.margin();
+      assertTrue(left >= m + 2 && right <= m + format.cut().width() - 2, seen);
+      assertTrue(base >= m + 2 && base <= m + format.cut().height() - 1.5, seen);
+    }
+  }
+
+  /** The clear border of 4 modules (ISO/IEC 18004) is found round the code that ZXing finds. */
+  @ParameterizedTest
+  @EnumSource(Handout.class)
+  void theQuietZoneIsClear(Handout kind) throws Exception {
+    JobView view = plain();
+    QrCode code = HandoutPress.code(view, kind).orElseThrow();
+    int page = kind == Handout.HANG_TAG ? 1 : 0;
+    try (PrintedCard pdf = new PrintedCard(bytes(kind, SheetPaper.NONE, List.of(view)))) {
+      BufferedImage picture = pdf.picture(page);
+      var bitmap = new BinaryBitmap(new HybridBinarizer(new BufferedImageLuminanceSource(picture)));
+      Result read = new QRCodeReader().decode(bitmap, Map.of(DecodeHintType.TRY_HARDER, true));
+      assertEquals(code.text(), read.getText());
+      double pixels = code.module(HandoutPress.codeSide(kind)) * PrintedCard.DPI / 25.4;
+      ResultPoint upperLeft = read.getResultPoints()[1];
+      clearRound(picture, upperLeft, pixels, code.modules());
+    }
+  }
+
+  private static void clearRound(BufferedImage picture, ResultPoint mark, double px, int modules) {
+    // The middle of the upper left finder pattern is 3.5 modules from the symbol's edges.
+    double left = mark.getX() - 3.5 * px;
+    double top = mark.getY() - 3.5 * px;
+    double side = modules * px;
+    double quiet = QrCode.QUIET_ZONE * px - 2;
+    for (int x = (int) (left - quiet); x <= left + side + quiet; x++) {
+      for (int y = (int) (top - quiet); y <= top + side + quiet; y++) {
+        boolean in = x > left - 2 && x < left + side + 2 && y > top - 2 && y < top + side + 2;
+        int seen = in ? 255 : picture.getRaster().getSample(x, y, 0);
+        assertTrue(seen > 250, "drawn in the quiet zone at " + x + ", " + y);
+      }
+    }
+  }
+
+  @Test
+  void theStickersLettersAreReadFromTheSeat() throws Exception {
+    byte[] bytes = bytes(Handout.WINDOW_UP, SheetPaper.NONE, List.of(plain()));
+    try (PrintedCard pdf = new PrintedCard(bytes)) {
+      List<TextPosition> large =
+          pdf.letters(0).stream()
+              .filter(l -> l.getFontSize() * l.getTextMatrix().getScalingFactorX() >= 19.9)
+              .toList();
+      String text = String.join("", large.stream().map(TextPosition::getUnicode).toList());
+      for (String part : List.of("Leave", "window", "DEC", "THU", "PM")) {
+        assertTrue(text.contains(part), text);
+      }
+      assertFalse(pdf.text(0).contains("…"), pdf.text(0));
+    }
+  }
+
+  @Test
+  void aJobWithoutWaitingWindowsGetsNoSticker() {
+    JobView view = SampleJobs.bare().hold("hand-wash", HoldKind.HOLD, "2026-12-03T14:00").view();
+    assertFalse(HandoutPress.isFor(view, Handout.WINDOW_UP));
+    assertTrue(HandoutPress.isFor(view, Handout.WALLET));
+    assertEquals(List.of(), HandoutPress.dates(view, Handout.WINDOW_UP));
+  }
+
+  @Test
+  void everyDateOnAHandoutIsKnownToItsKeeper() {
+    assertEquals(List.of("windows-up"), holds(Handout.WINDOW_UP));
+    assertEquals(List.of("windows-up", "defroster"), holds(Handout.WALLET));
+    List<String> all = List.of("windows-up", "defroster", "hand-wash", "haze", "inspection");
+    assertTrue(holds(Handout.HANG_TAG).containsAll(all));
+    assertTrue(holds(Handout.CARE_A5).containsAll(all));
+  }
+
+  private static List<String> holds(Handout kind) {
+    return HandoutPress.dates(plain(), kind).stream().map(Release::hold).toList();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "wallet, A4, 3, 3", "wallet, LETTER, 2, 4", "wallet-inch, LETTER, 2, 4",
+    "hang-tag, A4, 2, 2", "hang-tag, LETTER, 2, 2", "window-up, A4, 2, 4",
+    "care-a5, A4, 2, 1", "care-letter, LETTER, 2, 1", "care-letter, A4, 1, 1",
+  })
+  void sheetsHoldWhatTheManualSays(String id, SheetPaper paper, int columns, int rows) {
+    PaperFormat format = PaperFormat.of(Handout.of(id).orElseThrow());
+    SheetPlan plan = SheetPlan.of(format, paper);
+    assertEquals(columns + "x" + rows, plan.columns() + "x" + plan.rows());
+    for (int place = 0; place < plan.places(); place++) {
+      SheetPlan.Corner front = plan.front(place);
+      SheetPlan.Corner back = plan.back(place);
+      assertTrue(front.x() >= -0.01 && front.y() >= -0.01);
+      // Turned on the upright edge, the back of a place lies behind its front.
+      assertEquals(plan.sheet().width() - front.x() - plan.item().width(), back.x(), 1e-9);
+      assertEquals(front.y(), back.y(), 1e-9);
+    }
+  }
+
+  @Test
+  void aSheetOfTagsHasEveryBackBehindItsFront() throws Exception {
+    List<JobView> views =
+        List.of(
+            SampleJobs.tinted().token("0123ABCDEFGHJKMN").shippedWords().view(),
+            SampleJobs.tinted().shippedWords().view());
+    byte[] bytes = bytes(Handout.HANG_TAG, SheetPaper.A4, views);
+    try (PrintedCard pdf = new PrintedCard(bytes)) {
+      assertEquals(2, pdf.pdf().getNumberOfPages());
+      size(210, 297, pdf.pdf().getPage(1).getMediaBox());
+      double[] at = {0, 0};
+      for (TextPosition letter : pdf.letters(1)) {
+        double x = PrintedCard.millimetres(letter.getXDirAdj());
+        at[x < 105 ? 0 : 1] += letter.getUnicode().equals("J") ? 1 : 0;
+      }
+      assertEquals(0, at[0], "the second job's token has no J");
+      assertTrue(at[1] > 0, "the first job's back stands right, as its front stands left");
+      assertEquals(
+          "DuplexFlipLongEdge", pdf.pdf().getDocumentCatalog().getViewerPreferences().getDuplex());
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(Handout.class)
+  void sheetsAreTheSameBytesAgain(Handout kind) throws Exception {
+    List<JobView> views = Collections.nCopies(3, plain());
+    assertArrayEquals(bytes(kind, SheetPaper.LETTER, views), bytes(kind, SheetPaper.LETTER, views));
+  }
+
+  /** Arabic letters join: the isolated form of one in the middle of a word is wider. */
+  @Test
+  void arabicIsMeasuredJoined() {
+    assertTrue(PaperFont.isRightToLeft("\u0628\u0628"));
+    double joined = PaperFont.TEXT.width("\u0628\u0628\u0628", 10);
+    assertTrue(joined < 3 * PaperFont.TEXT.width("\u0628", 10), "joined " + joined);
+  }
+}
