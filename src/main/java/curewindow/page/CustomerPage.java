@@ -57,6 +57,7 @@ final class CustomerPage {
         dated.groups(),
         words.text("page.dates.basis", basis),
         new Strip(view).picture(),
+        new CarPicture(view).picture(),
         Questions.language(view, guides),
         new Asking(view, contact).groups(guides),
         care.isEmpty() ? Optional.empty() : Optional.of(careLink(care)),
@@ -87,8 +88,8 @@ final class CustomerPage {
     List<CustomerView.Link> links = new ArrayList<>();
     List<String> parts =
         hasCare
-            ? List.of("dates", "normal", "fitted", "care", "reach")
-            : List.of("dates", "normal", "fitted", "reach");
+            ? List.of("dates", "car", "normal", "fitted", "care", "reach")
+            : List.of("dates", "car", "normal", "fitted", "reach");
     for (String part : parts) {
       links.add(new CustomerView.Link("#" + part, words.text("page.nav." + part)));
       if (part.equals("normal") && !view.parkings().cases().isEmpty()) {

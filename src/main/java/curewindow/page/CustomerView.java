@@ -28,6 +28,7 @@ record CustomerView(
     List<Group> groups,
     String basis,
     Optional<Strip.Picture> strip,
+    CarPicture.Picture car,
     Optional<String> askedLang,
     List<Asking.Group> asked,
     Optional<String> care,

@@ -76,7 +76,7 @@ final class Dated {
   }
 
   /** The end of the day on which the customer was asked to come in; empty where nobody was. */
-  private Optional<Long> missed(Release release) {
+  Optional<Long> missed(Release release) {
     ZoneId shop = when.zone(release);
     return release.end() instanceof AskUs ask
         ? Optional.of(
@@ -132,7 +132,8 @@ final class Dated {
     return freed;
   }
 
-  private Optional<Long> over(Release release) {
+  /** When time alone ends the state, and no stricter hold forbids any longer what that allows. */
+  Optional<Long> over(Release release) {
     return stricter.over(release).map(Instant::getEpochSecond);
   }
 
@@ -167,6 +168,18 @@ final class Dated {
         clasped(when.shortDay(release)),
         when.time(release),
         likelyShown(release) ? clasped(words.shortDay(release.likely(), zone)) : "–");
+  }
+
+  /** Until when in few words, or which stricter hold to see; a day to come in where so. */
+  String until(Release release) {
+    boolean ask = release.end() instanceof AskUs;
+    Optional<Release> longer = ask ? Optional.empty() : stricter.than(release);
+    return longer
+        .map(longest -> see(longest, words))
+        .orElseGet(
+            () ->
+                words.text(
+                    ask ? "car.ask" : "page.then.until", Map.of("when", when.shortDay(release))));
   }
 
   /** That another hold has to be awaited. */

@@ -20,7 +20,7 @@ record Look(String style, String script, String policy) {
 
   /** The style sheets of a customer's page, in the order in which they stand in it. */
   static final List<String> CUSTOMER =
-      List.of("page", "customer", "strip", "normal", "parking", "done");
+      List.of("page", "customer", "strip", "car", "normal", "parking", "done");
 
   /** Those of the care texts beside it. */
   static final List<String> CARE = List.of("page", "care");

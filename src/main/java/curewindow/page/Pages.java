@@ -17,7 +17,17 @@ public final class Pages {
 
   /** All templates: the pages, what they share, and the sections of a customer's page. */
   private static final String[] TEMPLATES = {
-    "parts", "customer", "strip", "normal", "parking", "done", "care", "home", "guide", "not-found"
+    "parts",
+    "customer",
+    "strip",
+    "car",
+    "normal",
+    "parking",
+    "done",
+    "care",
+    "home",
+    "guide",
+    "not-found"
   };
 
   /** The looks of the three kinds of pages. */
