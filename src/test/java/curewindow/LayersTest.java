@@ -29,6 +29,7 @@ class LayersTest {
           "shop",
           "words",
           "guide",
+          "search",
           "page",
           "handout",
           "calendar",
@@ -45,7 +46,8 @@ class LayersTest {
           Map.entry("shop", Set.of("tools.jackson", "org.snakeyaml.engine", "de.siegmar.fastcsv")),
           Map.entry("words", Set.of("com.ibm.icu")),
           Map.entry("guide", Set.of("com.vladsch.flexmark", "org.jsoup")),
-          Map.entry("page", Set.of("org.thymeleaf", "org.attoparser")),
+          Map.entry("search", Set.of("org.mozilla.javascript")),
+          Map.entry("page", Set.of("org.thymeleaf", "org.attoparser", "tools.jackson")),
           Map.entry(
               "handout",
               Set.of(

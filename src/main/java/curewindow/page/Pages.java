@@ -27,11 +27,13 @@ public final class Pages {
     "care",
     "home",
     "guide",
+    "public",
+    "find",
     "not-found"
   };
 
   /** The looks of the three kinds of pages. */
-  private record Looks(Look customer, Look care, Look open) {}
+  private record Looks(Look customer, Look care, PublicLooks open) {}
 
   private final Templates templates;
   private final Looks looks;
@@ -57,7 +59,7 @@ public final class Pages {
         new Looks(
             Look.customer(files, problems),
             Look.still(files, Look.CARE, problems),
-            Look.still(files, Look.OPEN, problems));
+            PublicLooks.read(files, problems));
     return new Pages(templates, looks, guides);
   }
 
@@ -88,14 +90,15 @@ public final class Pages {
 
   /**
    * All pages that anyone may read: {@code index.html} in the shop's language, {@code
-   * LANG/index.html} and {@code LANG/GUIDE.html} for each language, and {@code 404.html}. They name
-   * no customer. Links between them are relative, so that they also work from a disk; those of
-   * {@code 404.html} start at the shop's address, because it answers at any depth.
+   * LANG/index.html}, {@code LANG/find.html} and {@code LANG/GUIDE.html} for each language, {@code
+   * 404.html}, and for robots {@code sitemap.xml} and {@code robots.txt}. They name no customer.
+   * Links between them are relative, so that they also work from a disk; those of {@code 404.html}
+   * start at the top of the host, because it answers at any depth.
    *
    * @param shop the shop
    * @param languages the words of each language of the site; one of them is the shop's
    * @param problems where mistakes in the templates are reported, with file and line
-   * @return the HTML by path, forward slashes, without the pages that have mistakes
+   * @return the text by path, forward slashes, without the pages that have mistakes
    */
   public SortedMap<String, String> open(Shop shop, List<Words> languages, Problems problems) {
     return new PublicPages(shop, languages, looks.open(), guides).fill(templates, problems);

@@ -3,7 +3,17 @@ package curewindow.page;
 import java.util.List;
 import java.util.Optional;
 
-/** A page of the shop that anyone may read, ready to be put into its template. */
+/**
+ * A page of the shop that anyone may read, ready to be put into its template.
+ *
+ * @param root what stands before the name of another page of the language in a link
+ * @param home the link to the language's home
+ * @param questions the link to the questions and answers, where the language has them
+ * @param contents the guides with their sections, where the page lists them
+ * @param reading the guide, on a guide's page
+ * @param finder the index, on the page of the index
+ * @param data the page in the words of schema.org, as JSON-LD
+ */
 record PublicView(
     String lang,
     String dir,
@@ -11,11 +21,53 @@ record PublicView(
     String title,
     Look look,
     Contact.Card shop,
+    Head head,
+    String root,
     String home,
-    List<CustomerView.Link> guides,
+    Optional<String> questions,
     List<Language> languages,
-    Optional<CareText.Text> text) {
+    List<Chapter> contents,
+    Optional<Reading> reading,
+    Optional<Finder> finder,
+    Optional<String> data) {
+
+  /**
+   * What search engines ask for.
+   *
+   * @param canonical the page's one address; empty for the page for lost visitors
+   */
+  record Head(String about, Optional<String> canonical, List<Alternate> alternates) {}
+
+  /** The page's address in a language. */
+  record Alternate(String lang, String href) {}
 
   /** The same page in a language; {@code current} is {@code page} for the one shown. */
   record Language(String lang, String href, String text, Optional<String> current) {}
+
+  /** A guide with links to its sections. */
+  record Chapter(String href, String title, List<CustomerView.Link> parts) {}
+
+  /** A guide to read. */
+  record Reading(
+      String title,
+      String html,
+      boolean questions,
+      List<CustomerView.Link> parts,
+      Optional<CustomerView.Link> next) {}
+
+  /**
+   * The printed index and what the script needs.
+   *
+   * @param data texts and search index as JSON
+   */
+  record Finder(List<Letter> letters, String script, String data) {}
+
+  /** A letter of the index. */
+  record Letter(String text, String id, List<Word> words) {}
+
+  /** A headword and where it stands. */
+  record Word(String text, List<Place> places) {}
+
+  /** A section, and the guide it is in. */
+  record Place(String href, String title, String guide) {}
 }

@@ -1,9 +1,13 @@
 package curewindow.words;
 
+import com.ibm.icu.text.AlphabeticIndex;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 
@@ -110,5 +114,20 @@ final class IcuWords implements Words {
   @Override
   public String temperature(double celsius) {
     return numbers.temperature(celsius);
+  }
+
+  @Override
+  public List<IndexGroup> byLetter(Collection<String> words) {
+    AlphabeticIndex<String> index = new AlphabeticIndex<>(facts.locale());
+    words.forEach(word -> index.addRecord(word, word));
+    List<IndexGroup> groups = new ArrayList<>();
+    for (AlphabeticIndex.Bucket<String> bucket : index) {
+      List<String> under = new ArrayList<>();
+      bucket.forEach(entry -> under.add(entry.getData()));
+      if (!under.isEmpty()) {
+        groups.add(new IndexGroup(bucket.getLabel(), under));
+      }
+    }
+    return groups;
   }
 }

@@ -3,6 +3,8 @@ package curewindow.words;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.Collection;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -150,4 +152,12 @@ public interface Words {
    * @return the text with its unit
    */
   String temperature(double celsius);
+
+  /**
+   * Words in the order of the language, under their first letters, as in a printed index.
+   *
+   * @param words the words, in any order
+   * @return the letters that have words
+   */
+  List<IndexGroup> byLetter(Collection<String> words);
 }

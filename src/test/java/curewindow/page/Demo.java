@@ -212,6 +212,10 @@ final class Demo {
   }
 
   static Shop shop(String name) {
+    return shopAt("https://care.example/", name);
+  }
+
+  static Shop shopAt(String address, String name) {
     OpenHours day = new OpenHours(LocalTime.of(8, 0), LocalTime.of(18, 0));
     Map<DayOfWeek, List<OpenHours>> opening = new LinkedHashMap<>();
     for (DayOfWeek d : DayOfWeek.values()) {
@@ -227,7 +231,7 @@ final class Demo {
         Optional.of("+1 303 555 0143"),
         Optional.of("hello@care.example"),
         List.of("1180 Quarry Street", "Denver, CO 80204"),
-        URI.create("https://care.example/"),
+        URI.create(address),
         DENVER,
         "en",
         "denver",

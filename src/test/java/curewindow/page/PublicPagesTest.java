@@ -2,23 +2,37 @@ package curewindow.page;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import curewindow.guide.GuideLibrary;
 import curewindow.problem.Problems;
+import curewindow.shop.Shop;
+import curewindow.shop.ShopFiles;
 import curewindow.words.Words;
+import java.io.IOException;
 import java.net.URI;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.SortedMap;
+import java.util.TreeMap;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class PublicPagesTest {
 
   private static final List<Words> LANGUAGES = List.of(Demo.WORDS.of("en"), Demo.WORDS.of("es"));
   private static final SortedMap<String, String> PAGES = pages();
+
+  private static final Map<String, Document> PARSED = parsed();
+  private static final String ADDRESS = Demo.shop("S").address().toString();
 
   private static SortedMap<String, String> pages() {
     Problems problems = new Problems();
@@ -44,18 +58,23 @@ class PublicPagesTest {
 
   @Test
   void everyLinkLeadsToAPageThatIsThere() {
-    PAGES.forEach(
-        (path, html) -> {
-          URI from = URI.create("https://care.example/" + path);
-          for (Element link : Jsoup.parse(html).select("a[href]")) {
-            URI to = from.resolve(link.attr("href"));
-            if (to.getScheme().equals("https") && to.getFragment() == null) {
-              String target = to.getPath().substring(1);
-              assertTrue(
-                  PAGES.containsKey(target.isEmpty() ? "index.html" : target), path + ": " + to);
-            }
-          }
-        });
+    html()
+        .forEach(
+            (path, html) -> {
+              URI from = URI.create("https://care.example/" + path);
+              for (Element link : Jsoup.parse(html).select("a[href]")) {
+                URI to = from.resolve(link.attr("href"));
+                if (to.getScheme().equals("https") && to.getHost().equals("care.example")) {
+                  String target = to.getPath().substring(1);
+                  String page = PAGES.get(target.isEmpty() ? "index.html" : target);
+                  assertNotNull(page, path + ": " + to);
+                  if (to.getFragment() != null) {
+                    assertNotNull(
+                        PARSED.get(target).getElementById(to.getFragment()), path + ": " + to);
+                  }
+                }
+              }
+            });
   }
 
   @Test
@@ -64,10 +83,10 @@ class PublicPagesTest {
     assertEquals("Longs Peak Film & Coat", home.select("h1").text());
     assertTrue(home.text().contains("1180 Quarry Street"));
     assertTrue(home.text().contains("Monday to Friday 8 AM to 6 PM"));
-    assertEquals("tel:+13035550142", home.select(".mast a").attr("href"));
+    assertEquals("tel:+13035550142", home.select(".mast a[href^=tel:]").attr("href"));
     assertEquals(List.of("English", "Español"), home.select(".langs a").eachText());
     assertEquals("page", home.select(".langs a").first().attr("aria-current"));
-    assertEquals(Demo.GUIDES.ids("en").size(), home.select(".index a").size());
+    assertEquals(Demo.GUIDES.ids("en").size(), home.select(".toc > li > a").size());
   }
 
   @Test
@@ -80,10 +99,13 @@ class PublicPagesTest {
             "windshield-film.html",
             "headlight-film.html",
             "coating.html"),
-        Jsoup.parse(PAGES.get("en/index.html")).select(".index a").eachAttr("href").subList(0, 6));
+        Jsoup.parse(PAGES.get("en/index.html"))
+            .select(".toc > li > a")
+            .eachAttr("href")
+            .subList(0, 6));
     for (String language : List.of("en", "es")) {
       List<String> titles =
-          Jsoup.parse(PAGES.get(language + "/index.html")).select(".index a").eachText();
+          Jsoup.parse(PAGES.get(language + "/index.html")).select(".toc > li > a").eachText();
       List<String> general = titles.subList(6, titles.size());
       assertTrue(general.size() >= 3, titles.toString());
       assertEquals(general.stream().sorted().toList(), general);
@@ -96,16 +118,130 @@ class PublicPagesTest {
     assertEquals("Window tint", guide.select("h1").text());
     assertTrue(guide.text().contains("Leave the windows up until the date on your own page"));
     assertTrue(guide.select("h2").size() > 2);
-    PAGES.forEach(
-        (path, html) -> {
-          assertFalse(html.contains("/C/"), path);
-          assertFalse(html.contains("[page."), path);
-          assertFalse(html.contains("noindex"), path);
-          assertFalse(html.contains("<script"), path);
-          assertTrue(
-              html.contains("script-src &#39;none&#39;") || html.contains("script-src 'none'"));
-          assertEquals(1, Jsoup.parse(html).select("h1").size(), path);
+    PAGES.values().forEach(text -> assertFalse(text.contains("/C/")));
+    html()
+        .forEach(
+            (path, html) -> {
+              assertFalse(html.contains("[page.") || html.contains("[public."), path);
+              assertFalse(html.contains("noindex"), path);
+              assertEquals(
+                  path.endsWith("find.html") ? 1 : 0,
+                  PARSED.get(path).select("script:not([type])").size(),
+                  path);
+              assertEquals(1, Jsoup.parse(html).select("h1").size(), path);
+            });
+  }
+
+  private static SortedMap<String, String> html() {
+    SortedMap<String, String> html = new TreeMap<>(PAGES);
+    html.keySet().removeIf(path -> !path.endsWith(".html"));
+    return html;
+  }
+
+  private static Map<String, Document> parsed() {
+    Map<String, Document> parsed = new TreeMap<>();
+    html().forEach((path, text) -> parsed.put(path, Jsoup.parse(text)));
+    return parsed;
+  }
+
+  @Test
+  void idsAreUniqueAndEveryLabelPointsAtSomething() {
+    PARSED.forEach(
+        (path, page) -> {
+          List<String> ids = page.select("[id]").eachAttr("id");
+          assertEquals(ids.size(), Set.copyOf(ids).size(), path);
+          page.select("[aria-labelledby], [aria-describedby], [for]")
+              .forEach(
+                  e -> {
+                    String to = e.attr("aria-labelledby") + e.attr("aria-describedby");
+                    assertNotNull(page.getElementById(to + e.attr("for")), path + ": " + e);
+                  });
         });
+  }
+
+  @Test
+  void everyPageNamesItsOneAddressAndThoseInOtherLanguages() {
+    Document root = PARSED.get("index.html");
+    Document english = PARSED.get("en/index.html");
+    assertEquals(ADDRESS, root.select("link[rel=canonical]").attr("href"));
+    assertEquals(ADDRESS, english.select("link[rel=canonical]").attr("href"));
+    assertEquals(
+        List.of("en", "es", "x-default"), root.select("link[rel=alternate]").eachAttr("hreflang"));
+    Document tint = PARSED.get("es/tint.html");
+    assertEquals(ADDRESS + "es/tint.html", tint.select("link[rel=canonical]").attr("href"));
+    assertEquals(
+        List.of(ADDRESS + "en/tint.html", ADDRESS + "es/tint.html"),
+        tint.select("link[rel=alternate]").eachAttr("href"));
+    assertTrue(PARSED.get("404.html").select("link[rel=canonical]").isEmpty());
+  }
+
+  @Test
+  void theLostPagesLinksStartAtTheTopOfTheHost() {
+    Document lost = PARSED.get("404.html");
+    lost.select("a[href], form[action]")
+        .forEach(
+            e -> {
+              String to = e.attr(e.hasAttr("action") ? "action" : "href");
+              assertTrue(to.matches("(/(?!/)|tel:|#).*"), to);
+            });
+    Problems problems = new Problems();
+    Shop deep = Demo.shopAt("https://care.example/care/", "Longs Peak");
+    SortedMap<String, String> pages = Demo.PAGES.open(deep, LANGUAGES, problems);
+    assertTrue(pages.get("404.html").contains("href=\"/care/en/tint.html\""));
+    assertEquals(List.of("robots-below-top"), problems.all().stream().map(p -> p.code()).toList());
+    assertEquals(0, problems.errorCount());
+    assertTrue(pages.get("robots.txt").startsWith("# "));
+  }
+
+  @Test
+  void withoutScriptTheIndexNamesEveryQuestionAndSection() {
+    for (String language : List.of("en", "es")) {
+      Document index = PARSED.get(language + "/find.html");
+      assertTrue(index.select(".index dt").size() > 50, language);
+      List<String> named = index.select("main a[href]").eachAttr("href");
+      for (Element heading : PARSED.get(language + "/normal.html").select("article > h2[id]")) {
+        assertTrue(named.contains("normal.html#" + heading.id()), heading.text());
+      }
+      long questions =
+          PARSED.get(language + "/normal.html").select("article > h3[id]").stream()
+              .filter(h -> named.contains("normal.html#" + h.id()))
+              .count();
+      assertTrue(questions > 30, language + ": " + questions);
+    }
+  }
+
+  @Test
+  void hostileNamesStayText() {
+    for (String hostile :
+        List.of(
+            "</script><script>boom()</script>", "<!--<script>", "\"><img src=x onerror=boom()>")) {
+      Problems problems = new Problems();
+      SortedMap<String, String> pages =
+          Demo.PAGES.open(Demo.shopAt("https://care.example/", hostile), LANGUAGES, problems);
+      assertEquals(List.of(), problems.all());
+      pages.keySet().removeIf(path -> !path.endsWith(".html"));
+      pages.forEach(
+          (path, html) -> {
+            Document page = Jsoup.parse(html);
+            assertEquals(PARSED.get(path).select("script").size(), page.select("script").size());
+            assertTrue(page.select("img, [onerror]").isEmpty(), path);
+            assertTrue(page.title().contains(hostile), path);
+          });
+    }
+  }
+
+  @Test
+  void aGuideCannotTakeThePlaceOfAPage(@TempDir Path folder) throws IOException {
+    Path own = Files.createDirectories(folder.resolve("content/guides/en"));
+    Files.writeString(own.resolve("find.md"), "# Find\n\nText.\n");
+    ShopFiles files = new ShopFiles(folder);
+    Problems problems = new Problems();
+    GuideLibrary guides = GuideLibrary.read(files, Demo.CATALOGUE, List.of("en"), new Problems());
+    SortedMap<String, String> pages =
+        Pages.read(files, guides, problems)
+            .open(Demo.shop("S"), List.of(Demo.WORDS.of("en")), problems);
+    assertEquals(List.of("guide-name"), problems.all().stream().map(p -> p.code()).toList());
+    assertTrue(pages.get("en/find.html").contains("id=\"volume\""));
   }
 
   @Test

@@ -1,0 +1,110 @@
+package curewindow.page;
+
+import curewindow.guide.Guide;
+import curewindow.guide.GuideLibrary;
+import curewindow.guide.GuidePart;
+import curewindow.problem.Problem;
+import curewindow.problem.Problems;
+import curewindow.problem.Where;
+import curewindow.search.Entry;
+import curewindow.search.Headword;
+import curewindow.search.Volume;
+import curewindow.shop.Shop;
+import curewindow.words.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** All guides of a language as the public pages show them, cut into the parts links lead to. */
+final class Book {
+
+  /** Pages that are no guides; a guide of such a name would take their place. */
+  static final Set<String> RESERVED = Set.of("index", "find");
+
+  /** A guide and its parts. */
+  record Chapter(String id, String title, List<GuidePart> parts) {
+
+    String file() {
+      return id + ".html";
+    }
+
+    /** The headings of its sections; the finer ones below them are left to the page itself. */
+    List<CustomerView.Link> sections() {
+      return parts.stream()
+          .filter(p -> p.level() == 2)
+          .map(p -> new CustomerView.Link("#" + p.id(), p.title()))
+          .toList();
+    }
+  }
+
+  /** A part that can be looked up. */
+  record Spot(String href, String title, Chapter chapter, String text) {}
+
+  private final Words words;
+  private final List<Chapter> chapters = new ArrayList<>();
+  private final List<Spot> spots = new ArrayList<>();
+
+  Book(Shop shop, Words words, GuideLibrary guides, Problems problems) {
+    this.words = words;
+    PublicFacts facts = new PublicFacts(shop, words);
+    for (String id : guides.ids(words.language())) {
+      Guide guide = guides.find(words.language(), id).orElseThrow();
+      if (RESERVED.contains(id)) {
+        problems.add(reserved(guide));
+      } else {
+        add(new Chapter(id, guide.title(), GuidePart.of(guide.html(facts))));
+      }
+    }
+  }
+
+  private void add(Chapter chapter) {
+    chapters.add(chapter);
+    for (GuidePart part : chapter.parts()) {
+      if (!part.text().isEmpty()) {
+        spots.add(
+            part.level() == 0
+                ? new Spot(chapter.file(), chapter.title(), chapter, part.text())
+                : new Spot(chapter.file() + "#" + part.id(), part.title(), chapter, part.text()));
+      }
+    }
+  }
+
+  private static Problem reserved(Guide guide) {
+    String file = "content/guides/" + guide.language() + "/" + guide.id() + ".md";
+    return Problem.error(
+        "guide-name",
+        Where.file(file),
+        "a guide cannot be called " + guide.id() + ", as the shop's pages have one of that name",
+        "give the file another name");
+  }
+
+  Words words() {
+    return words;
+  }
+
+  List<Chapter> chapters() {
+    return chapters;
+  }
+
+  Optional<Chapter> chapter(String id) {
+    return chapters.stream().filter(c -> c.id().equals(id)).findFirst();
+  }
+
+  /** The chapter after another one. */
+  Optional<Chapter> after(Chapter chapter) {
+    return chapters.stream().skip(chapters.indexOf(chapter) + 1L).findFirst();
+  }
+
+  List<Spot> spots() {
+    return spots;
+  }
+
+  List<Headword> heads() {
+    return Headword.read(words.text("public.index-words"));
+  }
+
+  Volume volume() {
+    return new Volume(spots.stream().map(s -> new Entry(s.title(), s.text())).toList(), heads());
+  }
+}

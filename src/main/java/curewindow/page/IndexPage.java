@@ -1,0 +1,69 @@
+package curewindow.page;
+
+import curewindow.search.Headword;
+import curewindow.search.Lookup;
+import curewindow.words.IndexGroup;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Gathers the printed index of a language and the data for looking things up in it. */
+final class IndexPage {
+
+  /** How many places one search names at most; the script keeps to it. */
+  private static final int MOST = 12;
+
+  private final Book book;
+  private final Lookup lookup;
+
+  IndexPage(Book book, Lookup lookup) {
+    this.book = book;
+    this.lookup = lookup;
+  }
+
+  PublicView.Finder finder(String script) {
+    return new PublicView.Finder(letters(), script, data());
+  }
+
+  private List<PublicView.Letter> letters() {
+    Map<String, List<PublicView.Place>> places = new LinkedHashMap<>();
+    List<Headword> heads = book.heads();
+    for (int i = 0; i < heads.size(); i++) {
+      List<PublicView.Place> found = lookup.places().get(i).stream().map(this::place).toList();
+      if (!found.isEmpty()) {
+        places.putIfAbsent(heads.get(i).word(), found);
+      }
+    }
+    List<PublicView.Letter> letters = new ArrayList<>();
+    for (IndexGroup group : book.words().byLetter(places.keySet())) {
+      List<PublicView.Word> words =
+          group.words().stream().map(w -> new PublicView.Word(w, places.get(w))).toList();
+      letters.add(new PublicView.Letter(group.letter(), "l-" + (letters.size() + 1), words));
+    }
+    return letters;
+  }
+
+  private PublicView.Place place(int number) {
+    Book.Spot spot = book.spots().get(number);
+    return new PublicView.Place(spot.href(), spot.title(), spot.chapter().title());
+  }
+
+  private String data() {
+    List<List<String>> rows =
+        book.spots().stream()
+            .map(s -> List.of(s.href(), s.title(), s.chapter().title(), s.text()))
+            .toList();
+    List<String> said = new ArrayList<>();
+    for (int count = 0; count <= MOST; count++) {
+      said.add(book.words().text("public.find.said", Map.of("count", count)));
+    }
+    return "{\"index\":"
+        + Json.safe(lookup.index())
+        + ",\"rows\":"
+        + Json.of(rows)
+        + ",\"said\":"
+        + Json.of(said)
+        + "}";
+  }
+}

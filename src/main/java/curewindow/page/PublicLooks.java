@@ -1,0 +1,37 @@
+package curewindow.page;
+
+import curewindow.problem.Problems;
+import curewindow.search.SearchPress;
+import curewindow.shop.ShopFiles;
+import java.util.Optional;
+
+/**
+ * The looks of the pages for anyone. Only the index has a script; all may send their visitors'
+ * question to it, which is the one form there is.
+ *
+ * @param still of all pages but the index
+ * @param finding of the index
+ * @param search builds what the index's script searches; empty where its script cannot be read
+ */
+record PublicLooks(Look still, Look finding, Optional<SearchPress> search) {
+
+  static PublicLooks read(ShopFiles files, Problems problems) {
+    Optional<SearchPress> search = SearchPress.read(files, problems);
+    String find = files.text(Templates.FOLDER + "/find.js", problems).orElse("");
+    String script = search.map(SearchPress::script).orElse("") + "\n" + find;
+    String style = Look.still(files, Look.OPEN, problems).style();
+    return new PublicLooks(
+        asking(Look.of(style, "")), asking(Look.of(style, Slim.script(script))), search);
+  }
+
+  private static Look asking(Look look) {
+    return new Look(
+        look.style(),
+        look.script(),
+        look.policy().replace("form-action 'none'", "form-action 'self'"));
+  }
+
+  String searchScript() {
+    return finding.script();
+  }
+}

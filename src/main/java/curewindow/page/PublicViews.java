@@ -1,0 +1,146 @@
+package curewindow.page;
+
+import curewindow.guide.GuidePart;
+import curewindow.shop.Shop;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Gathers what stands on each public page. */
+final class PublicViews {
+
+  /** The guide whose headings are the questions customers ask. */
+  static final String QUESTIONS = "normal";
+
+  private final Shop shop;
+  private final PublicSite site;
+  private final PublicLooks looks;
+
+  PublicViews(Shop shop, PublicSite site, PublicLooks looks) {
+    this.shop = shop;
+    this.site = site;
+    this.looks = looks;
+  }
+
+  /** Where a page stands: what leads from it to the site's top and to its own language's pages. */
+  private record Spot(Book book, String page, String top, String root, String home) {}
+
+  /** Who looks for what, and what is said of the page. */
+  private record Said(String title, String about, boolean listed, Optional<String> data) {}
+
+  /** The home at the site's top, in the shop's language. */
+  PublicView front(Book book) {
+    return home(new Spot(book, PublicSite.HOME, "", book.words().language() + "/", "index.html"));
+  }
+
+  PublicView home(Book book) {
+    return home(below(book, PublicSite.HOME));
+  }
+
+  private PublicView home(Spot spot) {
+    String title = spot.book().words().text("page.home.title", Map.of("shop", shop.name()));
+    Said said = new Said(title, about(spot.book()), true, Optional.of(SchemaData.shop(shop)));
+    return view(spot, said, contents(spot), Optional.empty(), Optional.empty());
+  }
+
+  PublicView guide(Book book, Book.Chapter chapter) {
+    Spot spot = below(book, chapter.file());
+    boolean questions = chapter.id().equals(QUESTIONS);
+    Optional<String> data =
+        questions
+            ? SchemaData.questions(
+                book.words().language(), site.address(book, chapter.file()), chapter)
+            : Optional.empty();
+    String lead = chapter.parts().stream().findFirst().map(GuidePart::text).orElse("");
+    Said said = new Said(titled(chapter.title()), lead, true, data);
+    PublicView.Reading reading =
+        new PublicView.Reading(
+            chapter.title(),
+            chapter.parts().stream().map(GuidePart::html).collect(Collectors.joining("\n")),
+            questions,
+            chapter.sections(),
+            book.after(chapter).map(c -> new CustomerView.Link(c.file(), next(book, c))));
+    return view(spot, said, List.of(), Optional.of(reading), Optional.empty());
+  }
+
+  private static String next(Book book, Book.Chapter chapter) {
+    return book.words().text("public.next", Map.of("title", chapter.title()));
+  }
+
+  PublicView find(Book book, PublicView.Finder finder) {
+    Spot spot = below(book, PublicSite.FIND);
+    String about = book.words().text("public.find.about", Map.of("shop", shop.name()));
+    Said said =
+        new Said(titled(book.words().text("public.find.title")), about, true, Optional.empty());
+    return view(spot, said, contents(spot), Optional.empty(), Optional.of(finder));
+  }
+
+  /** It answers at any depth, so its links start at the top of the host. */
+  PublicView lost(Book book) {
+    String top = shop.address().getRawPath().isEmpty() ? "/" : shop.address().getRawPath();
+    Spot spot = new Spot(book, PublicSite.HOME, top, top + book.words().language() + "/", top);
+    String title = titled(book.words().text("public.lost.title"));
+    Said said = new Said(title, "", false, Optional.empty());
+    return view(spot, said, contents(spot), Optional.empty(), Optional.empty());
+  }
+
+  private static Spot below(Book book, String page) {
+    return new Spot(book, page, "../", "", "index.html");
+  }
+
+  private String titled(String title) {
+    return title + " · " + shop.name();
+  }
+
+  private String about(Book book) {
+    return book.words().text("public.about", Map.of("shop", shop.name()));
+  }
+
+  private static List<PublicView.Chapter> contents(Spot spot) {
+    return spot.book().chapters().stream().map(c -> chapter(spot.root() + c.file(), c)).toList();
+  }
+
+  private static PublicView.Chapter chapter(String href, Book.Chapter chapter) {
+    return new PublicView.Chapter(
+        href,
+        chapter.title(),
+        chapter.sections().stream()
+            .map(l -> new CustomerView.Link(href + l.href(), l.text()))
+            .toList());
+  }
+
+  private PublicView view(
+      Spot spot,
+      Said said,
+      List<PublicView.Chapter> contents,
+      Optional<PublicView.Reading> reading,
+      Optional<PublicView.Finder> finder) {
+    Book book = spot.book();
+    return new PublicView(
+        book.words().language(),
+        book.words().rightToLeft() ? "rtl" : "ltr",
+        false,
+        said.title(),
+        finder.isPresent() ? looks.finding() : looks.still(),
+        new Contact(shop, book.words()).card("", ""),
+        head(spot, said),
+        spot.root(),
+        spot.home(),
+        book.chapter(QUESTIONS).map(c -> spot.root() + c.file()),
+        site.languages(book, spot.page(), spot.top()),
+        contents,
+        reading,
+        finder,
+        said.data());
+  }
+
+  private PublicView.Head head(Spot spot, Said said) {
+    return said.listed()
+        ? new PublicView.Head(
+            said.about(),
+            Optional.of(site.address(spot.book(), spot.page())),
+            site.alternates(spot.page()))
+        : new PublicView.Head(said.about(), Optional.empty(), List.of());
+  }
+}

@@ -1,0 +1,60 @@
+package curewindow.search;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** Builds the index of one language. */
+final class Indexing {
+
+  /** How many places a headword names at most; more would say nothing. */
+  static final int PLACES = 5;
+
+  private final Engine engine;
+  private final Volume volume;
+  private final List<Set<String>> titles = new ArrayList<>();
+  private final List<Set<String>> texts = new ArrayList<>();
+
+  Indexing(Engine engine, Volume volume) {
+    this.engine = engine;
+    this.volume = volume;
+    for (Entry entry : volume.entries()) {
+      titles.add(new TreeSet<>(words(entry.title())));
+      texts.add(new TreeSet<>(words(entry.text())));
+    }
+  }
+
+  Lookup lookup() {
+    List<List<Integer>> places = new ArrayList<>();
+    List<StringBuilder> keys = volume.entries().stream().map(e -> new StringBuilder()).toList();
+    for (Headword head : volume.heads()) {
+      List<String> beginnings = head.beginnings().stream().flatMap(b -> words(b).stream()).toList();
+      List<Integer> found = new ArrayList<>(matches(titles, beginnings));
+      found.forEach(n -> keys.get(n).append(' ').append(head.word()));
+      matches(texts, beginnings).stream().filter(n -> !found.contains(n)).forEach(found::add);
+      places.add(found.subList(0, Math.min(PLACES, found.size())));
+    }
+    List<Object> rows = new ArrayList<>();
+    for (int i = 0; i < volume.entries().size(); i++) {
+      Entry entry = volume.entries().get(i);
+      rows.add(engine.array(List.of(entry.title(), keys.get(i).toString(), entry.text())));
+    }
+    return new Lookup(engine.text("build", engine.array(rows)), places);
+  }
+
+  private List<String> words(String text) {
+    return engine.texts("words", text);
+  }
+
+  private static List<Integer> matches(List<Set<String>> words, List<String> beginnings) {
+    List<Integer> found = new ArrayList<>();
+    for (int i = 0; i < words.size(); i++) {
+      Set<String> there = words.get(i);
+      if (beginnings.stream().anyMatch(b -> there.stream().anyMatch(w -> w.startsWith(b)))) {
+        found.add(i);
+      }
+    }
+    return found;
+  }
+}
