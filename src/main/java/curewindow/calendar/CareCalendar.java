@@ -1,118 +1,65 @@
 package curewindow.calendar;
 
-import biweekly.ICalVersion;
-import biweekly.ICalendar;
-import biweekly.component.VAlarm;
-import biweekly.component.VEvent;
-import biweekly.io.text.ICalWriter;
-import biweekly.parameter.Related;
-import biweekly.property.Summary;
-import biweekly.property.Trigger;
-import biweekly.util.Duration;
-import curewindow.cure.HoldKind;
-import curewindow.cure.Release;
+import curewindow.page.CalendarFile;
 import curewindow.page.JobView;
-import curewindow.page.When;
-import curewindow.words.Words;
-import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.time.Instant;
-import java.util.Date;
-import java.util.Map;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.Predicate;
 
 /**
- * The dates of one job for the customer's own calendar, as RFC 5545 has it: one event for each hold
- * that ends. The text depends on the job alone, so that pressing twice gives the same file.
+ * The dates of one job for the customer's own calendar, as RFC 5545 has it: all of them in one
+ * file, and each in a file of its own. The texts depend on the job and its revisions alone, so that
+ * pressing twice gives the same files.
  */
 public final class CareCalendar {
-
-  private static final String PRODUCT = "-//Curewindow//Care dates//EN";
-  private static final Duration LENGTH = Duration.builder().minutes(15).build();
-  private static final Duration AT_ONCE = Duration.builder().seconds(0).build();
 
   private CareCalendar() {}
 
   /**
-   * The calendar of a job, stamped with its pickup time.
+   * All calendar files that stand beside a job's page.
+   *
+   * @param view the job
+   * @param revisions how its dates were moved since they were first given out
+   * @return the text of each file by its name; to be written as UTF-8
+   */
+  public static SortedMap<String, String> files(JobView view, Revisions revisions) {
+    SortedMap<String, String> files = new TreeMap<>();
+    List<CareEvent> events = CareEvents.of(view);
+    for (CareEvent event : events) {
+      files.put(
+          CalendarFile.of(event.name()), calendar(view, revisions, e -> e == event, events).text());
+    }
+    CalendarText all = calendar(view, revisions, e -> true, events);
+    String gone = view.words().text("calendar.gone");
+    revisions.gone().forEach(g -> all.takeBack(g, gone));
+    files.put(CalendarFile.ALL, all.text());
+    return files;
+  }
+
+  /**
+   * The calendar of a job whose dates were never moved, stamped with its pickup time.
    *
    * @param view the job
    * @return the text of an iCalendar file, lines ended by CR LF and folded at 75 octets; to be
    *     written as UTF-8
    */
   public static String text(JobView view) {
-    return text(view, view.job().pickup());
+    return files(view, Revisions.FIRST).get(CalendarFile.ALL);
   }
 
-  /**
-   * The calendar of a job.
-   *
-   * @param view the job
-   * @param stamp the instant at which the dates were made, second precision
-   * @return the text of an iCalendar file, lines ended by CR LF and folded at 75 octets; to be
-   *     written as UTF-8
-   */
-  public static String text(JobView view, Instant stamp) {
-    ICalendar calendar = new ICalendar();
-    calendar.setProductId(PRODUCT);
-    calendar.setName(Plain.text(view.words().text("calendar.name", names(view))));
-    for (Release release : view.timeline().releases()) {
-      calendar.addEvent(event(view, release, stamp));
+  private static CalendarText calendar(
+      JobView view, Revisions revisions, Predicate<CareEvent> wanted, List<CareEvent> events) {
+    String name = view.words().text("calendar.name", CareEvents.names(view));
+    CalendarText text =
+        new CalendarText(name, view.words().language(), event -> EventName.of(view.token(), event));
+    Instant first = CalendarText.first(view.job().pickup());
+    for (CareEvent event : events) {
+      if (wanted.test(event)) {
+        text.add(event, revisions.of(event, first), view.address().toString());
+      }
     }
-    return Fold.lines(write(calendar));
-  }
-
-  private static VEvent event(JobView view, Release release, Instant stamp) {
-    VEvent event = new VEvent();
-    event.setUid(EventName.of(view.token(), release.hold()));
-    event.setDateTimeStamp(Date.from(stamp));
-    event.setDateStart(Date.from(release.end().at()));
-    event.setDuration(LENGTH);
-    event.setTransparency(true);
-    Summary summary = event.setSummary(Plain.text(summary(view, release)));
-    summary.setLanguage(view.words().language());
-    event.setDescription(Plain.text(details(view))).setLanguage(view.words().language());
-    event.setUrl(view.address().toString());
-    if (comesIn(release) && !view.shop().street().isEmpty()) {
-      event.setLocation(Plain.text(String.join(", ", view.shop().street())));
-    }
-    if (comesIn(release) || release.hold().equals("windows-up")) {
-      event.addAlarm(VAlarm.display(new Trigger(AT_ONCE, Related.START), summary.getValue()));
-    }
-    return event;
-  }
-
-  private static boolean comesIn(Release release) {
-    return release.kind() == HoldKind.VISIT || release.end() instanceof Release.AskUs;
-  }
-
-  private static String summary(JobView view, Release release) {
-    String hold = "hold." + release.hold();
-    Words words = view.words();
-    if (release.end() instanceof Release.AskUs) {
-      return words.text(hold + ".ask", Map.of("when", new When(view).dayAndTime(release)));
-    }
-    return words.text(hold + ".done");
-  }
-
-  private static String details(JobView view) {
-    Words words = view.words();
-    return words.text("calendar.details", Map.of("address", view.address().toString()))
-        + "\n"
-        + words.text("calendar.contact", names(view));
-  }
-
-  private static Map<String, String> names(JobView view) {
-    return Map.of("shop", view.shop().name(), "phone", view.shop().phone());
-  }
-
-  private static String write(ICalendar calendar) {
-    StringWriter text = new StringWriter();
-    try (ICalWriter writer = new ICalWriter(text, ICalVersion.V2_0)) {
-      writer.write(calendar);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return text.toString();
+    return text;
   }
 }

@@ -12,7 +12,7 @@ final class EventName {
   private EventName() {}
 
   /**
-   * A UUID (RFC 9562, version 8) from the job's secret token and the hold. It stays the same for
+   * A UUID (RFC 9562, version 8) from the job's secret token and the event. It stays the same for
    * ever, and tells neither token nor job.
    */
   static String of(String token, String hold) {
@@ -23,7 +23,7 @@ final class EventName {
     return new UUID(high, low).toString();
   }
 
-  private static byte[] sha256(byte[] text) {
+  static byte[] sha256(byte[] text) {
     try {
       return MessageDigest.getInstance("SHA-256").digest(text);
     } catch (NoSuchAlgorithmException e) {

@@ -62,8 +62,7 @@ final class CustomerPage {
         new Asking(view, contact).groups(guides),
         care.isEmpty() ? Optional.empty() : Optional.of(careLink(care)),
         texts.cautions(),
-        fittings.fitted(),
-        fittings.found(),
+        fittings.work(),
         new Parked(view).table(),
         words.text("page.private", job));
   }

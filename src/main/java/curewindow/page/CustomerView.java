@@ -33,8 +33,7 @@ record CustomerView(
     List<Asking.Group> asked,
     Optional<String> care,
     Optional<CareText.Text> cautions,
-    List<Fitted> fitted,
-    List<Contact.Pair> found,
+    Work work,
     Optional<Parked.Table> parked,
     String privacy) {
 
@@ -96,6 +95,20 @@ record CustomerView(
       String day,
       String time,
       String likelyDay) {}
+
+  /**
+   * The record of what was done and what is due later; {@code law} and {@code removal} are cautions
+   * where they apply.
+   */
+  record Work(
+      List<Fitted> fitted,
+      Optional<String> law,
+      List<Contact.Pair> found,
+      List<Later> later,
+      Optional<String> removal) {}
+
+  /** Something due later: its day, and the calendar file that has it. */
+  record Later(String label, String ics, String iso, String day, Optional<String> again) {}
 
   /** What was fitted, with its facts. */
   record Fitted(String service, List<Contact.Pair> facts) {}

@@ -1,8 +1,11 @@
 package curewindow.page;
 
+import curewindow.cure.HoldKind;
+import curewindow.cure.Release;
 import curewindow.shop.Film;
 import curewindow.shop.Finding;
 import curewindow.shop.FittedItem;
+import curewindow.shop.NetLight;
 import curewindow.shop.Service;
 import curewindow.words.Words;
 import java.time.LocalDate;
@@ -10,9 +13,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** What was fitted where, and what was found. */
 final class Fittings {
+
+  /** Spots through which the driver has to see, as laws on window film usually have it. */
+  private static final Set<String> FRONT =
+      Set.of("windshield", "windshield-strip", "front-door-glass");
 
   private final JobView view;
   private final Words words;
@@ -22,7 +30,49 @@ final class Fittings {
     this.words = view.words();
   }
 
-  List<CustomerView.Fitted> fitted() {
+  /** The whole record. */
+  CustomerView.Work work() {
+    List<LaterCare> due = LaterCare.of(view);
+    List<CustomerView.Later> later = new ArrayList<>();
+    view.timeline().releases().stream()
+        .filter(r -> r.kind() == HoldKind.VISIT)
+        .forEach(r -> later.add(visit(r)));
+    due.forEach(l -> later.add(later(l)));
+    boolean film = due.stream().anyMatch(l -> l.kind() == LaterCare.Kind.REPLACE);
+    return new CustomerView.Work(
+        fitted(),
+        view.job().items().stream().anyMatch(this::isFrontGlass)
+            ? Optional.of(words.text("done.law"))
+            : Optional.empty(),
+        found(),
+        later,
+        film ? Optional.of(words.text("done.removal")) : Optional.empty());
+  }
+
+  private boolean isFrontGlass(FittedItem item) {
+    return item.spots().stream().anyMatch(FRONT::contains) && light(item).isPresent();
+  }
+
+  private CustomerView.Later visit(Release release) {
+    When when = new When(view);
+    return new CustomerView.Later(
+        words.text("hold." + release.hold() + ".label"),
+        CalendarFile.of(release.hold()),
+        release.end().at().atZone(when.zone(release)).toOffsetDateTime().toString(),
+        when.shortDay(release) + ", " + when.time(release),
+        Optional.empty());
+  }
+
+  private CustomerView.Later later(LaterCare due) {
+    return new CustomerView.Later(
+        due.title(view, words),
+        CalendarFile.of(due.name()),
+        due.day().toString(),
+        words.date(due.day()),
+        due.again(words));
+  }
+
+  private List<CustomerView.Fitted> fitted() {
     return view.job().items().stream()
         .map(i -> new CustomerView.Fitted(words.text("service." + i.service()), facts(i)))
         .toList();
@@ -38,7 +88,7 @@ final class Fittings {
     if (film != null) {
       film.finish().ifPresent(f -> facts.add(pair("finish", words.text("finish." + f))));
     }
-    vltInWords(item, film).ifPresent(v -> facts.add(pair("vlt", v)));
+    lightInWords(item).ifPresent(v -> facts.add(pair("vlt", v)));
     item.batch().ifPresent(b -> facts.add(pair("batch", b)));
     facts.add(pair("finished", words.dayAndTime(item.finished(), view.timeline().zone())));
     warranty(view, item)
@@ -55,29 +105,49 @@ final class Fittings {
     return ids.stream().map(s -> words.text("spot." + s)).toList();
   }
 
-  private Optional<String> vltInWords(FittedItem item, Film film) {
-    if (item.vlt().isPresent()) {
-      return Optional.of(vlt("page.fitted.vlt-measured", item.vlt().getAsDouble()));
-    }
-    if (film != null && film.vlt().isPresent()) {
-      return Optional.of(vlt("page.fitted.vlt-film", film.vlt().getAsDouble()));
-    }
-    return Optional.empty();
+  private Optional<NetLight> light(FittedItem item) {
+    return light(view, item);
   }
 
-  private String vlt(String key, double percent) {
+  private static Optional<NetLight> light(JobView view, FittedItem item) {
+    return NetLight.of(item, Optional.ofNullable(view.catalogue().films().get(item.film())));
+  }
+
+  private Optional<String> lightInWords(FittedItem item) {
+    return light(item)
+        .map(
+            light ->
+                switch (light.how()) {
+                  case MEASURED -> light("page.fitted.vlt-measured", light.percent());
+                  case FILM -> light("page.fitted.vlt-film", light.percent());
+                  case COMPUTED -> computed(light, item);
+                });
+  }
+
+  private String light(String key, double percent) {
     return words.text(key, Map.of("percent", words.number(percent, 1)));
   }
 
-  /** Light let through, as measured or else of the film alone. */
-  static Optional<String> vlt(JobView view, FittedItem item) {
+  /** Whole percents: a sum of data sheets is no measurement. */
+  private String computed(NetLight light, FittedItem item) {
     Film film = view.catalogue().films().get(item.film());
-    if (item.vlt().isEmpty() && (film == null || film.vlt().isEmpty())) {
-      return Optional.empty();
-    }
-    double percent = item.vlt().isPresent() ? item.vlt().getAsDouble() : film.vlt().getAsDouble();
+    return words.text(
+        "done.vlt-computed",
+        Map.of(
+            "net",
+            words.number(light.percent(), 0),
+            "film",
+            words.number(film.vlt().orElseThrow(), 1),
+            "glass",
+            words.number(item.glassVlt().orElseThrow(), 1)));
+  }
+
+  /** Light let through: as measured, computed, or of the film alone. */
+  static Optional<String> vlt(JobView view, FittedItem item) {
     Words words = view.words();
-    return Optional.of(words.text("page.percent", Map.of("number", words.number(percent, 1))));
+    return light(view, item)
+        .map(light -> words.number(light.percent(), light.how() == NetLight.How.COMPUTED ? 0 : 1))
+        .map(number -> words.text("page.percent", Map.of("number", number)));
   }
 
   /** The last day of an item's warranty. */
@@ -89,7 +159,7 @@ final class Fittings {
     return Optional.of(view.words().date(from.plusYears(item.warrantyYears().getAsInt())));
   }
 
-  List<Contact.Pair> found() {
+  private List<Contact.Pair> found() {
     return view.job().found().stream().map(this::found).toList();
   }
 

@@ -37,24 +37,25 @@ public record NetLight(double percent, How how) {
    * the film alone.
    *
    * @param item the item
-   * @param film its film
+   * @param film its film, if the catalogue has it
    * @return the figure, or empty where the film states none and nothing was measured
    */
-  public static Optional<NetLight> of(FittedItem item, Film film) {
+  public static Optional<NetLight> of(FittedItem item, Optional<Film> film) {
     if (item.vlt().isPresent()) {
       return Optional.of(new NetLight(item.vlt().getAsDouble(), How.MEASURED));
     }
-    if (film.vlt().isEmpty()) {
-      return Optional.empty();
-    }
-    double alone = film.vlt().getAsDouble();
+    return film.filter(f -> f.vlt().isPresent()).map(f -> unmeasured(item, f));
+  }
+
+  private static NetLight unmeasured(FittedItem item, Film film) {
+    double alone = film.vlt().orElseThrow();
     if (item.glassVlt().isEmpty()) {
-      return Optional.of(new NetLight(alone, How.FILM));
+      return new NetLight(alone, How.FILM);
     }
     double glass = item.glassVlt().getAsDouble() / 100;
     double back = film.reflectance().isPresent() ? film.reflectance().getAsDouble() / 100 : 0;
     double net = Math.min(layers(glass, alone / 100, GLASS_REFLECTANCE, back), glass);
-    return Optional.of(new NetLight(100 * net, How.COMPUTED));
+    return new NetLight(100 * net, How.COMPUTED);
   }
 
   /**

@@ -33,6 +33,7 @@ public final class LoadedShop {
   private final GuideLibrary guides;
   private final Optional<PrintedDates> printed;
   private final Optional<LinkLedger> links;
+  private final Optional<CalendarDates> calendars;
   private final List<Problem> problems;
   private final Curing curing;
 
@@ -46,13 +47,17 @@ public final class LoadedShop {
     this.guides = texts.guides();
     this.printed = ledgers.printed();
     this.links = ledgers.links();
+    this.calendars = ledgers.calendars();
     this.problems = all.all();
     this.curing = Curing.with(Climates::weathers, read.observed());
   }
 
   private record Texts(WordsLibrary words, GuideLibrary guides) {}
 
-  private record Ledgers(Optional<LinkLedger> links, Optional<PrintedDates> printed) {}
+  private record Ledgers(
+      Optional<LinkLedger> links,
+      Optional<PrintedDates> printed,
+      Optional<CalendarDates> calendars) {}
 
   /**
    * Reads and checks a shop folder.
@@ -69,7 +74,9 @@ public final class LoadedShop {
     GuideLibrary guides = GuideLibrary.read(files, read.catalogue(), read.languages(), problems);
     Ledgers ledgers =
         new Ledgers(
-            LinkLedger.read(files.root(), problems), PrintedDates.read(files.root(), problems));
+            LinkLedger.read(files.root(), problems),
+            PrintedDates.read(files.root(), problems),
+            CalendarDates.read(files.root(), problems));
     return new LoadedShop(files, read, new Texts(words, guides), ledgers, problems);
   }
 
@@ -208,12 +215,13 @@ public final class LoadedShop {
   }
 
   /**
-   * Whether the link ledger or the printed dates have to be mended before anything can be built.
+   * Whether a ledger of links, printed dates or calendar dates has to be mended before anything can
+   * be built.
    *
    * @return true where one of them cannot be read
    */
   public boolean ledgerIsBroken() {
-    return links.isEmpty() || printed.isEmpty();
+    return links.isEmpty() || printed.isEmpty() || calendars.isEmpty();
   }
 
   /** The token that the link ledger had for a job, by its id, when the folder was read. */
@@ -231,5 +239,12 @@ public final class LoadedShop {
   static PrintedDates printed(ShopLock lock) throws IOException {
     return PrintedDates.read(lock.shop(), new Problems())
         .orElseThrow(() -> new IOException("the printed dates were broken while they were in use"));
+  }
+
+  /** The memory of calendar dates as it stands on disk while the shop folder is locked. */
+  static CalendarDates calendars(ShopLock lock) throws IOException {
+    return CalendarDates.read(lock.shop(), new Problems())
+        .orElseThrow(
+            () -> new IOException("the memory of calendar dates was broken while it was in use"));
   }
 }

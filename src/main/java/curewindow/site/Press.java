@@ -10,6 +10,7 @@ import curewindow.problem.Problems;
 import curewindow.shop.Handout;
 import curewindow.shop.HandoutChoice;
 import curewindow.shop.SheetPaper;
+import curewindow.shop.Shop;
 import curewindow.words.Words;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -90,7 +91,9 @@ public final class Press {
     Rendering pages = Rendering.of(shop, views);
     problems.addAll(pages.problems());
     List<PressReport.Made> made = new ArrayList<>();
-    pages.customers().forEach(customer -> made.add(put(customer)));
+    // On disk before the calendars are, so that a date that moves is always seen to move.
+    Calendars calendars = Calendars.note(shop, pages.customers(), !before.isEmpty(), clock);
+    pages.customers().forEach(customer -> made.add(put(customer, calendars)));
     pages.open().forEach((name, html) -> output.put("site/" + name, html));
     boolean cards = cards(pages.customers().stream().map(Rendering.Customer::view).toList(), clock);
     List<String> leftOut =
@@ -98,6 +101,7 @@ public final class Press {
     Set<String> good = new HashSet<>();
     made.forEach(m -> good.add(m.job()));
     KeptPages kept = new KeptPages(before, good, leftOut, !pages.openIsWhole(), !cards);
+    output.put("office/inspections.ics", office(calendars));
     output.put(PageList.FILE, PageList.text(rows(pages, kept)));
     Output.Written written = output.write(kept);
     return new PressReport(
@@ -108,12 +112,21 @@ public final class Press {
         out);
   }
 
-  private PressReport.Made put(Rendering.Customer customer) {
+  private PressReport.Made put(Rendering.Customer customer, Calendars calendars) {
     JobView view = customer.view();
     String folder = "site/" + PagePaths.folder(view.token());
     customer.files().forEach((name, text) -> output.put(folder + name, text));
+    for (JobView parked : customer.cases()) {
+      String inside = folder + parked.parkings().folder();
+      calendars.files(parked).forEach((name, text) -> output.put(inside + name, text));
+    }
     return new PressReport.Made(
         view.job().id(), view.job().firstName(), answer(view), folder + "index.html");
+  }
+
+  private String office(Calendars calendars) {
+    Shop own = shop.shop().orElseThrow();
+    return calendars.office(shop.words().of(own.language()), own.name());
   }
 
   /** Whether the shop's usual handouts could be made, or there was nothing to make. */

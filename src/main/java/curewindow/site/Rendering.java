@@ -1,6 +1,5 @@
 package curewindow.site;
 
-import curewindow.calendar.CareCalendar;
 import curewindow.page.JobView;
 import curewindow.page.Pages;
 import curewindow.problem.Problem;
@@ -35,10 +34,11 @@ record Rendering(
    * What stands in a customer's folder.
    *
    * @param view the job
+   * @param cases the job for each parking, as the shop noted it first
    * @param files the texts of the files by their names, relative to that folder: the page, what
    *     stands beside it, and the same in a folder for each other parking
    */
-  record Customer(JobView view, SortedMap<String, String> files) {}
+  record Customer(JobView view, List<JobView> cases, SortedMap<String, String> files) {}
 
   /**
    * Renders everything.
@@ -82,7 +82,9 @@ record Rendering(
     for (JobView parked : cases) {
       files.putAll(folder(pages, parked, mistakes));
     }
-    return mistakes.hasErrors() ? Optional.empty() : Optional.of(new Customer(cases.get(0), files));
+    return mistakes.hasErrors()
+        ? Optional.empty()
+        : Optional.of(new Customer(cases.get(0), cases, files));
   }
 
   /** What stands in the folder for one parking, without the pages that have mistakes. */
@@ -91,7 +93,6 @@ record Rendering(
     Map<String, String> files = new TreeMap<>();
     pages.customer(view, mistakes).ifPresent(html -> files.put(folder + "index.html", html));
     pages.care(view, mistakes).ifPresent(html -> files.put(folder + "care.html", html));
-    files.put(folder + "care.ics", CareCalendar.text(view));
     return files;
   }
 

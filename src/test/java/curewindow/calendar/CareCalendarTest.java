@@ -9,12 +9,16 @@ import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
 import curewindow.handout.SampleJobs;
 import curewindow.page.JobView;
+import curewindow.page.LaterCare;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import net.fortuna.ical4j.data.CalendarBuilder;
@@ -57,8 +61,9 @@ final class CareCalendarTest {
   void everyReleaseIsOneEventAtItsInstant() throws Exception {
     JobView view = SampleJobs.tinted().view();
     List<VEvent> events = events(CareCalendar.text(view));
-    assertEquals(view.timeline().releases().size(), events.size());
-    for (int i = 0; i < events.size(); i++) {
+    int holds = view.timeline().releases().size();
+    assertEquals(holds + LaterCare.of(view).size(), events.size());
+    for (int i = 0; i < holds; i++) {
       Release release = view.timeline().releases().get(i);
       assertEquals(release.end().at(), start(events.get(i)));
       assertEquals(EventName.of(view.token(), release.hold()), value(events.get(i), Property.UID));
@@ -154,7 +159,7 @@ final class CareCalendarTest {
         "Glass; Film, \\n & \"Co\"\r\nEND:VEVENT\r\nBEGIN:VALARM\u0007\u0000 <b>{when}</b>";
     JobView view = SampleJobs.tinted().shopName(hostile).phone("1;2,3\\4:5").view();
     List<VEvent> events = events(CareCalendar.text(view));
-    assertEquals(5, events.size());
+    assertEquals(6, events.size());
     assertEquals(
         "All dates and advice for this car: "
             + view.address()
@@ -189,7 +194,7 @@ final class CareCalendarTest {
     assertTrue(moved.contains(EventName.of(view.token(), "windows-up")));
     assertNotEquals(EventName.of(view.token(), "haze"), EventName.of("OTHER", "haze"));
     Set<String> uids = first.lines().filter(l -> l.startsWith("UID:")).collect(Collectors.toSet());
-    assertEquals(5, uids.size());
+    assertEquals(6, uids.size());
     for (String uid : uids) {
       assertTrue(uid.matches("UID:[0-9a-f]{8}-[0-9a-f]{4}-8[0-9a-f]{3}-[89ab][0-9a-f]{3}-.{12}"));
       assertFalse(uid.contains(view.job().id()) || uid.contains(view.token()));
@@ -198,7 +203,62 @@ final class CareCalendarTest {
   }
 
   @Test
-  void aJobWithoutDatesIsStillACalendar() throws Exception {
-    assertEquals(0, events(CareCalendar.text(SampleJobs.bare().view())).size());
+  void aJobWithoutHoldsHasOnlyWhatIsDueLater() throws Exception {
+    List<VEvent> events = events(CareCalendar.text(SampleJobs.bare().view()));
+    assertEquals(LaterCare.of(SampleJobs.bare().view()).size(), events.size());
+  }
+
+  /** RFC 5545, from memory: a day has no zone; its alarm counts from midnight (3.8.6.3). */
+  @Test
+  void whatIsDueLaterIsAWholeDayWithAnAlarmInTheMorning() throws Exception {
+    JobView view = SampleJobs.tinted().view();
+    LaterCare later = LaterCare.of(view).get(0);
+    VEvent event = event(view, later.name());
+    DtStart<?> start = event.getRequiredProperty(Property.DTSTART);
+    assertEquals(later.day(), LocalDate.from(start.getDate()));
+    assertEquals(
+        Duration.ofHours(9),
+        Duration.parse(event.getAlarms().get(0).getRequiredProperty(Property.TRIGGER).getValue()));
+  }
+
+  /** RFC 5545 3.8.7.4 and RFC 5546 2.1.4, from memory: a moved date has a higher sequence. */
+  @Test
+  void revisionsAreTold() throws Exception {
+    JobView view = SampleJobs.tinted().view();
+    Instant moved = Instant.parse("2026-12-02T09:00:00Z");
+    Revisions revisions =
+        new Revisions(
+            Map.of("windows-up", new Revisions.Revision(3, moved)),
+            List.of(
+                new Revisions.Gone(
+                    "wipers", new CareEvent.At(moved), new Revisions.Revision(1, moved))));
+    List<VEvent> events = events(CareCalendar.files(view, revisions).get("care.ics"));
+    VEvent windows = named(events, view, "windows-up");
+    assertEquals("3", value(windows, Property.SEQUENCE));
+    assertEquals("20261202T090000Z", value(windows, Property.DTSTAMP));
+    assertEquals("0", value(named(events, view, "haze"), Property.SEQUENCE));
+    VEvent gone = named(events, view, "wipers");
+    assertEquals("CANCELLED", value(gone, Property.STATUS));
+    assertEquals("1", value(gone, Property.SEQUENCE));
+  }
+
+  private static VEvent named(List<VEvent> events, JobView view, String name) {
+    String uid = EventName.of(view.token(), name);
+    return events.stream()
+        .filter(e -> value(e, Property.UID).equals(uid))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void eachDateHasAFileOfItsOwnWithTheSameName() throws Exception {
+    JobView view = SampleJobs.tinted().view();
+    SortedMap<String, String> files = CareCalendar.files(view, new Revisions(Map.of(), List.of()));
+    for (CareEvent event : CareEvents.of(view)) {
+      List<VEvent> one = events(files.get(event.name() + ".ics"));
+      assertEquals(1, one.size());
+      assertEquals(EventName.of(view.token(), event.name()), value(one.get(0), Property.UID));
+    }
+    assertEquals(CareEvents.of(view).size() + 1, files.size());
   }
 }

@@ -8,6 +8,7 @@ import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
 import curewindow.shop.Finding;
 import curewindow.shop.FindingKind;
+import curewindow.shop.FittedItem;
 import curewindow.words.Words;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -16,6 +17,7 @@ import java.security.MessageDigest;
 import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.TimeZone;
 import java.util.stream.Stream;
@@ -199,17 +201,50 @@ class CustomerPageTest {
   @Test
   void whatWasFittedNamesFilmLightBatchTimeAndWarranty() {
     Document page = still(Demo.tint());
-    Element first = page.select("#fitted .item").first();
+    Element first = page.select("#fitted tbody").first();
     assertEquals(
         "Window tint Film Harbor 35 Where front door windows and rear door windows"
             + " Light let through 31 %, glass and film together, as measured Batch B-77310"
             + " Finished Tuesday, December 1, 2 PM Warranty until December 1, 2036",
         first.text());
-    assertTrue(page.select("#fitted .item").last().text().contains("20 %, film alone"));
+    assertTrue(page.select("#fitted tbody").get(1).text().contains("20 %, film alone"));
     assertEquals(
         "Old film was taken off: rear window; on the car since 2017."
             + " Two heating lines were already broken",
-        page.select("[aria-labelledby=h-found] li").text());
+        page.select("#fitted tbody:last-of-type tr:not(.group)").text());
+  }
+
+  @Test
+  void lightIsCalledComputedWhereItIsAndTheLocalLawIsNamedBesideFrontGlassOnly() {
+    Demo demo = Demo.tint();
+    FittedItem front = demo.items.get(0);
+    demo.items.set(
+        0,
+        new FittedItem(
+            front.service(),
+            front.film(),
+            front.spots(),
+            front.finished(),
+            OptionalDouble.empty(),
+            OptionalDouble.of(80),
+            front.batch(),
+            front.warrantyYears()));
+    String text = page(demo).select("#fitted").text();
+    // A film maker's note to dealers: 35 percent film on 80 percent glass is 28 percent.
+    assertTrue(
+        text.contains("28 %, glass and film together, computed: film 35 % on glass 80 %"), text);
+    assertTrue(text.contains("local law: check yours"), text);
+    assertFalse(text.toLowerCase(java.util.Locale.ROOT).contains("legal"), text);
+    demo.items.remove(0);
+    assertFalse(page(demo).select("#fitted").text().contains("law"));
+  }
+
+  @Test
+  void eachDateOfTheTableLinksToItsOwnCalendarFile() {
+    Demo demo = Demo.tint();
+    assertEquals(
+        demo.releases.stream().map(r -> r.hold() + ".ics").sorted().toList(),
+        page(demo).select("#dates td a").eachAttr("href").stream().sorted().toList());
   }
 
   @Test
@@ -222,7 +257,7 @@ class CustomerPageTest {
             "Se retiró película vieja: vidrio trasero; en el auto desde 2017."
                 + " Two heating lines were already broken",
             "Golpe de piedra"),
-        page(demo).select("[aria-labelledby=h-found] li").eachText());
+        page(demo).select("#fitted tbody:last-of-type tr:not(.group)").eachText());
   }
 
   @Test
@@ -237,7 +272,7 @@ class CustomerPageTest {
             .get(2)
             .attr("href")
             .startsWith("mailto:hello@care.example?subject=Job%20J-1042&body=Job%20J-1042"));
-    assertEquals(1, page.select("a[href=care.ics]").size());
+    assertEquals(2, page.select("a[href=care.ics]").size());
     assertTrue(page.select("#reach").text().contains("Monday to Friday 8 AM to 6 PM"));
     assertTrue(page.select("#reach").text().contains("Saturday 9 AM to 1:30 PM"));
     assertTrue(page.select("#reach").text().contains("Closed on December 25, 2026"));

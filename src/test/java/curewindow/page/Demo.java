@@ -357,5 +357,5 @@ final class Demo {
     spots.put(id, new Spot(id, false, Set.of(facts)));
   }
 
-  private Demo() {}
+  Demo() {}
 }

@@ -25,18 +25,19 @@ class NetLightTest {
         OptionalInt.empty());
   }
 
-  private static Film film(OptionalDouble vlt, OptionalDouble reflectance) {
-    return new Film(
-        "film",
-        "tint",
-        "Film",
-        "PET",
-        OptionalDouble.empty(),
-        13.6,
-        vlt,
-        reflectance,
-        false,
-        Optional.empty());
+  private static Optional<Film> film(OptionalDouble vlt, OptionalDouble reflectance) {
+    return Optional.of(
+        new Film(
+            "film",
+            "tint",
+            "Film",
+            "PET",
+            OptionalDouble.empty(),
+            13.6,
+            vlt,
+            reflectance,
+            false,
+            Optional.empty()));
   }
 
   private static OptionalDouble of(double value) {

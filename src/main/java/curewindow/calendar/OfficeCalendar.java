@@ -1,0 +1,105 @@
+package curewindow.calendar;
+
+import curewindow.cure.Release;
+import curewindow.page.JobView;
+import curewindow.page.LaterCare;
+import curewindow.words.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * The shop's own calendar: whom to expect on which day. It names jobs and customers, so it never
+ * leaves the office.
+ */
+public final class OfficeCalendar {
+
+  private static final String MARK = "office\n";
+
+  private OfficeCalendar() {}
+
+  /**
+   * A job in the office's calendar.
+   *
+   * @param view the job
+   * @param revisions how its visits were moved since they were first given out
+   */
+  public record Entry(JobView view, Revisions revisions) {}
+
+  /**
+   * The visits of a job: where the customer is asked to come in, and what is due later.
+   *
+   * @param view the job
+   * @param words the words of the shop's language
+   * @return the visits by date
+   */
+  public static List<CareEvent> visits(JobView view, Words words) {
+    List<CareEvent> visits = new ArrayList<>();
+    for (Release release : view.timeline().releases()) {
+      if (CareEvents.comesIn(release)) {
+        String label = words.text("hold." + release.hold() + ".label");
+        visits.add(event(view, release.hold(), new CareEvent.At(release.end().at()), label));
+      }
+    }
+    for (LaterCare later : LaterCare.of(view)) {
+      CareEvent.Day day = new CareEvent.Day(later.day(), later.months(), later.times());
+      visits.add(event(view, later.name(), day, later.title(view, words)));
+    }
+    return visits;
+  }
+
+  private static CareEvent event(JobView view, String name, CareEvent.Start start, String what) {
+    String who =
+        Stream.of(view.job().id(), view.job().firstName(), view.job().car().text())
+            .filter(text -> !text.isBlank())
+            .collect(Collectors.joining(", "));
+    return new CareEvent(
+        name, start, who + ": " + what, view.address().toString(), Optional.empty(), false);
+  }
+
+  /**
+   * The calendar of all visits.
+   *
+   * @param entries the jobs
+   * @param words the words of the shop's language
+   * @param shop the shop's name
+   * @return the text of an iCalendar file; to be written as UTF-8
+   */
+  public static String text(List<Entry> entries, Words words, String shop) {
+    String name = words.text("calendar.office", Map.of("shop", shop));
+    CalendarText text = new CalendarText(name, words.language(), uid -> uid);
+    for (Entry entry : entries) {
+      JobView view = entry.view();
+      for (CareEvent visit : visits(view, words)) {
+        text.add(
+            named(visit, view),
+            entry.revisions().of(visit, CalendarText.first(view.job().pickup())),
+            view.address().toString());
+      }
+      for (Revisions.Gone gone : entry.revisions().gone()) {
+        Revisions.Gone named =
+            new Revisions.Gone(uid(view, gone.name()), gone.start(), gone.revision());
+        text.takeBack(named, view.job().id() + ": " + words.text("calendar.gone"));
+      }
+    }
+    return text.text();
+  }
+
+  private static CareEvent named(CareEvent visit, JobView view) {
+    return new CareEvent(
+        uid(view, visit.name()),
+        visit.start(),
+        visit.summary(),
+        visit.details(),
+        visit.location(),
+        visit.rings());
+  }
+
+  /** Not the name in the customer's calendar: whoever has both keeps both. */
+  private static String uid(JobView view, String name) {
+    return EventName.of(view.token(), MARK + name);
+  }
+}

@@ -1,0 +1,105 @@
+package curewindow.site;
+
+import curewindow.calendar.CareCalendar;
+import curewindow.calendar.CareEvent;
+import curewindow.calendar.CareEvents;
+import curewindow.calendar.OfficeCalendar;
+import curewindow.calendar.Revisions;
+import curewindow.page.JobView;
+import curewindow.words.Words;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/** The calendars of a press, with what the shop folder remembers of earlier ones. */
+final class Calendars {
+
+  private static final Revisions NEW = new Revisions(Map.of(), List.of());
+  private static final String OFFICE = "office";
+
+  private final Map<String, Revisions> customers;
+  private final List<OfficeCalendar.Entry> office;
+
+  private Calendars(Map<String, Revisions> customers, List<OfficeCalendar.Entry> office) {
+    this.customers = customers;
+    this.office = office;
+  }
+
+  /**
+   * Compares the dates of some jobs with those given out before, and remembers them: they are on
+   * disk when this returns.
+   *
+   * @param shop the shop folder
+   * @param jobs the jobs, each with its dates for every parking
+   * @param pressedBefore whether an earlier press made calendars
+   * @param clock gives the time of a change
+   * @return the calendars
+   * @throws IOException where the shop folder cannot be written
+   */
+  static Calendars note(
+      LoadedShop shop, List<Rendering.Customer> jobs, boolean pressedBefore, Clock clock)
+      throws IOException {
+    Instant now = clock.instant().truncatedTo(ChronoUnit.SECONDS);
+    Words words = shop.words().of(shop.shop().orElseThrow().language());
+    Map<String, Revisions> customers = new TreeMap<>();
+    List<OfficeCalendar.Entry> office = new ArrayList<>();
+    boolean lost = pressedBefore && !Files.exists(shop.files().root().resolve(CalendarDates.FILE));
+    try (ShopLock lock = ShopLock.on(shop.files().root())) {
+      CalendarDates dates = LoadedShop.calendars(lock);
+      for (Rendering.Customer job : jobs) {
+        String id = job.view().job().id();
+        Revisions.Revision first = first(job.view(), lost, now);
+        for (JobView parked : job.cases()) {
+          String name = parked.parkings().folder();
+          customers.put(key(parked), dates.note(id, name, CareEvents.of(parked), now, first));
+        }
+        List<CareEvent> visits = OfficeCalendar.visits(job.view(), words);
+        office.add(
+            new OfficeCalendar.Entry(job.view(), dates.note(id, OFFICE, visits, now, first)));
+      }
+      dates.save();
+    }
+    office.sort(Comparator.comparing(e -> e.view().job().id()));
+    return new Calendars(customers, office);
+  }
+
+  /**
+   * How a calendar begins. Where the memory of earlier ones was lost, it begins with the days since
+   * the pickup, which is more than the dates can have moved if they are pressed once a day.
+   */
+  private static Revisions.Revision first(JobView view, boolean lost, Instant now) {
+    Instant pickup = view.job().pickup().truncatedTo(ChronoUnit.SECONDS);
+    long days = Math.max(0, Duration.between(pickup, now).toDays());
+    return lost && days > 0
+        ? new Revisions.Revision((int) Math.min(days, 1_000_000), now)
+        : new Revisions.Revision(0, pickup);
+  }
+
+  private static String key(JobView view) {
+    return view.address().toString();
+  }
+
+  /**
+   * The calendar files that stand beside a page.
+   *
+   * @param view the job
+   * @return the files by name
+   */
+  SortedMap<String, String> files(JobView view) {
+    return CareCalendar.files(view, customers.getOrDefault(key(view), NEW));
+  }
+
+  /** The office's calendar of all visits. */
+  String office(Words words, String shop) {
+    return OfficeCalendar.text(office, words, shop);
+  }
+}
