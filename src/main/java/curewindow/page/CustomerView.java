@@ -108,7 +108,7 @@ record CustomerView(
       Optional<String> removal) {}
 
   /** Something due later: its day, and the calendar file that has it. */
-  record Later(String label, String ics, String iso, String day, Optional<String> again) {}
+  record Later(String label, String ics, String day, Optional<String> again) {}
 
   /** What was fitted, with its facts. */
   record Fitted(String service, List<Contact.Pair> facts) {}

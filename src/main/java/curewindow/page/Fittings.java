@@ -58,7 +58,6 @@ final class Fittings {
     return new CustomerView.Later(
         words.text("hold." + release.hold() + ".label"),
         CalendarFile.of(release.hold()),
-        release.end().at().atZone(when.zone(release)).toOffsetDateTime().toString(),
         when.shortDay(release) + ", " + when.time(release),
         Optional.empty());
   }
@@ -67,7 +66,6 @@ final class Fittings {
     return new CustomerView.Later(
         due.title(view, words),
         CalendarFile.of(due.name()),
-        due.day().toString(),
         words.date(due.day()),
         due.again(words));
   }
@@ -78,19 +76,15 @@ final class Fittings {
         .toList();
   }
 
+  /** Finish and time are told by the drawing of the car. */
   private List<Contact.Pair> facts(FittedItem item) {
     List<Contact.Pair> facts = new ArrayList<>();
     Service service = view.catalogue().services().get(item.service());
-    Film film = view.catalogue().films().get(item.film());
     boolean isFilm = service == null || service.film();
     facts.add(pair(isFilm ? "film" : "coating", JobFacts.filmName(view, item)));
     facts.add(pair("where", Listing.of(spots(item.spots()), words)));
-    if (film != null) {
-      film.finish().ifPresent(f -> facts.add(pair("finish", words.text("finish." + f))));
-    }
     lightInWords(item).ifPresent(v -> facts.add(pair("vlt", v)));
     item.batch().ifPresent(b -> facts.add(pair("batch", b)));
-    facts.add(pair("finished", words.dayAndTime(item.finished(), view.timeline().zone())));
     warranty(view, item)
         .map(d -> words.text("page.fitted.warranty-until", Map.of("date", d)))
         .ifPresent(w -> facts.add(pair("warranty", w)));
