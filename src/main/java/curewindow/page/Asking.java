@@ -80,11 +80,16 @@ final class Asking {
   /** A text message where the shop has a number for them, else a mail, else nothing. */
   private Optional<String> message(GuideQuestion question, String photo) {
     Map<String, String> about =
-        Map.of("id", view.job().id(), "question", question.heading(), "photo", photo);
+        Map.of("id", view.job().id(), "question", brief(question.heading()), "photo", photo);
     String subject = words.text("page.normal.subject", about);
     return contact
         .sms(words.text("page.normal.body", about).strip())
         .or(() -> contact.mail(subject, photo));
+  }
+
+  /** The first sentence, so that the message stays short. */
+  static String brief(String question) {
+    return question.replaceFirst("(?<=[.?!\u061F])\\s.*$", "");
   }
 
   private Optional<Stand> stand(GuideQuestion.Standing standing) {

@@ -23,8 +23,10 @@ final class Dated {
 
   private static final int SHOWN_WIDE = 6;
 
-  /** A date of more letters is stamped smaller. */
-  private static final int LONG_DATE = 11;
+  /** A date of more letters is stamped smaller, and of still more, smaller again. */
+  private static final int MID_DATE = 11;
+
+  private static final int LONG_DATE = 13;
 
   private final JobView view;
   private final Words words;
@@ -62,7 +64,7 @@ final class Dated {
         date,
         when.time(release),
         parts.length == 2 ? rest(parts[1]) : "",
-        date.length() > LONG_DATE ? "long" : "",
+        dateClass(date),
         iso(at, there),
         at.getEpochSecond(),
         lasting(release),
@@ -73,6 +75,10 @@ final class Dated {
         words.text(
             "page.now.call", Map.of("label", words.text("hold." + release.hold() + ".label"))),
         hidden);
+  }
+
+  private static String dateClass(String date) {
+    return date.length() > LONG_DATE ? "long" : date.length() > MID_DATE ? "mid" : "";
   }
 
   /** The end of the day on which the customer was asked to come in; empty where nobody was. */

@@ -3,12 +3,27 @@ package curewindow.page;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Takes out of a page what only its writers need: indents, empty lines and notes. */
+/**
+ * Takes out of a page what only its writers need: indents, empty lines, notes, and the quotes and
+ * end tags that HTML can do without.
+ */
 final class Slim {
 
   private static final Pattern NOTE = Pattern.compile("/\\*.*?\\*/", Pattern.DOTALL);
   private static final Pattern KEPT =
-      Pattern.compile("<(pre|textarea)\\b.*?</\\1>", Pattern.DOTALL | Pattern.CASE_INSENSITIVE);
+      Pattern.compile(
+          "<(pre|textarea|style|script)\\b.*?</\\1>", Pattern.DOTALL | Pattern.CASE_INSENSITIVE);
+
+  private static final Pattern TAG =
+      Pattern.compile("<[a-z][a-z0-9-]*(?:\\s+[^\\s=<>\"]+(?:=\"[^\"]*\")?)*\\s*/?>");
+  private static final Pattern QUOTED = Pattern.compile("=\"([A-Za-z0-9_.:,#%+?&;-]+)\"");
+
+  /** End tags that HTML takes as read before what follows them here (HTML standard, 13.1.2.4). */
+  private static final Pattern IMPLIED =
+      Pattern.compile(
+          "</li>(?=\\s*(?:<li[ >]|</[uo]l>))|</p>(?=\\s*(?:<(?:p|ul|ol|h[1-6]|section|details|div)[ >]"
+              + "|</(?:details|section|div|main|li)>))|</t[hd]>(?=\\s*(?:<t[hd][ >]|</tr>))"
+              + "|</tr>(?=\\s*(?:<tr[ >]|</t(?:body|head)>))|</d[td]>(?=\\s*(?:<d[td][ >]|</dl>))");
 
   private Slim() {}
 
@@ -21,15 +36,30 @@ final class Slim {
     return lines(Pattern.compile("(?m)^\\s*//.*$").matcher(js).replaceAll(""), "\n");
   }
 
+  /** Leaves quotes and end tags away where HTML does not need them. */
+  private static String terse(String html) {
+    Matcher tags = TAG.matcher(IMPLIED.matcher(html).replaceAll(""));
+    return tags.replaceAll(m -> Matcher.quoteReplacement(bare(m.group())));
+  }
+
+  private static String bare(String tag) {
+    String bare = QUOTED.matcher(tag).replaceAll("=$1");
+    return bare.endsWith("/>") && !bare.endsWith("\"/>")
+        ? bare.substring(0, bare.length() - 2) + " />"
+        : bare;
+  }
+
   static String html(String html) {
     StringBuilder out = new StringBuilder();
     Matcher kept = KEPT.matcher(html);
     int at = 0;
     while (kept.find()) {
-      out.append(lines(html.substring(at, kept.start()), "\n")).append('\n').append(kept.group());
+      out.append(terse(lines(html.substring(at, kept.start()), "\n")))
+          .append('\n')
+          .append(kept.group());
       at = kept.end();
     }
-    String rest = lines(html.substring(at), "\n");
+    String rest = terse(lines(html.substring(at), "\n"));
     return out.append(at > 0 && !rest.isEmpty() ? "\n" : "").append(rest).append('\n').toString();
   }
 

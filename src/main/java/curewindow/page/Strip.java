@@ -65,6 +65,9 @@ final class Strip {
       List<Bar> bars,
       List<String> twin) {}
 
+  /** Midnights nearer to each other than this, in percent, share a tick. */
+  private static final double APART = 2;
+
   /** A letter of a day's name takes this share of the narrowest strip, in percent. */
   private static final double LETTER = 2.2;
 
@@ -143,8 +146,13 @@ final class Strip {
     List<Tick> ticks = new ArrayList<>();
     List<Instant> named = namedDays();
     ticks.add(new Tick(percent(left(0, 0)), HIGH, bottom - HIGH, "long"));
+    double last = 0;
     for (Instant day : midnights()) {
       boolean isNamed = named.contains(day);
+      if (!isNamed && part(day) - last < APART) {
+        continue;
+      }
+      last = part(day);
       String x = percent(left(part(day), part(day)));
       int top = isNamed ? HIGH : LOW;
       int height = isNamed ? bottom - HIGH : HEAD - LOW;

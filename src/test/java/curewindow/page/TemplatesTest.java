@@ -86,6 +86,19 @@ class TemplatesTest {
             .startsWith(Look.of(style, "").policy().split("; script")[0]));
   }
 
+  /** HTML standard, 13.1.2.3 and 13.1.2.4: unquoted values and optional end tags. */
+  @Test
+  void slimLeavesAwayWhatHtmlReadsAnyway() {
+    assertEquals(
+        "<ul>\n<li class=a>x\n<li title=\"a b\">y</ul>\n",
+        Slim.html("<ul>\n<li class=\"a\">x</li>\n<li title=\"a b\">y</li></ul>"));
+    assertEquals("<p>a\n<p>b</p> c\n", Slim.html("<p>a</p>\n<p>b</p> c"));
+    assertEquals("<path d=\"M1 1\" id=x />\n", Slim.html("<path d=\"M1 1\" id=\"x\"/>"));
+    assertEquals("<a href=\"a=b\">a=\"b\"</a>\n", Slim.html("<a href=\"a=b\">a=\"b\"</a>"));
+    assertEquals(
+        "<style>a[b=\"c\"]{}</style>\n", Slim.html("<style>a[b=\"c\"]{}</style>").strip() + "\n");
+  }
+
   @Test
   void slimKeepsWhatIsPreformatted() {
     assertEquals(
