@@ -56,7 +56,7 @@ class LayersTest {
                   "org.apache.fontbox",
                   "org.apache.pdfbox",
                   "org.thymeleaf")),
-          Map.entry("calendar", Set.of("biweekly")),
+          Map.entry("calendar", Set.of("biweekly", "com.github.mangstadt.vinnie")),
           Map.entry("why", Set.of("tools.jackson")),
           Map.entry("site", Set.of("de.siegmar.fastcsv")),
           Map.entry("cli", Set.of("picocli")));

@@ -8,6 +8,7 @@ import java.util.Optional;
  *
  * @param root what stands before the name of another page of the language in a link
  * @param home the link to the language's home
+ * @param vcf the link to the shop's card for an address book
  * @param questions the link to the questions and answers, where the language has them
  * @param contents the guides with their sections, where the page lists them
  * @param reading the guide, on a guide's page
@@ -24,6 +25,7 @@ record PublicView(
     Head head,
     String root,
     String home,
+    String vcf,
     Optional<String> questions,
     List<Language> languages,
     List<Chapter> contents,

@@ -127,6 +127,7 @@ final class PublicViews {
         head(spot, said),
         spot.root(),
         spot.home(),
+        spot.top() + "shop.vcf",
         book.chapter(QUESTIONS).map(c -> spot.root() + c.file()),
         site.languages(book, spot.page(), spot.top()),
         contents,

@@ -1,5 +1,6 @@
 package curewindow.site;
 
+import curewindow.calendar.ShopCard;
 import curewindow.cure.Release;
 import curewindow.handout.HandoutPress;
 import curewindow.page.JobView;
@@ -102,6 +103,8 @@ public final class Press {
     made.forEach(m -> good.add(m.job()));
     KeptPages kept = new KeptPages(before, good, leftOut, !pages.openIsWhole(), !cards);
     output.put("office/inspections.ics", office(calendars));
+    Shop own = shop.shop().orElseThrow();
+    output.put("site/" + ShopCard.FILE, ShopCard.text(own, shop.words().of(own.language())));
     output.put(PageList.FILE, PageList.text(rows(pages, kept)));
     Output.Written written = output.write(kept);
     return new PressReport(
