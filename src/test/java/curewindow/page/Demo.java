@@ -166,12 +166,36 @@ final class Demo {
     return new JobView(
         job,
         shop,
-        CATALOGUE,
+        stocked(),
         place(placeName, zone),
         new Timeline(pickup, zone, releases),
         WORDS.of(language),
         URI.create("https://care.example/C/7F3K9QX2M4TB/"),
         "7F3K9QX2M4TB");
+  }
+
+  /** The catalogue with any film of the job that it lacks, named by its id. */
+  private Catalogue stocked() {
+    Map<String, Film> films = new LinkedHashMap<>(CATALOGUE.films());
+    for (FittedItem item : items) {
+      String id = item.film();
+      films.computeIfAbsent(
+          id,
+          i ->
+              new Film(
+                  i,
+                  item.service(),
+                  i,
+                  "PET",
+                  OptionalDouble.empty(),
+                  13.6,
+                  OptionalDouble.empty(),
+                  OptionalDouble.empty(),
+                  false,
+                  Optional.empty()));
+    }
+    return new Catalogue(
+        CATALOGUE.services(), films, CATALOGUE.spots(), CATALOGUE.holds(), CATALOGUE.rules());
   }
 
   String html() {
