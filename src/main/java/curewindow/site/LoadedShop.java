@@ -70,7 +70,8 @@ public final class LoadedShop {
     Problems problems = new Problems();
     ShopRead read = ShopFolder.read(files);
     problems.addAll(read.problems());
-    WordsLibrary words = WordsLibrary.read(files, problems);
+    WordsLibrary usual = WordsLibrary.read(files, problems);
+    WordsLibrary words = read.shop().flatMap(Shop::units).map(usual::with).orElse(usual);
     GuideLibrary guides = GuideLibrary.read(files, read.catalogue(), read.languages(), problems);
     Ledgers ledgers =
         new Ledgers(

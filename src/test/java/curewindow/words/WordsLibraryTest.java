@@ -9,6 +9,7 @@ import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Severity;
 import curewindow.shop.ShopFiles;
+import curewindow.shop.Units;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -70,7 +71,8 @@ final class WordsLibraryTest {
     file("en/a.yaml", "a:\n  one: First\n");
     Words es = read().of("es");
     Problem p = found("text-lacking").get(0);
-    assertEquals("es lacks a.one", p.message());
+    assertEquals("ar lacks a.one", p.message());
+    assertEquals("es lacks a.one", found("text-lacking").get(1).message());
     assertEquals(Severity.NOTICE, p.severity());
     assertFalse(problems.hasErrors());
     assertEquals("First", es.text("a.one"));
