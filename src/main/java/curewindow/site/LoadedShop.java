@@ -72,6 +72,7 @@ public final class LoadedShop {
     problems.addAll(read.problems());
     WordsLibrary usual = WordsLibrary.read(files, problems);
     WordsLibrary words = read.shop().flatMap(Shop::units).map(usual::with).orElse(usual);
+    LanguageState.tellUnpaired(files, problems);
     GuideLibrary guides = GuideLibrary.read(files, read.catalogue(), read.languages(), problems);
     Ledgers ledgers =
         new Ledgers(
@@ -79,6 +80,17 @@ public final class LoadedShop {
             PrintedDates.read(files.root(), problems),
             CalendarDates.read(files.root(), problems));
     return new LoadedShop(files, read, new Texts(words, guides), ledgers, problems);
+  }
+
+  /**
+   * How far each language of the folder is.
+   *
+   * @return the languages, alphabetical
+   */
+  public List<LanguageState> languages() {
+    return words.languages().stream()
+        .map(l -> LanguageState.of(l, read.languages().contains(l), problems))
+        .toList();
   }
 
   /**

@@ -70,9 +70,11 @@ final class WordsLibraryTest {
   void aLackingTextIsANoticeAndShownInEnglish() throws IOException {
     file("en/a.yaml", "a:\n  one: First\n");
     Words es = read().of("es");
-    Problem p = found("text-lacking").get(0);
-    assertEquals("ar lacks a.one", p.message());
-    assertEquals("es lacks a.one", found("text-lacking").get(1).message());
+    Problem p =
+        found("text-lacking").stream()
+            .filter(l -> l.message().equals("es lacks a.one"))
+            .findFirst()
+            .orElseThrow();
     assertEquals(Severity.NOTICE, p.severity());
     assertFalse(problems.hasErrors());
     assertEquals("First", es.text("a.one"));
