@@ -44,12 +44,12 @@ all(".strip").forEach(function (e) {
 var part = (now - e.dataset.start) / e.dataset.span, g = e.querySelector("#today");
 if (part < 0 || part > 1) { g.setAttribute("hidden", ""); return; }
 var x = Math.sqrt(part) * 100, text = g.lastElementChild;
+text.setAttribute("text-anchor", x > 85 ? "end" : x < 15 ? "start" : "middle");
 if (e.dataset.flip) x = 100 - x;
 ["x", "x1", "x2"].forEach(function (a) {
 g.firstElementChild.setAttribute(a, x + "%");
 text.setAttribute(a, x + "%");
 });
-text.setAttribute("text-anchor", x > 85 ? "end" : x < 15 ? "start" : "middle");
 g.removeAttribute("hidden");
 });
 }

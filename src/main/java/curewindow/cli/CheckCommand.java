@@ -42,6 +42,7 @@ final class CheckCommand implements Callable<Integer> {
     String hint = notices > 0 && !notes ? " (--notes prints them)" : "";
     out.printf(
         "%d to mend; good jobs: %d; notes: %d%s%n", errors, loaded.jobs().size(), notices, hint);
+    loaded.languages().forEach(l -> out.println("Language " + l.line()));
     sayCalls(loaded, at.time(), out);
     return errors > 0 ? Exit.PROBLEMS : Exit.OK;
   }

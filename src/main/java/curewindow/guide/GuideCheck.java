@@ -12,6 +12,7 @@ import com.vladsch.flexmark.ast.LinkRef;
 import com.vladsch.flexmark.ast.Reference;
 import com.vladsch.flexmark.ast.Text;
 import com.vladsch.flexmark.util.ast.Node;
+import curewindow.words.Quantity;
 import java.util.LinkedHashSet;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -72,19 +73,36 @@ final class GuideCheck {
           at,
           "the value opened with \"(=\" is not closed in the same line",
           "close it with \"=)\", or write \"\\(=\" for an ordinary bracket");
-    } else if (!known.values().contains(value.name())) {
-      source.error(
-          "unknown-value",
-          at,
-          "the value \"" + value.name() + "\" is not known",
-          GuideSource.suggestion(value.name(), known.values()));
-    } else {
+    } else if (isKnown(value.name(), at)) {
       values.add(value.name());
       String before = source.text().substring(Math.max(0, at - 200), at);
       if (IN_LINK.matcher(before).find()) {
         valueInAddress(at);
       }
     }
+  }
+
+  private boolean isKnown(String name, int at) {
+    if (Quantity.isMeant(name)) {
+      boolean good = Quantity.of(name).isPresent();
+      if (!good) {
+        source.error(
+            "unknown-quantity",
+            at,
+            "the quantity \"" + name + "\" cannot be read",
+            "write it as 0.9 m or 1 to 4 mm, in one of " + String.join(", ", Quantity.units()));
+      }
+      return good;
+    }
+    boolean good = known.values().contains(name);
+    if (!good) {
+      source.error(
+          "unknown-value",
+          at,
+          "the value \"" + name + "\" is not known",
+          GuideSource.suggestion(name, known.values()));
+    }
+    return good;
   }
 
   private void valueInAddress(int at) {

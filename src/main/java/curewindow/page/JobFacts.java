@@ -9,6 +9,7 @@ import curewindow.shop.FittedItem;
 import curewindow.shop.Service;
 import curewindow.shop.Shop;
 import curewindow.shop.Spot;
+import curewindow.words.Quantity;
 import curewindow.words.Words;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -59,6 +60,10 @@ public final class JobFacts implements GuideFacts {
 
   @Override
   public Optional<String> value(String name) {
+    Optional<Quantity> quantity = Quantity.of(name);
+    if (quantity.isPresent()) {
+      return quantity.map(words::quantity);
+    }
     String[] parts = name.split("\\.", 3);
     return switch (parts[0]) {
       case "hold" -> parts.length == 3 ? hold(parts[1], parts[2]) : Optional.empty();

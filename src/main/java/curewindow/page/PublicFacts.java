@@ -2,6 +2,7 @@ package curewindow.page;
 
 import curewindow.guide.GuideFacts;
 import curewindow.shop.Shop;
+import curewindow.words.Quantity;
 import curewindow.words.Words;
 import java.util.Optional;
 
@@ -32,6 +33,10 @@ public final class PublicFacts implements GuideFacts {
 
   @Override
   public Optional<String> value(String name) {
+    Optional<Quantity> quantity = Quantity.of(name);
+    if (quantity.isPresent()) {
+      return quantity.map(words::quantity);
+    }
     String[] parts = name.split("\\.", 3);
     String last = parts[parts.length - 1];
     return switch (parts[0]) {

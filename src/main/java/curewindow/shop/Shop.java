@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param address where the site will be published, http or https, ending in a slash
  * @param zone the time zone of the times written in the job files
  * @param language the language of jobs that name none, and of the public pages
+ * @param units the units shown to customers, where they are not those of the language
  * @param place the place of jobs that name none
  * @param bay the air in the bay
  * @param bondEnergy activation energy of bond and crosslink, J/mol
@@ -37,6 +38,7 @@ public record Shop(
     URI address,
     ZoneId zone,
     String language,
+    Optional<Units> units,
     String place,
     Bay bay,
     double bondEnergy,
@@ -53,6 +55,7 @@ public record Shop(
     Objects.requireNonNull(address, "address");
     Objects.requireNonNull(zone, "zone");
     Objects.requireNonNull(language, "language");
+    Objects.requireNonNull(units, "units");
     Objects.requireNonNull(place, "place");
     Objects.requireNonNull(bay, "bay");
     Objects.requireNonNull(handout, "handout");
@@ -72,6 +75,7 @@ public record Shop(
    * @param address where the site will be published
    * @param zone the time zone of the times written in the job files
    * @param language the language of jobs that name none
+   * @param units the units shown to customers, where they are not those of the language
    * @param place the place of jobs that name none
    * @param bay the air in the bay
    * @param bondEnergy activation energy of bond and crosslink, J/mol
@@ -87,6 +91,7 @@ public record Shop(
       URI address,
       ZoneId zone,
       String language,
+      Optional<Units> units,
       String place,
       Bay bay,
       double bondEnergy,
@@ -101,6 +106,7 @@ public record Shop(
         address,
         zone,
         language,
+        units,
         place,
         bay,
         bondEnergy,

@@ -27,6 +27,7 @@ final class ShopReader {
               "text-number",
               "email",
               "street",
+              "units",
               "bay",
               "bond-energy",
               "opening",
@@ -81,6 +82,8 @@ final class ShopReader {
     Optional<String> email = formed(f, "email", EMAIL, "one address, such as desk@shop.example");
     List<String> street = lines(f);
     Optional<URI> address = f.text("address", 200).flatMap(a -> address(f, a));
+    Optional<Units> units =
+        f.name("units", Names.of("system of units", Units.ids())).flatMap(Units::of);
     Bay bay = f.has("bay") ? bay(f) : USUAL_BAY;
     double energy = f.number("bond-energy", 30_000, 80_000).orElse(USUAL_BOND_ENERGY);
     Map<DayOfWeek, List<OpenHours>> opening = opening(f);
@@ -99,6 +102,7 @@ final class ShopReader {
             address.orElseThrow(),
             read.zone().orElseThrow(),
             read.language().orElseThrow(),
+            units,
             read.place().orElseThrow(),
             bay,
             energy,

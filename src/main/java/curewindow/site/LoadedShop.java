@@ -70,7 +70,9 @@ public final class LoadedShop {
     Problems problems = new Problems();
     ShopRead read = ShopFolder.read(files);
     problems.addAll(read.problems());
-    WordsLibrary words = WordsLibrary.read(files, problems);
+    WordsLibrary usual = WordsLibrary.read(files, problems);
+    WordsLibrary words = read.shop().flatMap(Shop::units).map(usual::with).orElse(usual);
+    LanguageState.tellUnpaired(files, problems);
     GuideLibrary guides = GuideLibrary.read(files, read.catalogue(), read.languages(), problems);
     Ledgers ledgers =
         new Ledgers(
@@ -78,6 +80,17 @@ public final class LoadedShop {
             PrintedDates.read(files.root(), problems),
             CalendarDates.read(files.root(), problems));
     return new LoadedShop(files, read, new Texts(words, guides), ledgers, problems);
+  }
+
+  /**
+   * How far each language of the folder is.
+   *
+   * @return the languages, alphabetical
+   */
+  public List<LanguageState> languages() {
+    return words.languages().stream()
+        .map(l -> LanguageState.of(l, read.languages().contains(l), problems))
+        .toList();
   }
 
   /**

@@ -1,6 +1,7 @@
 package curewindow.words;
 
 import com.ibm.icu.text.AlphabeticIndex;
+import curewindow.shop.Units;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -15,6 +16,7 @@ import java.util.Objects;
 final class IcuWords implements Words {
 
   private final LanguageFacts facts;
+  private final Units units;
   private final Map<String, Message> own;
   private final Map<String, Message> english;
   private final Dates dates;
@@ -23,6 +25,7 @@ final class IcuWords implements Words {
   IcuWords(
       LanguageFacts facts, Units units, Map<String, Message> own, Map<String, Message> english) {
     this.facts = facts;
+    this.units = units;
     this.own = own;
     this.english = english;
     this.dates = new Dates(facts.locale());
@@ -42,7 +45,9 @@ final class IcuWords implements Words {
   @Override
   public String text(String key, Map<String, ?> values) {
     Message message = own.getOrDefault(key, english.get(key));
-    return message == null ? "[" + Objects.requireNonNull(key, "key") + "]" : message.with(values);
+    return message == null
+        ? "[" + Objects.requireNonNull(key, "key") + "]"
+        : message.with(values, units);
   }
 
   @Override
@@ -53,7 +58,7 @@ final class IcuWords implements Words {
   @Override
   public String day(Instant at, ZoneId zone) {
     Message pattern = own.get(LanguageFacts.DAY);
-    return pattern == null ? dates.day(at, zone) : pattern.with(pieces(at, zone));
+    return pattern == null ? dates.day(at, zone) : pattern.with(pieces(at, zone), units);
   }
 
   private Map<String, String> pieces(Instant at, ZoneId zone) {
@@ -98,7 +103,7 @@ final class IcuWords implements Words {
   @Override
   public String dayAndTime(Instant at, ZoneId zone) {
     Message pattern = own.get(LanguageFacts.DAY_AND_TIME);
-    return pattern == null ? dates.dayAndTime(at, zone) : pattern.with(pieces(at, zone));
+    return pattern == null ? dates.dayAndTime(at, zone) : pattern.with(pieces(at, zone), units);
   }
 
   @Override
@@ -129,5 +134,10 @@ final class IcuWords implements Words {
       }
     }
     return groups;
+  }
+
+  @Override
+  public String quantity(Quantity quantity) {
+    return numbers.quantity(quantity);
   }
 }

@@ -6,6 +6,7 @@ import curewindow.problem.Nearest;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.shop.PlacedText;
+import curewindow.shop.Units;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -56,6 +57,10 @@ record LanguageFacts(String language, ULocale locale, boolean rightToLeft, Units
     String units = choice(texts.get("language.units"), usual.id(), Units.ids(), problems);
     return new LanguageFacts(
         language, locale, direction.equals("rtl"), Units.of(units).orElse(usual));
+  }
+
+  LanguageFacts with(Units others) {
+    return new LanguageFacts(language, locale, rightToLeft, others);
   }
 
   /** Whether a folder's name is the tag of a language that CLDR knows. */

@@ -57,6 +57,7 @@ record LibraryReading(
       Set<String> unknown = new TreeSet<>(message.values());
       unknown.removeAll(known(key).orElse(unknown));
       unknown.forEach(value -> unknownValue(key, text, value));
+      forms(key, text, PluralForms.lacking(text.text(), locale));
       return unknown.isEmpty() ? Optional.of(message) : Optional.empty();
     } catch (IllegalArgumentException malformed) {
       problems.add(
@@ -119,6 +120,17 @@ record LibraryReading(
             new Where(WordsLibrary.FOLDER + "/" + language, 0, 0, key),
             language + " lacks " + key,
             "add it; until then the English text is shown"));
+  }
+
+  private void forms(String key, PlacedText text, Set<String> lacking) {
+    if (!lacking.isEmpty()) {
+      problems.add(
+          Problem.notice(
+              "plural-lacking",
+              text.where(),
+              "the text " + key + " lacks forms of a count: " + String.join(", ", lacking),
+              "add them; until then the form other is shown"));
+    }
   }
 
   private void unused(String key, PlacedText text, Set<String> known) {

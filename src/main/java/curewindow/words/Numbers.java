@@ -4,28 +4,33 @@ import com.ibm.icu.number.LocalizedNumberFormatter;
 import com.ibm.icu.number.NumberFormatter;
 import com.ibm.icu.number.NumberFormatter.SignDisplay;
 import com.ibm.icu.number.NumberFormatter.UnitWidth;
+import com.ibm.icu.number.NumberRangeFormatter;
 import com.ibm.icu.number.Precision;
+import com.ibm.icu.number.UnlocalizedNumberFormatter;
 import com.ibm.icu.util.MeasureUnit;
 import com.ibm.icu.util.ULocale;
+import curewindow.shop.Units;
 import java.math.RoundingMode;
 
 /** Numbers and units by CLDR. Safe for use by several threads. */
 final class Numbers {
 
+  private final ULocale locale;
   private final LocalizedNumberFormatter plain;
   private final LocalizedNumberFormatter warmth;
-  private final boolean fahrenheit;
+  private final boolean customary;
 
   Numbers(ULocale locale, Units units) {
+    this.locale = locale;
     plain =
         NumberFormatter.withLocale(locale)
             .sign(SignDisplay.NEGATIVE)
             .roundingMode(RoundingMode.HALF_UP);
-    fahrenheit = units == Units.US;
+    customary = units == Units.US;
     warmth =
         plain
             .precision(Precision.integer())
-            .unit(fahrenheit ? MeasureUnit.FAHRENHEIT : MeasureUnit.CELSIUS)
+            .unit(customary ? MeasureUnit.FAHRENHEIT : MeasureUnit.CELSIUS)
             .unitWidth(UnitWidth.SHORT);
   }
 
@@ -43,7 +48,30 @@ final class Numbers {
     if (!Double.isFinite(celsius)) {
       throw new IllegalArgumentException("celsius " + celsius + " is not a finite number");
     }
-    double shown = fahrenheit ? celsius * 1.8 + 32 : celsius;
+    double shown = customary ? celsius * 1.8 + 32 : celsius;
     return Spaces.common(warmth.format(shown).toString()).replace(' ', '\u00A0');
+  }
+
+  String quantity(Quantity quantity) {
+    Measure measure = quantity.measure();
+    UnlocalizedNumberFormatter format =
+        NumberFormatter.with()
+            .precision(Precision.maxFraction(3))
+            .unit(customary ? measure.customary() : measure.metric())
+            .unitWidth(measure.width());
+    double from = shown(measure, quantity.from());
+    double to = shown(measure, quantity.to());
+    String text =
+        from == to
+            ? format.locale(locale).format(from).toString()
+            : NumberRangeFormatter.withLocale(locale)
+                .numberFormatterBoth(format)
+                .formatRange(from, to)
+                .toString();
+    return Spaces.common(text).replace(' ', '\u00A0');
+  }
+
+  private double shown(Measure measure, double metric) {
+    return customary ? measure.inCustomary(metric) : metric;
   }
 }

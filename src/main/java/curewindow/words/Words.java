@@ -160,4 +160,12 @@ public interface Words {
    * @return the letters that have words
    */
   List<IndexGroup> byLetter(Collection<String> words);
+
+  /**
+   * A quantity in the units the reader uses, such as {@code 3 feet} or {@code 0.9 meters}.
+   *
+   * @param quantity the quantity
+   * @return the text with its unit
+   */
+  String quantity(Quantity quantity);
 }

@@ -5,6 +5,7 @@ import curewindow.problem.Problems;
 import curewindow.problem.Where;
 import curewindow.shop.PlacedText;
 import curewindow.shop.ShopFiles;
+import curewindow.shop.Units;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -31,6 +32,18 @@ public final class WordsLibrary {
     this.messages = messages;
     this.words = new TreeMap<>();
     facts.forEach((language, f) -> words.put(language, of(language, f.units())));
+  }
+
+  /**
+   * The same words with one choice of units for all languages.
+   *
+   * @param units the units of temperatures, lengths and pressures
+   * @return the words
+   */
+  public WordsLibrary with(Units units) {
+    Map<String, LanguageFacts> changed = new TreeMap<>();
+    facts.forEach((language, f) -> changed.put(language, f.with(units)));
+    return new WordsLibrary(changed, messages);
   }
 
   /**

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** The guides that come with the program, read against the catalogue that comes with it. */
 class ShippedGuidesTest {
 
-  private static final List<String> LANGUAGES = List.of("en", "es");
+  private static final List<String> LANGUAGES = List.of("ar", "en", "es");
 
   @TempDir Path empty;
 

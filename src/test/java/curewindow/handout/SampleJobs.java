@@ -190,6 +190,7 @@ public final class SampleJobs {
         URI.create(address.replaceAll("/C/$", "/")),
         zone,
         "en",
+        Optional.empty(),
         "portland",
         new Bay(21, 45),
         50_000,

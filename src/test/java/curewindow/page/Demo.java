@@ -258,6 +258,7 @@ final class Demo {
         URI.create(address),
         DENVER,
         "en",
+        Optional.empty(),
         "denver",
         new Bay(20, 40),
         50_000,

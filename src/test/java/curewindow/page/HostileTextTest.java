@@ -122,6 +122,7 @@ class HostileTextTest {
         URI.create("https://care.example/"),
         good.zone(),
         "en",
+        Optional.empty(),
         "denver",
         good.bay(),
         good.bondEnergy(),

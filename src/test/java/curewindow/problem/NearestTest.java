@@ -21,5 +21,7 @@ class NearestTest {
   void saysNothingWhenNothingIsNear() {
     assertEquals(Optional.empty(), Nearest.to("ceramic", KNOWN));
     assertEquals(Optional.empty(), Nearest.to("hood", List.of()));
+    assertEquals(Optional.empty(), Nearest.to("fr", List.of("ar", "en")));
+    assertEquals(Optional.of("en"), Nearest.to("EN", List.of("ar", "en")));
   }
 }

@@ -60,6 +60,7 @@ class GoodShopTest {
             URI.create("http://care.example.com/shop/"),
             ZoneId.of("America/New_York"),
             "es",
+            Optional.of(Units.METRIC),
             "mill-creek",
             new Bay(19.5, 60),
             52_000,

@@ -48,6 +48,7 @@ class OpenDaysTest {
         URI.create("https://s.example/"),
         SEATTLE,
         "en",
+        Optional.empty(),
         "seattle",
         new Bay(21, 50),
         50_000,

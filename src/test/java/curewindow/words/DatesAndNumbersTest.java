@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import curewindow.problem.Problems;
 import curewindow.shop.ShopFiles;
+import curewindow.shop.Units;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;

@@ -1,14 +1,14 @@
-package curewindow.words;
+package curewindow.shop;
 
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
-/** The units in which readers of a language think. */
+/** The units in which readers think. */
 public enum Units {
-  /** Degrees Fahrenheit, inches. */
+  /** Degrees Fahrenheit, feet and inches, pounds per square inch. */
   US("us"),
-  /** Degrees Celsius, millimetres. */
+  /** Degrees Celsius, metres and millimetres, bar. */
   METRIC("metric");
 
   private final String id;
