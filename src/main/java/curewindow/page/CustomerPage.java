@@ -63,6 +63,7 @@ final class CustomerPage {
         care.isEmpty() ? Optional.empty() : Optional.of(careLink(care)),
         texts.cautions(),
         fittings.work(),
+        Parked.up(view),
         new Parked(view).table(),
         words.text("page.private", job));
   }

@@ -34,6 +34,7 @@ record CustomerView(
     Optional<String> care,
     Optional<CareText.Text> cautions,
     Work work,
+    String up,
     Optional<Parked.Table> parked,
     String privacy) {
 

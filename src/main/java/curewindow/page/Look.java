@@ -31,7 +31,17 @@ record Look(String style, String script, String policy) {
   /** A customer's page: the only one with a script. */
   static Look customer(ShopFiles files, Problems problems) {
     String script = files.text(Templates.FOLDER + "/page.js", problems).orElse("");
-    return of(style(files, CUSTOMER, problems), Slim.script(script));
+    return kept(of(style(files, CUSTOMER, problems), Slim.script(script)));
+  }
+
+  /** Allows what lets a phone keep the page, from the page's own host alone. */
+  private static Look kept(Look look) {
+    return new Look(
+        look.style(),
+        look.script(),
+        look.policy()
+            .replace(
+                "img-src data:", "img-src 'self' data:; manifest-src 'self'; worker-src 'self'"));
   }
 
   /** Pages without a script. */

@@ -37,11 +37,8 @@ final class Parked {
     this.noted = cases.isEmpty() ? view : view.withTimeline(cases.get(0).timeline());
   }
 
-  /**
-   * The timetable; {@code up} leads from the page to the folder of the noted parking, and {@code
-   * shown} stands where the page is for another parking.
-   */
-  record Table(String up, Optional<Shown> shown, List<String> heads, List<Row> rows) {}
+  /** The timetable; {@code shown} stands where the page is for another parking than the noted. */
+  record Table(Optional<Shown> shown, List<String> heads, List<Row> rows) {}
 
   /** For which parking a page is, and the way back. */
   record Shown(String text, String href) {}
@@ -62,10 +59,11 @@ final class Parked {
       heads.add(words.text("parked.last"));
     }
     List<Row> rows = cases.stream().map(c -> row(c, columns)).toList();
-    return Optional.of(new Table(up(), shown(), heads, rows));
+    return Optional.of(new Table(shown(), heads, rows));
   }
 
-  private String up() {
+  /** The way from a job's page to the folder of the noted parking. */
+  static String up(JobView view) {
     return view.parkings().noted().isPresent() ? "../" : "";
   }
 
@@ -101,7 +99,7 @@ final class Parked {
   }
 
   private String href(Parkings.Case shown) {
-    return up() + shown.folder() + PAGE + (shown.folder().isEmpty() ? STAY : "");
+    return up(view) + shown.folder() + PAGE + (shown.folder().isEmpty() ? STAY : "");
   }
 
   /** Day and hour of an end. */

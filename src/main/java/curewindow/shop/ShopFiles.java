@@ -151,6 +151,34 @@ public final class ShopFiles {
   }
 
   /**
+   * The bytes of a file that is no text, such as a picture.
+   *
+   * @param file relative to the shop folder, with forward slashes
+   * @param problems where it is said that the file is missing, too large or cannot be read
+   * @return the bytes, or empty where there is a problem
+   */
+  public Optional<byte[]> bytes(String file, Problems problems) {
+    try {
+      if (isOwn(file) && Files.size(root.resolve(file)) <= MAX_BYTES) {
+        return Optional.of(Files.readAllBytes(root.resolve(file)));
+      }
+      Optional<byte[]> bundled = isOwn(file) ? Optional.empty() : starter.bytes(file);
+      if (bundled.isPresent()) {
+        return bundled;
+      }
+    } catch (IOException e) {
+      // Told below, as for a file that is too large or missing.
+    }
+    problems.add(
+        Problem.error(
+            "unreadable",
+            Where.file(file),
+            "the file is missing, too large or cannot be read",
+            "put it there with at most " + MAX_BYTES + " bytes, or delete your own"));
+    return Optional.empty();
+  }
+
+  /**
    * The text that the program itself brings for a file, whatever the shop folder has.
    *
    * @param file relative to the shop folder, with forward slashes

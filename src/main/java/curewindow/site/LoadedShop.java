@@ -5,6 +5,7 @@ import curewindow.climate.Place;
 import curewindow.cure.CureCase;
 import curewindow.cure.Curing;
 import curewindow.guide.GuideLibrary;
+import curewindow.handout.HandoutPress;
 import curewindow.page.JobView;
 import curewindow.page.PrintedDate;
 import curewindow.problem.Problem;
@@ -178,12 +179,21 @@ public final class LoadedShop {
             words.of(job.language()),
             address,
             token);
-    return withCards(view);
+    return withCards(view, printed.map(p -> p.of(job.id())).orElse(List.of()));
   }
 
-  /** A job with what its cards say, which are for the parking that the shop noted. */
-  JobView withCards(JobView view) {
-    List<PrintedDate> cards = printed.map(p -> p.of(view.job().id())).orElse(List.of());
+  /**
+   * What the customer of a job is told by its cards, the one of this press among them. They are all
+   * for the parking that the shop noted.
+   */
+  List<PrintedDate> cards(JobView noted) {
+    return printed
+        .map(p -> p.with(noted, HandoutPress.dates(noted, noted.shop().handout().as())))
+        .orElse(List.of());
+  }
+
+  /** A job with what its cards say. */
+  JobView withCards(JobView view, List<PrintedDate> cards) {
     return read.observed().containsKey(view.job().place())
         ? Slowed.mark(view, cards, () -> unmeasured.timeline(cureCase(view.job())))
         : view.withPrinted(cards);

@@ -3,6 +3,7 @@ package curewindow.site;
 import curewindow.calendar.ShopCard;
 import curewindow.cure.Release;
 import curewindow.handout.HandoutPress;
+import curewindow.page.HomeScreen;
 import curewindow.page.JobView;
 import curewindow.page.Urgency;
 import curewindow.page.When;
@@ -22,6 +23,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 
@@ -94,19 +97,25 @@ public final class Press {
     List<PressReport.Made> made = new ArrayList<>();
     // On disk before the calendars are, so that a date that moves is always seen to move.
     Calendars calendars = Calendars.note(shop, pages.customers(), !before.isEmpty(), clock);
-    pages.customers().forEach(customer -> made.add(put(customer, calendars)));
+    HomeScreen kept = HomeScreen.read(shop.files(), problems);
+    pages.customers().forEach(customer -> made.add(put(customer, calendars, kept)));
+    for (String icon : List.of("icon-180.png", "icon-512.png")) {
+      shop.files()
+          .bytes("site-templates/" + icon, problems)
+          .ifPresent(bytes -> output.put("site/" + icon, bytes));
+    }
     pages.open().forEach((name, html) -> output.put("site/" + name, html));
     boolean cards = cards(pages.customers().stream().map(Rendering.Customer::view).toList(), clock);
     List<String> leftOut =
         Stream.concat(shop.brokenJobs().stream(), pages.failed().stream()).sorted().toList();
     Set<String> good = new HashSet<>();
     made.forEach(m -> good.add(m.job()));
-    KeptPages kept = new KeptPages(before, good, leftOut, !pages.openIsWhole(), !cards);
+    KeptPages stay = new KeptPages(before, good, leftOut, !pages.openIsWhole(), !cards);
     output.put("office/inspections.ics", office(calendars));
     Shop own = shop.shop().orElseThrow();
     output.put("site/" + ShopCard.FILE, ShopCard.text(own, shop.words().of(own.language())));
-    output.put(PageList.FILE, PageList.text(rows(pages, kept)));
-    Output.Written written = output.write(kept);
+    output.put(PageList.FILE, PageList.text(rows(pages, stay)));
+    Output.Written written = output.write(stay);
     return new PressReport(
         made,
         leftOut,
@@ -115,14 +124,16 @@ public final class Press {
         out);
   }
 
-  private PressReport.Made put(Rendering.Customer customer, Calendars calendars) {
+  private PressReport.Made put(Rendering.Customer customer, Calendars calendars, HomeScreen kept) {
     JobView view = customer.view();
     String folder = "site/" + PagePaths.folder(view.token());
-    customer.files().forEach((name, text) -> output.put(folder + name, text));
+    SortedMap<String, String> files = new TreeMap<>(customer.files());
     for (JobView parked : customer.cases()) {
-      String inside = folder + parked.parkings().folder();
-      calendars.files(parked).forEach((name, text) -> output.put(inside + name, text));
+      String inside = parked.parkings().folder();
+      calendars.files(parked).forEach((name, text) -> files.put(inside + name, text));
     }
+    files.putAll(kept.files(view, files));
+    files.forEach((name, text) -> output.put(folder + name, text));
     return new PressReport.Made(
         view.job().id(), view.job().firstName(), answer(view), folder + "index.html");
   }

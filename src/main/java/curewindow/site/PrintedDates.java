@@ -171,6 +171,21 @@ final class PrintedDates {
   }
 
   /**
+   * What the customer of a job was told, once a card with given dates is made too. Nothing is
+   * added.
+   *
+   * @param view the job
+   * @param dates the releases on its card
+   * @return one date for each hold, by hold
+   */
+  List<PrintedDate> with(JobView view, List<Release> dates) {
+    PrintedDates then = new PrintedDates(file, new ArrayList<>(rows));
+    then.rows.removeIf(r -> !r.job().equals(view.job().id()));
+    then.add(view, dates, LocalDate.EPOCH);
+    return then.of(view.job().id());
+  }
+
+  /**
    * Writes the file if a row was added since it was read.
    *
    * @throws IOException where the shop folder cannot be written

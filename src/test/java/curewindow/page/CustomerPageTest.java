@@ -281,7 +281,8 @@ class CustomerPageTest {
   @Test
   void nothingIsAskedForFromOutside() {
     for (Document page : everyPage()) {
-      for (Element e : page.select("[src],link[href],use[href],image,iframe,object,embed,form")) {
+      for (Element e :
+          page.select("[src],link[rel=icon],use[href],image,iframe,object,embed,form")) {
         String from = e.hasAttr("src") ? e.attr("src") : e.attr("href");
         assertTrue(from.equals("data:,") || from.startsWith("#"), e.outerHtml());
       }
