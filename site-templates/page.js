@@ -54,22 +54,21 @@ g.removeAttribute("hidden");
 });
 }
 // Opens the page of the parking that was chosen last, where the page is asked for anew. The way back
-// ends in "#main": from there nobody is sent on, and the choice is forgotten.
+// ends in "#main": from there nobody is sent on, and the choice is forgotten. Where there is no choice
+// or nothing can be kept, nothing happens.
 try {
-var rows = all("#parking a"), home = rows[0].pathname, kept = localStorage;
-rows.forEach(function (a, i) {
-var here = a.ariaCurrent;
-if (i && here) kept[home] = a.pathname;
-if (!i && here && location.hash) delete kept[home];
-if (!here && kept[home] === a.pathname && rows[0].ariaCurrent && performance.getEntriesByType("navigation")[0].type === "navigate") location.replace(a.href);
+var rows = all("#parking a"), home = rows[0], key = home.pathname, kept = localStorage;
+rows.forEach(function (a) {
+if (a.ariaCurrent) { if (a !== home || location.hash) kept[key] = a.href; }
+else if (home.ariaCurrent && kept[key] === a.href && !performance.navigation.type) location.replace(a.href);
 });
-} catch (e) { /* no choice, or nothing can be kept */ }
+} catch (e) {}
 // Keeps a copy for where there is no network; browsers allow that on safe addresses only, and on a
 // disk they would complain of the manifest.
 var app = document.querySelector("[rel=alternate]");
-if (app && location.protocol !== "file:") {
+if (app && location.host) {
 app.rel = "manifest";
-if (navigator.serviceWorker) navigator.serviceWorker.register(new URL("offline.js", app.href)).catch(show);
+if (navigator.serviceWorker) navigator.serviceWorker.register(new URL("offline.js", app.href)).catch(function (e) {});
 }
 tick();
 setInterval(tick, 1e4);

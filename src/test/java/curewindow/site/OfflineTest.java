@@ -115,6 +115,7 @@ class OfflineTest {
     try (ViewServer view = ViewServer.start(out, 0)) {
       walkThroughParkings(view.address().resolve("C/" + TOKEN + "/").toString());
     }
+    browser.go("about:blank").complaints();
     walkThroughParkings(folder().resolve("index.html").toUri().toString());
   }
 
