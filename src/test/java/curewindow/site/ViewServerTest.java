@@ -53,6 +53,10 @@ class ViewServerTest {
             .firstValue("Content-Type")
             .orElse("")
             .contains("calendar"));
+    Files.writeString(out.resolve("site/C/TOKEN/offline.js"), "1");
+    Files.writeString(out.resolve("site/C/TOKEN/care.webmanifest"), "{}");
+    assertEquals("text/javascript; charset=utf-8", type("C/TOKEN/offline.js"));
+    assertEquals("application/manifest+json", type("C/TOKEN/care.webmanifest"));
     assertEquals(404, get("nothing").statusCode());
     assertEquals("not here", get("nothing").body());
   }
@@ -95,6 +99,10 @@ class ViewServerTest {
   private HttpResponse<String> get(String path) throws Exception {
     URI uri = view.address().resolve(path);
     return client.send(HttpRequest.newBuilder(uri).build(), HttpResponse.BodyHandlers.ofString());
+  }
+
+  private String type(String path) throws Exception {
+    return get(path).headers().firstValue("Content-Type").orElse("");
   }
 
   private String raw(String request) throws IOException {
