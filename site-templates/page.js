@@ -57,10 +57,10 @@ g.removeAttribute("hidden");
 // ends in "#main": from there nobody is sent on, and the choice is forgotten. Where there is no choice
 // or nothing can be kept, nothing happens.
 try {
-var rows = all("#parking a"), home = rows[0], key = home.pathname, kept = localStorage;
-rows.forEach(function (a) {
-if (a.ariaCurrent) { if (a !== home || location.hash) kept[key] = a.href; }
-else if (home.ariaCurrent && kept[key] === a.href && !performance.navigation.type) location.replace(a.href);
+var home = all("#parking a")[0], kept = localStorage;
+all("#parking a").forEach(function (a) {
+if (a.ariaCurrent) { if (a !== home || location.hash) kept[home.pathname] = a; }
+else if (home.ariaCurrent && kept[home.pathname] == a && !performance.navigation.type) location.replace(a);
 });
 } catch (e) {}
 // Keeps a copy for where there is no network; browsers allow that on safe addresses only, and on a
@@ -68,7 +68,7 @@ else if (home.ariaCurrent && kept[key] === a.href && !performance.navigation.typ
 var app = document.querySelector("[rel=alternate]");
 if (app && location.host) {
 app.rel = "manifest";
-if (navigator.serviceWorker) navigator.serviceWorker.register(new URL("offline.js", app.href)).catch(function (e) {});
+if (navigator.serviceWorker) navigator.serviceWorker.register(new URL("offline.js", app.href)).catch(show);
 }
 tick();
 setInterval(tick, 1e4);
