@@ -18,15 +18,20 @@ public final class Nearest {
    * @param typed what was written
    * @param known the names that would have been right
    * @return the nearest name, or empty where none is within a third of the length, at least two
-   *     edits; one or two letters are near to nothing but themselves
+   *     edits; a name of one or two letters begins as what was typed, or is it the other way round
    */
   public static Optional<String> to(String typed, Collection<String> known) {
     String from = fold(typed);
     int allowed = Math.max(2, from.length() / 3);
     return known.stream()
         .min(Comparator.comparingInt((String k) -> distance(from, fold(k))).thenComparing(k -> k))
-        .filter(
-            k -> distance(from, fold(k)) <= Math.min(allowed, k.length() < 3 ? 0 : k.length() - 1));
+        .filter(k -> distance(from, fold(k)) <= Math.min(allowed, Math.max(1, k.length() - 1)))
+        .filter(k -> k.length() > 2 || beginsAlike(from, fold(k)));
+  }
+
+  /** Of one or two letters, the first is the same, or both are there in the other order. */
+  private static boolean beginsAlike(String a, String b) {
+    return a.regionMatches(0, b, 0, 1) || a.equals(new StringBuilder(b).reverse().toString());
   }
 
   private static String fold(String name) {
