@@ -47,7 +47,7 @@ sealed interface Piece {
   }
 
   /** A question: its heading, and then its answer. */
-  record Asked(String id, Optional<GuideQuestion.Standing> standing, List<Piece> blocks)
+  record Asked(Opening.Question question, List<Piece> blocks)
       implements Piece {
 
     /** Copies the list. */

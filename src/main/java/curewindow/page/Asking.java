@@ -43,9 +43,13 @@ final class Asking {
     this.when = new When(view);
   }
 
-  List<Group> groups(GuideLibrary guides) {
+  /** Those that come up in the first weeks, or those that can wait. */
+  List<Group> groups(GuideLibrary guides, boolean later) {
     List<Group> groups = new ArrayList<>();
     for (GuideQuestion question : Questions.answered(view, guides)) {
+      if (question.later() != later) {
+        continue;
+      }
       int last = groups.size() - 1;
       List<Card> cards = new ArrayList<>();
       if (last >= 0 && groups.get(last).title().equals(question.group())) {

@@ -27,6 +27,7 @@ final class CustomerPage {
     JobFacts facts = new JobFacts(view);
     CareText texts = new CareText(guides, words.language(), facts);
     Contact contact = new Contact(view.shop(), words);
+    Asking asking = new Asking(view, contact);
     Dated dated = new Dated(view);
     CardNotes notes = new CardNotes(view);
     Fittings fittings = new Fittings(view);
@@ -59,7 +60,8 @@ final class CustomerPage {
         new Strip(view).picture(),
         new CarPicture(view).picture(),
         Questions.language(view, guides),
-        new Asking(view, contact).groups(guides),
+        asking.groups(guides, false),
+        !asking.groups(guides, true).isEmpty(),
         care.isEmpty() ? Optional.empty() : Optional.of(careLink(care)),
         texts.cautions(),
         fittings.work(),

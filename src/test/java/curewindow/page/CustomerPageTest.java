@@ -175,10 +175,10 @@ class CustomerPageTest {
   void careIsForExactlyWhatWasFitted() {
     Document care = Jsoup.parse(Demo.tint().care());
     assertEquals(
-        List.of("Window tint", "After old film came off", "Washing"),
+        List.of("Window tint", "After old film came off", "Washing", "Cautions"),
         care.select(".care h2").eachText());
     assertFalse(care.text().contains("coating over film"));
-    assertEquals(3, Jsoup.parse(Demo.coatedFilm().care()).select(".care h2").size());
+    assertEquals(4, Jsoup.parse(Demo.coatedFilm().care()).select(".care h2").size());
     assertEquals(1, still(Demo.tint()).select("#cautions").size());
   }
 
@@ -186,7 +186,7 @@ class CustomerPageTest {
   void pageAndCareTextsLeadToEachOtherAndBothStayHidden() {
     Document page = page(Demo.tint());
     assertEquals(
-        "Window tint · After old film came off · Washing",
+        "Window tint · After old film came off · Washing · Cautions",
         page.select("#care a[href=care.html]").text());
     Document care = Jsoup.parse(Demo.tint().care());
     assertEquals(1, care.select(".back a[href=index.html#main]").size());
