@@ -57,7 +57,14 @@ final class QuestionWriter {
         .map(
             text ->
                 new GuideQuestion(
-                    asked.question().id(), asked.question().later(), group, text, html, shown, standing, List.copyOf(holds)));
+                    asked.question().id(),
+                    asked.question().later(),
+                    group,
+                    text,
+                    html,
+                    shown,
+                    standing,
+                    List.copyOf(holds)));
   }
 
   private void look(List<Piece> pieces, List<Piece> photo, Set<String> holds) {
