@@ -22,7 +22,12 @@ final class CustomerPage {
     this.guides = guides;
   }
 
-  CustomerView view() {
+  /**
+   * All that stands on the page.
+   *
+   * @param questions how many questions there is room for
+   */
+  CustomerView view(int questions) {
     Map<String, String> job = Map.of("id", view.job().id(), "car", view.job().car().text());
     JobFacts facts = new JobFacts(view);
     CareText texts = new CareText(guides, words.language(), facts);
@@ -60,8 +65,8 @@ final class CustomerPage {
         new Strip(view).picture(),
         new CarPicture(view).picture(),
         Questions.language(view, guides),
-        asking.groups(guides, false),
-        !asking.groups(guides, true).isEmpty(),
+        asking.first(guides, questions),
+        !asking.rest(guides, questions).isEmpty(),
         care.isEmpty() ? Optional.empty() : Optional.of(careLink(care)),
         texts.cautions(),
         fittings.work(),

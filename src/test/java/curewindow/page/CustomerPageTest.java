@@ -357,6 +357,35 @@ class CustomerPageTest {
     }
   }
 
+  @Test
+  void everyQuestionStandsOnOneOfTheTwoPagesEvenWhereThePageIsHeavy() {
+    for (String language : List.of("en", "es")) {
+      Demo demo = Demo.coatedFilm();
+      demo.language = language;
+      demo.fit("tint", "harbor-35", "2026-12-01T14:00", 31, "front-door-glass", "back-glass");
+      demo.safe("windows-up", HoldKind.HOLD, "2026-12-04T14:00", "2026-12-03T18:20");
+      demo.safe("defroster", HoldKind.HOLD, "2026-12-19T10:00", "2026-12-15T13:00");
+      demo.safe("inside-glass", HoldKind.HOLD, "2026-12-25T09:00", "2026-12-20T13:00");
+      demo.safe("haze", HoldKind.SETTLE, "2027-01-03T16:00", "2026-12-27T12:00");
+      assertTrue(Weight.of(demo.html()) <= Weight.MOST, language);
+      List<String> here = page(demo).select("summary").eachText();
+      List<String> there = Jsoup.parse(demo.care()).select("summary").eachText();
+      List<String> all =
+          Stream.concat(here.stream(), there.stream())
+              .map(q -> q.replaceFirst("(?<=[?]) .*", ""))
+              .sorted()
+              .toList();
+      assertEquals(
+          Questions.of(demo.view(), Demo.GUIDES).stream()
+              .map(q -> q.text().replaceFirst("(?<=[?]) .*", ""))
+              .sorted()
+              .toList(),
+          all);
+      assertTrue(here.size() >= 5, here.toString());
+      assertEquals(1, page(demo).select("a[href=care.html#normal]").size());
+    }
+  }
+
   /** Ten packets of 1460 bytes: what a new TCP connection sends at first (RFC 6928). */
   @Test
   void arrivesInTheFirstRoundTrip() throws IOException {
