@@ -73,8 +73,7 @@ final class Asking {
 
   private List<Group> groups(GuideLibrary guides, Predicate<GuideQuestion> here) {
     List<Group> groups = new ArrayList<>();
-    for (GuideQuestion question :
-        Questions.answered(view, guides).stream().filter(here).toList()) {
+    for (GuideQuestion question : Questions.answered(view, guides).stream().filter(here).toList()) {
       int last = groups.size() - 1;
       List<Card> cards = new ArrayList<>();
       if (last >= 0 && groups.get(last).title().equals(question.group())) {

@@ -106,8 +106,7 @@ public final class Pages {
     }
   }
 
-  private Optional<String> fill(
-      CustomerPage page, JobView view, int questions, Problems problems) {
+  private Optional<String> fill(CustomerPage page, JobView view, int questions, Problems problems) {
     return templates.fill("customer", page.view(questions), view.words(), problems);
   }
 
