@@ -1,8 +1,8 @@
 // Adds what only a clock can know. Every date already stands in the page; this hides and shows
 // what is there, and writes "in 19 hours". It compares instants, so the phone's time zone and the
 // way it writes dates never matter.
-(function () {
-var all = function (s) { return [].slice.call(document.querySelectorAll(s)); };
+(() => {
+var all = s => document.querySelectorAll(s);
 var M = 60, H = 60 * M, D = 24 * H;
 var rel;
 try { rel = new Intl.RelativeTimeFormat(document.documentElement.lang); } catch (e) { rel = null; }
@@ -18,16 +18,16 @@ function tick() {
 var now = Date.now() / 1000;
 function past(at) { return at && now >= at; }
 var first, shown = 0, next;
-all("[data-from],[data-to]").forEach(function (e) {
+all("[data-from],[data-to]").forEach(e => {
 var from = e.dataset.from;
 show(e, (!from || past(from)) && !past(e.dataset.to));
 });
-all("[data-answer]").forEach(function (e) {
+all("[data-answer]").forEach(e => {
 var open = !first && !past(e.dataset.end);
 if (open) first = e;
 show(e, open);
 });
-all("[data-next]").forEach(function (e) {
+all("[data-next]").forEach(e => {
 var on = shown < 6 && !past(e.dataset.end) && first.dataset.answer !== e.dataset.next;
 show(e, on);
 e.className = shown < 3 ? "" : "wide";
@@ -35,18 +35,18 @@ if (on && !past(e.dataset.missed)) shown++;
 next = next || on;
 });
 all(".then h2").forEach(function (e) { show(e, !!next); });
-all("[data-in]").forEach(function (e) {
+all("[data-in]").forEach(e => {
 var text = away(+e.dataset.in - now);
 set(e, e.dataset.before + " " + text);
 show(e, text !== "");
 });
-all(".strip").forEach(function (e) {
+all(".strip").forEach(e => {
 var part = (now - e.dataset.start) / e.dataset.span, g = e.querySelector("#today");
 if (part < 0 || part > 1) { g.setAttribute("hidden", ""); return; }
 var x = Math.sqrt(part) * 100, text = g.lastElementChild;
 text.setAttribute("text-anchor", x > 85 ? "end" : x < 15 ? "start" : "middle");
 if (e.dataset.flip) x = 100 - x;
-["x", "x1", "x2"].forEach(function (a) {
+["x", "x1", "x2"].forEach(a => {
 g.firstElementChild.setAttribute(a, x + "%");
 text.setAttribute(a, x + "%");
 });

@@ -106,7 +106,7 @@ public final class Guide {
   private static void gather(List<Piece> pieces, Set<String> ids) {
     for (Piece piece : pieces) {
       if (piece instanceof Piece.Asked asked) {
-        ids.add(asked.id());
+        ids.add(asked.question().id());
       } else if (piece instanceof Piece.Choice choice) {
         gather(choice.then(), ids);
         gather(choice.otherwise(), ids);

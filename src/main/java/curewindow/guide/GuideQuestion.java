@@ -8,6 +8,7 @@ import java.util.Optional;
  * A question of a guide with its answer for one job.
  *
  * @param id its name, the same in every language
+ * @param later whether it can wait: it comes up long after the work, or hangs on no date
  * @param group the heading that it stands under; plain text, may be empty
  * @param heading the question; plain text
  * @param html the answer as safe HTML blocks, one a line
@@ -17,6 +18,7 @@ import java.util.Optional;
  */
 public record GuideQuestion(
     String id,
+    boolean later,
     String group,
     String heading,
     String html,

@@ -12,7 +12,8 @@ sealed interface Opening {
   record Timed(String hold, boolean after) implements Opening {}
 
   /** A question that customers ask, with its answer. */
-  record Question(String id, Optional<GuideQuestion.Standing> standing) implements Opening {}
+  record Question(String id, boolean later, Optional<GuideQuestion.Standing> standing)
+      implements Opening {}
 
   /** What a photo for the shop should show. */
   record Photo() implements Opening {}

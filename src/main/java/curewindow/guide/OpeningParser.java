@@ -49,18 +49,19 @@ final class OpeningParser {
   }
 
   private Optional<Opening> question(List<String> words) {
-    boolean plain = words.size() == 2;
+    boolean later = words.size() == 3 && words.get(2).equals("later");
+    boolean plain = words.size() == 2 || later;
     boolean stands = words.size() == 4 && List.of("normal", "wait").contains(words.get(2));
     if (!plain && !stands || !ID.matcher(words.get(1)).matches()) {
       return malformed("a question has an id, and at most one hold", QUESTION);
     }
     if (plain) {
-      return Optional.of(new Opening.Question(words.get(1), Optional.empty()));
+      return Optional.of(new Opening.Question(words.get(1), later, Optional.empty()));
     }
     boolean normal = words.get(2).equals("normal");
     return hold(words.get(3))
         .map(h -> new GuideQuestion.Standing(normal, h))
-        .map(s -> new Opening.Question(words.get(1), Optional.of(s)));
+        .map(s -> new Opening.Question(words.get(1), false, Optional.of(s)));
   }
 
   private Optional<String> hold(String name) {

@@ -1,7 +1,6 @@
 package curewindow.guide;
 
 import java.util.List;
-import java.util.Optional;
 
 /** A part of a guide that was read once and is settled for each job. */
 sealed interface Piece {
@@ -47,8 +46,7 @@ sealed interface Piece {
   }
 
   /** A question: its heading, and then its answer. */
-  record Asked(String id, Optional<GuideQuestion.Standing> standing, List<Piece> blocks)
-      implements Piece {
+  record Asked(Opening.Question question, List<Piece> blocks) implements Piece {
 
     /** Copies the list. */
     public Asked {

@@ -78,7 +78,7 @@ final class PieceReader {
           : new Piece.Timed(timed.hold(), then, otherwise);
     }
     if (opening instanceof Opening.Question question) {
-      return new Piece.Asked(question.id(), question.standing(), then);
+      return new Piece.Asked(question, then);
     }
     return opening instanceof Opening.If given
         ? new Piece.Choice(given.condition(), then, otherwise)

@@ -113,7 +113,7 @@ final class PieceWriter {
       } else if (piece instanceof Piece.Timed timed) {
         timed(timed, out);
       } else if (piece instanceof Piece.Asked asked) {
-        out.add(settle(asked.blocks().get(0)).with(" id=\"q-" + asked.id() + "\""));
+        out.add(settle(asked.blocks().get(0)).with(" id=\"q-" + asked.question().id() + "\""));
         flatten(asked.blocks().subList(1, asked.blocks().size()), out);
       } else if (!(piece instanceof Piece.Photo)) {
         out.add(settle(piece));

@@ -47,7 +47,7 @@ final class QuestionWriter {
     List<Piece> photo = new ArrayList<>();
     Set<String> holds = new LinkedHashSet<>();
     Optional<GuideQuestion.Standing> standing =
-        asked.standing().filter(s -> facts.has("hold", s.hold()));
+        asked.question().standing().filter(s -> facts.has("hold", s.hold()));
     standing.ifPresent(s -> holds.add(s.hold()));
     look(answer, photo, holds);
     String shown = SafeHtml.text(writer.write(photo));
@@ -57,7 +57,14 @@ final class QuestionWriter {
         .map(
             text ->
                 new GuideQuestion(
-                    asked.id(), group, text, html, shown, standing, List.copyOf(holds)));
+                    asked.question().id(),
+                    asked.question().later(),
+                    group,
+                    text,
+                    html,
+                    shown,
+                    standing,
+                    List.copyOf(holds)));
   }
 
   private void look(List<Piece> pieces, List<Piece> photo, Set<String> holds) {

@@ -6,9 +6,13 @@ import curewindow.guide.GuideLibrary;
 import curewindow.guide.GuideQuestion;
 import curewindow.words.Words;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /** The part of a customer's page that answers: is this normal? */
 final class Asking {
@@ -43,9 +47,33 @@ final class Asking {
     this.when = new When(view);
   }
 
-  List<Group> groups(GuideLibrary guides) {
+  /**
+   * The questions that stand on the page with the dates: at most so many, those that are tied to a
+   * date before the others.
+   */
+  List<Group> first(GuideLibrary guides, int most) {
+    Set<String> kept = kept(guides, most);
+    return groups(guides, q -> kept.contains(q.id()));
+  }
+
+  /** The others. */
+  List<Group> rest(GuideLibrary guides, int most) {
+    Set<String> kept = kept(guides, most);
+    return groups(guides, q -> !kept.contains(q.id()));
+  }
+
+  private Set<String> kept(GuideLibrary guides, int most) {
+    return Questions.answered(view, guides).stream()
+        .filter(q -> !q.later())
+        .sorted(Comparator.comparing(q -> q.standing().isEmpty()))
+        .limit(most)
+        .map(GuideQuestion::id)
+        .collect(Collectors.toSet());
+  }
+
+  private List<Group> groups(GuideLibrary guides, Predicate<GuideQuestion> here) {
     List<Group> groups = new ArrayList<>();
-    for (GuideQuestion question : Questions.answered(view, guides)) {
+    for (GuideQuestion question : Questions.answered(view, guides).stream().filter(here).toList()) {
       int last = groups.size() - 1;
       List<Card> cards = new ArrayList<>();
       if (last >= 0 && groups.get(last).title().equals(question.group())) {

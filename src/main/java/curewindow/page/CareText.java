@@ -28,7 +28,7 @@ final class CareText {
     this.facts = facts;
   }
 
-  /** The care of exactly what was fitted, then of what was found, then washing. */
+  /** The care of exactly what was fitted, then of what was found, then washing and cautions. */
   List<Text> care(JobView view) {
     Set<String> ids = new LinkedHashSet<>();
     view.job().items().stream()
@@ -38,11 +38,18 @@ final class CareText {
         .forEach(ids::add);
     view.job().found().forEach(f -> ids.add(f.kind().id()));
     ids.add("washing");
+    ids.add(CAUTIONS);
     return ids.stream().flatMap(id -> text(id, 1).stream()).toList();
   }
 
+  /** What comes before everything else: the cautions up to their second heading. */
   Optional<Text> cautions() {
-    return text(CAUTIONS, 1);
+    return text(CAUTIONS, 1).map(t -> new Text(t.lang(), t.title(), firstPart(t.html())));
+  }
+
+  private static String firstPart(String html) {
+    int second = html.indexOf("<h3", html.indexOf("<h3") + 1);
+    return second < 0 ? html : html.substring(0, second);
   }
 
   /** A guide in the page's language, else in English; empty where both lack it. */

@@ -4,6 +4,7 @@ import curewindow.guide.GuideLibrary;
 import curewindow.words.Words;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** A customer's care texts, ready to be put into their template. */
 record CareView(
@@ -15,12 +16,16 @@ record CareView(
     Look look,
     Contact.Card shop,
     List<CareText.Text> care,
+    Optional<String> askedLang,
+    List<Asking.Group> asked,
+    boolean moreAsked,
     String privacy) {
 
-  /** Gathers the texts for exactly what was fitted and found. */
-  static CareView of(JobView view, Look look, GuideLibrary guides) {
+  /** Gathers the texts for what was fitted and found, and the questions left from the page. */
+  static CareView of(JobView view, Look look, GuideLibrary guides, int questions) {
     Words words = view.words();
     Map<String, String> job = Map.of("id", view.job().id(), "car", view.job().car().text());
+    Contact contact = new Contact(view.shop(), words);
     return new CareView(
         words.language(),
         words.rightToLeft() ? "rtl" : "ltr",
@@ -29,9 +34,11 @@ record CareView(
             "page.care.page", Map.of("car", view.job().car().text(), "shop", view.shop().name())),
         CustomerPage.greeting(view),
         look,
-        new Contact(view.shop(), words)
-            .card(words.text("page.reach.subject", job), words.text("page.reach.body", job)),
+        contact.card(words.text("page.reach.subject", job), words.text("page.reach.body", job)),
         new CareText(guides, words.language(), new JobFacts(view)).care(view),
+        Questions.language(view, guides),
+        new Asking(view, contact).rest(guides, questions),
+        false,
         words.text("page.private", job));
   }
 }

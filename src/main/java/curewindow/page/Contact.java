@@ -75,8 +75,17 @@ final class Contact {
     return value.isEmpty() ? "" : before + name + "=" + encode(value);
   }
 
+  /** Letters beyond ASCII stay as they are, as addresses in HTML allow (URL Standard). */
   private static String encode(String text) {
-    return URLEncoder.encode(text, StandardCharsets.UTF_8).replace("+", "%20");
+    StringBuilder out = new StringBuilder();
+    text.codePoints()
+        .forEach(
+            c -> {
+              String one = Character.toString(c);
+              boolean letter = c > 0xA0 && Character.isLetter(c);
+              out.append(letter ? one : URLEncoder.encode(one, StandardCharsets.UTF_8));
+            });
+    return out.toString().replace("+", "%20");
   }
 
   /** RFC 3966: digits and a leading plus; letters after the number, such as x12, end it. */

@@ -22,11 +22,17 @@ final class CustomerPage {
     this.guides = guides;
   }
 
-  CustomerView view() {
+  /**
+   * All that stands on the page.
+   *
+   * @param questions how many questions there is room for
+   */
+  CustomerView view(int questions) {
     Map<String, String> job = Map.of("id", view.job().id(), "car", view.job().car().text());
     JobFacts facts = new JobFacts(view);
     CareText texts = new CareText(guides, words.language(), facts);
     Contact contact = new Contact(view.shop(), words);
+    Asking asking = new Asking(view, contact);
     Dated dated = new Dated(view);
     CardNotes notes = new CardNotes(view);
     Fittings fittings = new Fittings(view);
@@ -59,7 +65,8 @@ final class CustomerPage {
         new Strip(view).picture(),
         new CarPicture(view).picture(),
         Questions.language(view, guides),
-        new Asking(view, contact).groups(guides),
+        asking.first(guides, questions),
+        !asking.rest(guides, questions).isEmpty(),
         care.isEmpty() ? Optional.empty() : Optional.of(careLink(care)),
         texts.cautions(),
         fittings.work(),

@@ -31,6 +31,7 @@ record CustomerView(
     CarPicture.Picture car,
     Optional<String> askedLang,
     List<Asking.Group> asked,
+    boolean moreAsked,
     Optional<String> care,
     Optional<CareText.Text> cautions,
     Work work,

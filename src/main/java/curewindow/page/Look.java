@@ -23,7 +23,7 @@ record Look(String style, String script, String policy) {
       List.of("page", "customer", "strip", "car", "normal", "parking", "done");
 
   /** Those of the care texts beside it. */
-  static final List<String> CARE = List.of("page", "care");
+  static final List<String> CARE = List.of("page", "normal", "care");
 
   /** Those of the pages for anyone. */
   static final List<String> OPEN = List.of("page", "public");

@@ -64,27 +64,54 @@ public final class Pages {
   }
 
   /**
-   * A job's page. It stands beside its {@code care.ics} and {@code care.html}, to which it links.
+   * A job's page and the care texts beside it.
    *
-   * @param view the job
-   * @param problems where mistakes in the template are reported, with file and line
-   * @return the HTML, or empty where there is a mistake
+   * @param page the page {@code index.html}, or empty where its template has a mistake
+   * @param care the page {@code care.html}, or empty where its template has a mistake
    */
-  public Optional<String> customer(JobView view, Problems problems) {
-    CustomerView page = new CustomerPage(view, looks.customer(), guides).view();
-    return templates.fill("customer", page, view.words(), problems);
-  }
+  public record Both(Optional<String> page, Optional<String> care) {}
+
+  /** A page, and for how many questions there was room on it. */
+  private record Held(Optional<String> html, int questions) {}
 
   /**
-   * How to care for what was fitted on a job's car: the page {@code care.html} beside {@link
-   * #customer}, which links to it where there is one.
+   * A job's page and, beside it, how to care for what was fitted. They link to each other and to
+   * {@code care.ics}. The page is held to {@link Weight#MOST}: where it would be heavier, questions
+   * go to the other page.
    *
    * @param view the job
-   * @param problems where mistakes in the template are reported, with file and line
-   * @return the HTML, or empty where there is a mistake
+   * @param problems where mistakes in the templates are reported, with file and line
+   * @return both pages
    */
-  public Optional<String> care(JobView view, Problems problems) {
-    CareView page = CareView.of(view, looks.care(), guides);
+  public Both both(JobView view, Problems problems) {
+    Held held = held(view, problems);
+    return new Both(held.html(), care(view, held.questions(), problems));
+  }
+
+  /** The page alone. */
+  Optional<String> customer(JobView view, Problems problems) {
+    return held(view, problems).html();
+  }
+
+  private Held held(JobView view, Problems problems) {
+    CustomerPage page = new CustomerPage(view, looks.customer(), guides);
+    int questions = Questions.answered(view, guides).size();
+    while (true) {
+      Optional<String> html = fill(page, view, questions, problems);
+      int over = html.map(Weight::of).orElse(0) - Weight.MOST;
+      if (over <= 0 || questions == 0) {
+        return new Held(html, questions);
+      }
+      questions = Math.max(0, questions - Weight.questions(over));
+    }
+  }
+
+  private Optional<String> fill(CustomerPage page, JobView view, int questions, Problems problems) {
+    return templates.fill("customer", page.view(questions), view.words(), problems);
+  }
+
+  private Optional<String> care(JobView view, int questions, Problems problems) {
+    CareView page = CareView.of(view, looks.care(), guides, questions);
     return templates.fill("care", page, view.words(), problems);
   }
 

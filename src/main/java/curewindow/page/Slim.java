@@ -16,7 +16,7 @@ final class Slim {
 
   private static final Pattern TAG =
       Pattern.compile("<[a-z][a-z0-9-]*(?:\\s+[^\\s=<>\"]+(?:=\"[^\"]*\")?)*\\s*/?>");
-  private static final Pattern QUOTED = Pattern.compile("=\"([A-Za-z0-9_.:,#%+?&;-]+)\"");
+  private static final Pattern QUOTED = Pattern.compile("=\"([A-Za-z0-9\\p{L}_.:,#%+?&;-]+)\"");
 
   /** End tags that HTML takes as read before what follows them here (HTML standard, 13.1.2.4). */
   private static final Pattern IMPLIED =

@@ -66,7 +66,7 @@ final class Strip {
       List<String> twin) {}
 
   /** Midnights nearer to each other than this, in percent, share a tick. */
-  private static final double APART = 2;
+  private static final double APART = 2.5;
 
   /** A letter of a day's name takes this share of the narrowest strip, in percent. */
   private static final double LETTER = 2.2;

@@ -91,8 +91,9 @@ record Rendering(
   private static Map<String, String> folder(Pages pages, JobView view, Problems mistakes) {
     String folder = view.parkings().folder();
     Map<String, String> files = new TreeMap<>();
-    pages.customer(view, mistakes).ifPresent(html -> files.put(folder + "index.html", html));
-    pages.care(view, mistakes).ifPresent(html -> files.put(folder + "care.html", html));
+    Pages.Both both = pages.both(view, mistakes);
+    both.page().ifPresent(html -> files.put(folder + "index.html", html));
+    both.care().ifPresent(html -> files.put(folder + "care.html", html));
     return files;
   }
 

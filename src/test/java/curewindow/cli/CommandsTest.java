@@ -5,12 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import java.util.zip.GZIPOutputStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -45,9 +47,23 @@ class CommandsTest {
       Path folder = out.resolve("site").resolve(page.split(",")[2]);
       assertTrue(Files.readString(folder.resolve("index.html")).contains("noindex"), page);
       assertTrue(Files.readString(folder.resolve("care.html")).contains("noindex"), page);
+      arrivesInTheFirstRoundTrip(folder);
       assertTrue(Files.readString(folder.resolve("care.ics")).startsWith("BEGIN:VCALENDAR"), page);
     }
     assertTrue(Files.size(out.resolve("office/cards.pdf")) > 10_000);
+  }
+
+  /** Ten packets of 1460 bytes: what a new TCP connection sends at first (RFC 6928). */
+  private static void arrivesInTheFirstRoundTrip(Path folder) throws IOException {
+    try (Stream<Path> files = Files.walk(folder)) {
+      for (Path page : files.filter(f -> f.endsWith("index.html")).toList()) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (GZIPOutputStream gzip = new GZIPOutputStream(bytes)) {
+          gzip.write(Files.readAllBytes(page));
+        }
+        assertTrue(bytes.size() <= 14_600, page + ": " + bytes.size() + " bytes");
+      }
+    }
   }
 
   @Test

@@ -175,10 +175,10 @@ class CustomerPageTest {
   void careIsForExactlyWhatWasFitted() {
     Document care = Jsoup.parse(Demo.tint().care());
     assertEquals(
-        List.of("Window tint", "After old film came off", "Washing"),
+        List.of("Window tint", "After old film came off", "Washing", "Cautions"),
         care.select(".care h2").eachText());
     assertFalse(care.text().contains("coating over film"));
-    assertEquals(3, Jsoup.parse(Demo.coatedFilm().care()).select(".care h2").size());
+    assertEquals(4, Jsoup.parse(Demo.coatedFilm().care()).select(".care h2").size());
     assertEquals(1, still(Demo.tint()).select("#cautions").size());
   }
 
@@ -186,7 +186,7 @@ class CustomerPageTest {
   void pageAndCareTextsLeadToEachOtherAndBothStayHidden() {
     Document page = page(Demo.tint());
     assertEquals(
-        "Window tint · After old film came off · Washing",
+        "Window tint · After old film came off · Washing · Cautions",
         page.select("#care a[href=care.html]").text());
     Document care = Jsoup.parse(Demo.tint().care());
     assertEquals(1, care.select(".back a[href=index.html#main]").size());
@@ -354,6 +354,35 @@ class CustomerPageTest {
     } finally {
       Locale.setDefault(locale);
       TimeZone.setDefault(zone);
+    }
+  }
+
+  @Test
+  void everyQuestionStandsOnOneOfTheTwoPagesEvenWhereThePageIsHeavy() {
+    for (String language : List.of("en", "es")) {
+      Demo demo = Demo.coatedFilm();
+      demo.language = language;
+      demo.fit("tint", "harbor-35", "2026-12-01T14:00", 31, "front-door-glass", "back-glass");
+      demo.safe("windows-up", HoldKind.HOLD, "2026-12-04T14:00", "2026-12-03T18:20");
+      demo.safe("defroster", HoldKind.HOLD, "2026-12-19T10:00", "2026-12-15T13:00");
+      demo.safe("inside-glass", HoldKind.HOLD, "2026-12-25T09:00", "2026-12-20T13:00");
+      demo.safe("haze", HoldKind.SETTLE, "2027-01-03T16:00", "2026-12-27T12:00");
+      assertTrue(Weight.of(demo.html()) <= Weight.MOST, language);
+      List<String> here = page(demo).select("summary").eachText();
+      List<String> there = Jsoup.parse(demo.care()).select("summary").eachText();
+      List<String> all =
+          Stream.concat(here.stream(), there.stream())
+              .map(q -> q.replaceFirst("(?<=[?]) .*", ""))
+              .sorted()
+              .toList();
+      assertEquals(
+          Questions.of(demo.view(), Demo.GUIDES).stream()
+              .map(q -> q.text().replaceFirst("(?<=[?]) .*", ""))
+              .sorted()
+              .toList(),
+          all);
+      assertTrue(here.size() >= 5, here.toString());
+      assertEquals(1, page(demo).select("a[href=care.html#normal]").size());
     }
   }
 

@@ -209,7 +209,8 @@ final class Demo {
   String care() {
     Problems problems = new Problems();
     return PAGES
-        .care(view(), problems)
+        .both(view(), problems)
+        .care()
         .orElseThrow(() -> new AssertionError(problems.all().toString()));
   }
 
