@@ -99,7 +99,7 @@ class CarBrowserTest {
     Path page = folder.resolve("index.html");
     Files.writeString(page, html);
     Object leftToRight = browser.screen(320, 800, true).go(page).run(places);
-    Files.writeString(page, html.replaceFirst(" dir=\"ltr\"", " dir=\"rtl\""));
+    Files.writeString(page, html.replaceFirst(" lang=en dir=ltr", " lang=ar dir=rtl"));
     assertEquals(leftToRight, browser.go(page).run(places));
     assertTrue(
         (Boolean)

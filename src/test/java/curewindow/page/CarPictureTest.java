@@ -27,7 +27,7 @@ class CarPictureTest {
 
   private static final Pattern COMMAND = Pattern.compile("([a-zA-Z])([^a-zA-Z]*)");
   private static final Pattern SECTION =
-      Pattern.compile("<section id=\"car\".*?</ol>\\s*</section>", Pattern.DOTALL);
+      Pattern.compile("<section id=car .*?</ol>\\s*</section>", Pattern.DOTALL);
 
   /** How many numbers a command of path data takes: SVG 2, section 9.3. */
   private static int arity(char command) {
@@ -167,11 +167,11 @@ class CarPictureTest {
   void everyItemHasItsNumberAndEveryLinkItsTarget(BodyType body) {
     String html = section(everywhere(body).html());
     Set<String> ids = new HashSet<>();
-    Matcher id = Pattern.compile(" id=\"([^\"]+)\"").matcher(html);
+    Matcher id = Pattern.compile(" id=\"?([^\\s\">]+)").matcher(html);
     while (id.find()) {
       assertTrue(ids.add(id.group(1)), "twice: " + id.group());
     }
-    Matcher link = Pattern.compile("(?:href=\"#|url\\(#)([^\")]+)").matcher(html);
+    Matcher link = Pattern.compile("(?:href=\"?#|url\\(#)([^\\s\")>]+)").matcher(html);
     int links = 0;
     while (link.find()) {
       assertTrue(ids.contains(link.group(1)), link.group());
@@ -179,7 +179,7 @@ class CarPictureTest {
     }
     assertTrue(links > 8, "links " + links);
     for (int i = 1; i <= 2; i++) {
-      assertTrue(html.contains("<li id=\"f" + i + "\">"), "in the list: " + i);
+      assertTrue(html.contains("<li id=f" + i + ">"), "in the list: " + i);
       assertTrue(html.contains(">" + i + "</text>"), "in the picture: " + i);
     }
     assertEquals(html, section(everywhere(body).html()), "the same bytes each time");
@@ -202,7 +202,7 @@ class CarPictureTest {
     assertEquals(List.of(), item.marks());
     assertEquals(1, item.number());
     String html = section(demo.html());
-    assertTrue(html.contains("<li id=\"f1\">"));
+    assertTrue(html.contains("<li id=f1>"));
     assertFalse(html.contains("</text>"));
     assertEquals(
         "Harbor 35 · lets through 31 % of the light, glass and film together"
