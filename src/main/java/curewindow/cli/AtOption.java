@@ -1,5 +1,6 @@
 package curewindow.cli;
 
+import java.time.Clock;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.OffsetDateTime;
@@ -12,6 +13,8 @@ import picocli.CommandLine.Spec.Target;
 /** The option that says as of which time something is asked. */
 final class AtOption {
 
+  private final Clock clock;
+
   @Spec(Target.MIXEE)
   private CommandSpec spec;
 
@@ -21,9 +24,13 @@ final class AtOption {
       description = "calls as of this time, such as 2026-11-25T14:30-08:00; now if left out")
   private String at;
 
+  AtOption(Clock clock) {
+    this.clock = clock;
+  }
+
   Instant time() {
     try {
-      return at == null ? Instant.now() : OffsetDateTime.parse(at).toInstant();
+      return at == null ? clock.instant() : OffsetDateTime.parse(at).toInstant();
     } catch (DateTimeException e) {
       throw new ParameterException(
           spec.commandLine(), "\"" + at + "\" is not a time like 2026-11-25T14:30-08:00");

@@ -30,6 +30,8 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true)
 final class CardCommand implements Callable<Integer> {
 
+  private final Clock clock;
+
   @Mixin private ShopOption shop;
   @Mixin private CardJobs which;
   @Mixin private HandoutOptions handout;
@@ -46,6 +48,10 @@ final class CardCommand implements Callable<Integer> {
       names = "--explain",
       description = "writes nothing, and tells how large the code is on each handout")
   private boolean explain;
+
+  CardCommand(Clock clock) {
+    this.clock = clock;
+  }
 
   @Override
   public Integer call() throws IOException {
@@ -78,7 +84,7 @@ final class CardCommand implements Callable<Integer> {
   }
 
   private int write(LoadedShop loaded, List<Job> jobs, HandoutChoice choice) throws IOException {
-    CardFile cards = new CardFile(loaded, Clock.systemUTC(), Tokens.secure());
+    CardFile cards = new CardFile(loaded, clock, Tokens.secure());
     CardFile.Result result = cards.write(jobs, choice, file);
     PrintWriter out = spec.commandLine().getOut();
     ProblemLines.print(result.problems(), spec.commandLine().getErr());

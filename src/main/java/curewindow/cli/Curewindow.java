@@ -2,6 +2,7 @@ package curewindow.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.time.Clock;
 import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -38,7 +39,7 @@ public final class Curewindow {
     Locale.setDefault(Locale.ROOT);
     PrintWriter out = writer(System.out);
     PrintWriter err = writer(System.err);
-    int code = run(out, err, args);
+    int code = run(Clock.systemUTC(), out, err, args);
     out.flush();
     err.flush();
     System.exit(code);
@@ -51,14 +52,15 @@ public final class Curewindow {
   /**
    * Runs a command.
    *
+   * @param clock tells what time it is now
    * @param out where results are printed
    * @param err where complaints are printed
    * @param args the command and its options
    * @return the exit code: 0 all is well, 1 something in the shop's files has to be mended, 2 the
    *     command was not understood, 3 a file or folder could not be read or written
    */
-  static int run(PrintWriter out, PrintWriter err, String... args) {
-    CommandLine line = new CommandLine(new Curewindow());
+  static int run(Clock clock, PrintWriter out, PrintWriter err, String... args) {
+    CommandLine line = new CommandLine(new Curewindow(), new Clocked(clock));
     line.setOut(out);
     line.setErr(err);
     line.setExecutionExceptionHandler(new Failures());

@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -30,6 +31,8 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true)
 final class PlacesCommand implements Callable<Integer> {
 
+  private final Clock clock;
+
   @Spec private CommandSpec spec;
 
   @Option(
@@ -37,6 +40,10 @@ final class PlacesCommand implements Callable<Integer> {
       paramLabel = "DIR",
       description = "also list the places of this shop folder")
   private Path folder;
+
+  PlacesCommand(Clock clock) {
+    this.clock = clock;
+  }
 
   @Override
   public Integer call() throws IOException {
@@ -53,7 +60,7 @@ final class PlacesCommand implements Callable<Integer> {
     if (!Files.isDirectory(folder)) {
       throw new IOException(folder + " is not a folder; name the shop folder with --shop");
     }
-    ShopRead read = ShopFolder.read(new ShopFiles(folder));
+    ShopRead read = ShopFolder.read(new ShopFiles(folder), clock.instant());
     List<Place> own =
         read.places().values().stream()
             .filter(p -> !p.equals(Places.builtIn().get(p.id())))

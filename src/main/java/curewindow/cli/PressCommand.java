@@ -11,7 +11,6 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Instant;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
@@ -27,6 +26,8 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true)
 final class PressCommand implements Callable<Integer> {
 
+  private final Clock clock;
+
   @Mixin private ShopOption shop;
   @Spec private CommandSpec spec;
 
@@ -37,6 +38,10 @@ final class PressCommand implements Callable<Integer> {
       description = "where to put what is made; ${DEFAULT-VALUE} if left out")
   private Path folder;
 
+  PressCommand(Clock clock) {
+    this.clock = clock;
+  }
+
   @Override
   public Integer call() throws IOException {
     PrintWriter out = spec.commandLine().getOut();
@@ -46,14 +51,14 @@ final class PressCommand implements Callable<Integer> {
       out.println("Nothing was built: shop.yaml and the ledgers have to be right first.");
       return Exit.PROBLEMS;
     }
-    PressReport report = Press.run(loaded, folder, Clock.systemUTC(), Tokens.secure());
+    PressReport report = Press.run(loaded, folder, clock, Tokens.secure());
     if (report.files().made() == 0) {
       ProblemLines.print(report.problems(), out);
       out.println("Nothing was built: the printed cards would lead nowhere.");
       return Exit.PROBLEMS;
     }
     print(report, loaded, out);
-    int calls = DueCalls.of(loaded, Instant.now()).size();
+    int calls = DueCalls.of(loaded, clock.instant()).size();
     if (calls > 0) {
       out.println("To call: " + CallsLine.of(calls));
     }

@@ -4,10 +4,13 @@ import curewindow.site.LoadedShop;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import picocli.CommandLine.Option;
 
 /** The option that names the shop folder. */
 final class ShopOption {
+
+  private final Clock clock;
 
   @Option(
       names = "--shop",
@@ -15,6 +18,10 @@ final class ShopOption {
       defaultValue = ".",
       description = "the shop folder; the current folder if left out")
   private Path folder;
+
+  ShopOption(Clock clock) {
+    this.clock = clock;
+  }
 
   Path folder() {
     return folder;
@@ -30,6 +37,6 @@ final class ShopOption {
               + folder
               + "; name the shop folder with --shop, or make one with new-shop");
     }
-    return LoadedShop.load(folder);
+    return LoadedShop.load(folder, clock);
   }
 }

@@ -54,6 +54,9 @@ final class CardNotes {
 
   private String later(CardChange change) {
     Map<String, String> until = Map.of("when", when.dayAndTime(change.now()));
+    if (change.printed().missed()) {
+      return words.text("page.card.later-call");
+    }
     if (change.isAsked()) {
       return words.text("page.card.later-ask", until);
     }

@@ -4,8 +4,11 @@ import curewindow.climate.ObservedHour;
 import curewindow.climate.ObservedHours;
 import curewindow.climate.Place;
 import curewindow.climate.Psychrometrics;
+import curewindow.problem.Problem;
 import curewindow.problem.Problems;
+import curewindow.problem.Where;
 import curewindow.shop.Node.Leaf;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -31,18 +34,20 @@ final class ObservedReader {
   private static final double INSTRUMENTS = 1;
 
   private final Source source;
-  private final Names names;
+  private final Known known;
   private final Map<String, Place> places;
-  private final Optional<String> usual;
+  private final Instant now;
   private final Map<String, List<ObservedHour>> hours = new TreeMap<>();
   private final Map<String, Integer> lines = new HashMap<>();
 
-  private ObservedReader(
-      Source source, Names names, Map<String, Place> places, Optional<String> usual) {
+  /** The rows of hours that are not over. */
+  private final List<Where> early = new ArrayList<>();
+
+  private ObservedReader(Source source, Known known, Map<String, Place> places, Instant now) {
     this.source = source;
-    this.names = names;
+    this.known = known;
     this.places = places;
-    this.usual = usual;
+    this.now = now;
   }
 
   /** All columns that the file may have. */
@@ -54,21 +59,18 @@ final class ObservedReader {
    * The measured weather of a shop folder; nothing where it has no such file.
    *
    * @param files the shop folder
-   * @param names the names of places
+   * @param known the names of places, and the place of rows that name none
    * @param places the places by name
-   * @param usual the place of rows that name none
+   * @param now hours that are not over by then cannot have been measured; they are left out
    * @param problems where it is told what is wrong
    * @return the hours by the place's id
    */
   static Map<String, ObservedHours> read(
-      ShopFiles files,
-      Names names,
-      Map<String, Place> places,
-      Optional<String> usual,
-      Problems problems) {
-    ObservedReader reader = new ObservedReader(new Source(FILE, problems), names, places, usual);
+      ShopFiles files, Known known, Map<String, Place> places, Instant now, Problems problems) {
+    ObservedReader reader = new ObservedReader(new Source(FILE, problems), known, places, now);
     if (files.has(FILE)) {
       files.text(FILE, problems).ifPresent(reader::rows);
+      reader.early(problems);
     }
     Map<String, ObservedHours> read = new TreeMap<>();
     reader.hours.forEach((place, list) -> read.put(place, new ObservedHours(list)));
@@ -106,15 +108,36 @@ final class ObservedReader {
           "delete one of the two rows; the first is used");
       return;
     }
-    hours.computeIfAbsent(place.id(), id -> new ArrayList<>()).add(hour);
+    if (hour.start().plus(Duration.ofHours(1)).isAfter(now)) {
+      early.add(line.where());
+    } else {
+      hours.computeIfAbsent(place.id(), id -> new ArrayList<>()).add(hour);
+    }
+  }
+
+  /** Tells once of all hours that are not over, as a whole forecast may have been put in. */
+  private void early(Problems problems) {
+    if (early.isEmpty()) {
+      return;
+    }
+    String message =
+        early.size() == 1
+            ? "this hour is not over yet, so its row is left out"
+            : "this hour is not over yet, and " + early.size() + " rows of such hours are left out";
+    problems.add(
+        Problem.notice(
+            "not-over",
+            early.get(0),
+            message,
+            "put in what was measured, not a forecast; a row counts once its hour is over"));
   }
 
   private Optional<Place> place(CsvTable.Line line) {
     Leaf cell = line.cells().get("place");
-    if (cell == null && usual.isEmpty()) {
+    if (cell == null && known.place().isEmpty()) {
       missing(line, "place");
     }
-    return (cell == null ? usual : names.check(cell, source)).map(places::get);
+    return (cell == null ? known.place() : known.places().check(cell, source)).map(places::get);
   }
 
   private Optional<Instant> start(CsvTable.Line line, Place place) {

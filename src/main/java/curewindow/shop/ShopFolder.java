@@ -7,6 +7,7 @@ import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Where;
 import java.io.UncheckedIOException;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -19,20 +20,23 @@ import java.util.TreeSet;
 public final class ShopFolder {
 
   private final ShopFiles files;
+  private final Instant now;
   private final Problems problems = new Problems();
 
-  private ShopFolder(ShopFiles files) {
+  private ShopFolder(ShopFiles files, Instant now) {
     this.files = files;
+    this.now = now;
   }
 
   /**
    * Everything in a shop folder, and all problems in it.
    *
    * @param files the files of the shop folder
+   * @param now the time of reading; weather counts as measured up to then
    * @return the good values, what was left out, and the problems
    */
-  public static ShopRead read(ShopFiles files) {
-    ShopFolder folder = new ShopFolder(files);
+  public static ShopRead read(ShopFiles files, Instant now) {
+    ShopFolder folder = new ShopFolder(files, now);
     try {
       return folder.read();
     } catch (UncheckedIOException e) {
@@ -74,8 +78,7 @@ public final class ShopFolder {
             shop.zone(),
             shop.language(),
             shop.place());
-    Map<String, ObservedHours> observed =
-        ObservedReader.read(files, placeNames, places, shop.place(), problems);
+    Map<String, ObservedHours> observed = ObservedReader.read(files, known, places, now, problems);
     JobsReader.Read jobs = new JobsReader(files, problems, known).read();
     return new ShopRead(
         shop.shop(),

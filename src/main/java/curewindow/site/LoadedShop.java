@@ -22,6 +22,8 @@ import java.io.IOException;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 
@@ -41,7 +43,9 @@ public final class LoadedShop {
   /** Dates as they would be had nothing been measured. */
   private final Curing unmeasured = Curing.with(Climates::weathers);
 
-  private LoadedShop(ShopFiles files, ShopRead read, Texts texts, Ledgers ledgers, Problems all) {
+  private final Instant now;
+
+  private LoadedShop(ShopFiles files, ShopRead read, Texts texts, Ledgers ledgers, Found found) {
     this.files = files;
     this.read = read;
     this.words = texts.words();
@@ -49,9 +53,12 @@ public final class LoadedShop {
     this.printed = ledgers.printed();
     this.links = ledgers.links();
     this.calendars = ledgers.calendars();
-    this.problems = all.all();
+    this.problems = found.problems().all();
+    this.now = found.now();
     this.curing = Curing.with(Climates::weathers, read.observed());
   }
+
+  private record Found(Problems problems, Instant now) {}
 
   private record Texts(WordsLibrary words, GuideLibrary guides) {}
 
@@ -64,12 +71,15 @@ public final class LoadedShop {
    * Reads and checks a shop folder.
    *
    * @param folder the shop folder
+   * @param clock tells the time of reading: weather counts as measured up to then, and who was to
+   *     come in before it has missed that
    * @return what could be read, with all problems
    */
-  public static LoadedShop load(Path folder) {
+  public static LoadedShop load(Path folder, Clock clock) {
     ShopFiles files = new ShopFiles(folder);
     Problems problems = new Problems();
-    ShopRead read = ShopFolder.read(files);
+    Instant now = clock.instant();
+    ShopRead read = ShopFolder.read(files, now);
     problems.addAll(read.problems());
     WordsLibrary usual = WordsLibrary.read(files, problems);
     WordsLibrary words = read.shop().flatMap(Shop::units).map(usual::with).orElse(usual);
@@ -80,7 +90,7 @@ public final class LoadedShop {
             LinkLedger.read(files.root(), problems),
             PrintedDates.read(files.root(), problems),
             CalendarDates.read(files.root(), problems));
-    return new LoadedShop(files, read, new Texts(words, guides), ledgers, problems);
+    return new LoadedShop(files, read, new Texts(words, guides), ledgers, new Found(problems, now));
   }
 
   /**
@@ -194,9 +204,11 @@ public final class LoadedShop {
 
   /** A job with what its cards say. */
   JobView withCards(JobView view, List<PrintedDate> cards) {
-    return read.observed().containsKey(view.job().place())
-        ? Slowed.mark(view, cards, () -> unmeasured.timeline(cureCase(view.job())))
-        : view.withPrinted(cards);
+    JobView marked =
+        read.observed().containsKey(view.job().place())
+            ? Slowed.mark(view, cards, () -> unmeasured.timeline(cureCase(view.job())))
+            : view.withPrinted(cards);
+    return MissedVisits.mark(marked, now);
   }
 
   /** Whether a card of a job was made. */

@@ -133,7 +133,7 @@ final class PrintedDates {
 
   private static PrintedDate date(Row first, Row strictest) {
     return new PrintedDate(
-        first.hold(), first.at().toInstant(), strictest.at().toInstant(), !strictest.ask(), false);
+        first.hold(), first.at().toInstant(), strictest.at().toInstant(), !strictest.ask());
   }
 
   /** A promise binds more than the advice to ask, and an early one more than a late one. */

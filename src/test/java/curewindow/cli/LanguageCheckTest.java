@@ -9,6 +9,7 @@ import curewindow.site.LoadedShop;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -19,7 +20,7 @@ final class LanguageCheckTest {
   @TempDir Path shop;
 
   private LoadedShop load() {
-    return LoadedShop.load(shop);
+    return LoadedShop.load(shop, Clock.systemUTC());
   }
 
   private void file(String name, String text) throws IOException {

@@ -9,8 +9,10 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
@@ -32,6 +34,9 @@ class ObservedWeatherTest {
 
   private static final String PICKUP = "2026-11-24T17:00";
 
+  /** After all that is called measured here. */
+  private Clock clock = at("2026-12-05T18:00-08:00");
+
   @TempDir Path temp;
   private Path shop;
   private Path out;
@@ -51,6 +56,10 @@ class ObservedWeatherTest {
       }
     }
     Files.createDirectories(shop.resolve("weather"));
+  }
+
+  private static Clock at(String time) {
+    return Clock.fixed(OffsetDateTime.parse(time).toInstant(), ZoneOffset.UTC);
   }
 
   /** A week from pickup on in which every hour is the same. */
@@ -176,7 +185,10 @@ class ObservedWeatherTest {
     assertTrue(said.contains("Nobody to call"), said);
   }
 
-  /** The clock of the machine tells the day that is written beside a date, and nothing else. */
+  /**
+   * The clock of the machine tells the day that is written beside a date, which hours are over and
+   * which visits; it must not change anything else.
+   */
   @Test
   void pressingAgainChangesNothing() throws IOException {
     press();
@@ -236,6 +248,44 @@ class ObservedWeatherTest {
         OffsetDateTime.parse(page.select(".answer time").first().attr("datetime")).isAfter(pickup));
   }
 
+  /** The page names the day to come in until that time is over by the press's clock. */
+  @Test
+  void whoMissedTheVisitIsToCall() throws IOException {
+    press();
+    days(11, -25, -30);
+    press();
+    String first = page(JOB).selectFirst("main").child(0).text();
+    assertTrue(first.contains("come and see us on"), first);
+    clock = at("2026-12-20T08:00-08:00");
+    press();
+    String then = page(JOB).selectFirst("main").child(0).text();
+    assertTrue(then.startsWith("The card says "), then);
+    assertTrue(then.contains("call us before you go ahead"), then);
+    assertFalse(then.contains("come and see us on"), then);
+  }
+
+  /** A day of the week is over by the clock; the rest was typed from a forecast. */
+  @Test
+  void hoursThatAreNotOverDoNotCount() throws IOException {
+    days(1, 16, 8);
+    clock = at("2026-11-25T17:00-08:00");
+    assertEquals(Exit.OK, press(), () -> said);
+    OffsetDateTime measured = windows();
+    week(16, 8);
+    assertEquals(Exit.OK, press(), () -> said);
+    assertEquals(measured, windows());
+    assertEquals(Exit.OK, run("check", "--notes", "--shop", shop), () -> said);
+    List<String> told = said.lines().filter(l -> l.contains("observed.csv")).toList();
+    assertEquals(1, told.size(), told::toString);
+    assertTrue(
+        told.get(0).startsWith("note: weather/observed.csv:26:1  this hour is not over yet"), said);
+    clock = at("2026-12-01T17:00-08:00");
+    assertEquals(Exit.OK, press(), () -> said);
+    assertTrue(windows().isBefore(measured), windows() + " against " + measured);
+    run("check", "--notes", "--shop", shop);
+    assertFalse(said.contains("observed.csv"), said);
+  }
+
   @Test
   void brokenRowsAreToldAndBreakNoJob() throws IOException {
     week(16, 8);
@@ -267,7 +317,7 @@ class ObservedWeatherTest {
   }
 
   private int run(Object... args) {
-    Typed typed = Typed.run(args);
+    Typed typed = Typed.run(clock, args);
     said = typed.said();
     return typed.code();
   }

@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
@@ -17,10 +18,14 @@ import java.util.stream.Stream;
 record Typed(int code, String said) {
 
   static Typed run(Object... args) {
+    return run(Clock.systemUTC(), args);
+  }
+
+  static Typed run(Clock clock, Object... args) {
     StringWriter text = new StringWriter();
     PrintWriter writer = new PrintWriter(text);
     String[] words = Stream.of(args).map(Object::toString).toArray(String[]::new);
-    int code = Curewindow.run(writer, writer, words);
+    int code = Curewindow.run(clock, writer, writer, words);
     writer.flush();
     return new Typed(code, text.toString());
   }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -29,7 +30,7 @@ class WhyCommandTest {
     List<String> all = new ArrayList<>(List.of("why", "--shop", "content/demo"));
     all.addAll(List.of(rest));
     PrintWriter writer = new PrintWriter(out);
-    int code = Curewindow.run(writer, writer, all.toArray(String[]::new));
+    int code = Curewindow.run(Clock.systemUTC(), writer, writer, all.toArray(String[]::new));
     writer.flush();
     said = out.toString();
     return code;

@@ -10,6 +10,7 @@ import curewindow.shop.Service;
 import curewindow.shop.ShopFiles;
 import curewindow.shop.ShopFolder;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -27,7 +28,7 @@ class ShippedGuidesTest {
   @Test
   void areWithoutProblemsAndServeEveryJob() {
     ShopFiles files = new ShopFiles(empty);
-    Catalogue catalogue = ShopFolder.read(files).catalogue();
+    Catalogue catalogue = ShopFolder.read(files, Instant.EPOCH).catalogue();
     GuideLibrary library = GuideLibrary.read(files, catalogue, LANGUAGES, problems);
     assertEquals(List.of(), problems.all());
     for (Service service : catalogue.services().values()) {

@@ -199,7 +199,7 @@ public final class SampleJobs {
   }
 
   private static final Catalogue CATALOGUE =
-      ShopFolder.read(new ShopFiles(Path.of("no-such-shop"))).catalogue();
+      ShopFolder.read(new ShopFiles(Path.of("no-such-shop")), Instant.EPOCH).catalogue();
 
   private Place place() {
     MonthNormals month = new MonthNormals(3, 9, 4, 1.5);

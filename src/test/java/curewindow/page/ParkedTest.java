@@ -188,7 +188,8 @@ class ParkedTest {
   void aCardThatHoldsAsNotedIsTooEarlyForTheSakeOfTheParkingAlone() {
     PrintedDate card =
         new PrintedDate(
-            "windows-up", Demo.at("2026-12-04T14:00"), Demo.at("2026-12-04T14:00"), true, true);
+                "windows-up", Demo.at("2026-12-04T14:00"), Demo.at("2026-12-04T14:00"), true)
+            .slowed(true);
     JobView view = outside(Demo.tint()).withPrinted(List.of(card));
     String said = plain(Jsoup.parse(html(view)).select("main > .card").text());
     assertEquals(
@@ -201,7 +202,8 @@ class ParkedTest {
   void aCardThatIsTooEarlyEvenAsNotedIsNotBlamedOnTheParking() {
     PrintedDate card =
         new PrintedDate(
-            "windows-up", Demo.at("2026-12-03T14:00"), Demo.at("2026-12-03T14:00"), true, true);
+                "windows-up", Demo.at("2026-12-03T14:00"), Demo.at("2026-12-03T14:00"), true)
+            .slowed(true);
     JobView view = outside(Demo.tint()).withPrinted(List.of(card));
     assertTrue(
         Jsoup.parse(html(view)).select("main > .card").text().contains("It has been colder"));
@@ -214,7 +216,7 @@ class ParkedTest {
         Map.of(new ParkingPlan(Parking.HEATED, Parking.HEATED), later(noted, -24));
     PrintedDate card =
         new PrintedDate(
-            "windows-up", Demo.at("2026-12-04T14:00"), Demo.at("2026-12-04T14:00"), true, false);
+            "windows-up", Demo.at("2026-12-04T14:00"), Demo.at("2026-12-04T14:00"), true);
     JobView heated = noted.parked(Parkings.of(noted, dates).showing(1));
     Document page = Jsoup.parse(html(heated.withPrinted(List.of(card))));
     assertTrue(page.select(".card, .now .note").isEmpty());

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.climate.ObservedHours;
 import curewindow.climate.WeatherYear;
+import curewindow.problem.Problem;
+import curewindow.problem.Severity;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -148,6 +150,43 @@ class ObservedReaderTest {
     assertTrue(String.join("\n", TestShops.lines(read)).contains(said));
     assertTrue(read.observed().isEmpty());
     assertEquals(1, read.jobs().size());
+  }
+
+  /** In Seattle 14:00 is 22:00 of UTC in November, so the hour is over at 23:00. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          2026-11-25T22:59:59Z | 0 | 2 | this hour is not over yet, and 3 rows of such
+          2026-11-25T23:00:00Z | 1 | 3 | this hour is not over yet, and 2 rows of such
+          2026-11-25T23:59:59Z | 1 | 3 | this hour is not over yet, and 2 rows of such
+          2026-11-26T00:00:00Z | 2 | 4 | this hour is not over yet, so its row
+          2026-11-26T01:00:00Z | 3 | 0 |
+          """)
+  void anHourCountsOnceItIsOver(String now, int hours, int line, String said) throws IOException {
+    Files.writeString(
+        dir.resolve(ObservedReader.FILE),
+        """
+        place,time,air,dew-point
+        seattle,2026-11-25T14:00,8,6
+        seattle,2026-11-25T15:00,8,6
+        seattle,2026-11-25T16:00,8,6
+        """);
+    ShopRead read = TestShops.read(dir, Instant.parse(now));
+    assertEquals(hours, hours == 0 ? 0 : read.observed().get("seattle").count());
+    assertEquals(hours > 0, read.observed().containsKey("seattle"));
+    if (said == null) {
+      assertEquals(List.of(), read.problems());
+      return;
+    }
+    assertEquals(1, read.problems().size(), "told once");
+    Problem told = read.problems().get(0);
+    assertEquals(Severity.NOTICE, told.severity());
+    assertEquals(line, told.line());
+    assertTrue(told.oneLine().startsWith("weather/observed.csv:"), told::oneLine);
+    assertTrue(told.message().startsWith(said), told::message);
+    assertTrue(told.fix().contains("not a forecast"), told::fix);
   }
 
   @Test

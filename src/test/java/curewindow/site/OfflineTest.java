@@ -50,7 +50,7 @@ class OfflineTest {
 
   private PressReport press() throws IOException {
     Clock clock = Clock.fixed(Instant.parse("2026-11-25T00:00:00Z"), ZoneOffset.UTC);
-    PressReport report = Press.run(LoadedShop.load(shop), out, clock, () -> TOKEN);
+    PressReport report = Press.run(LoadedShop.load(shop, clock), out, clock, () -> TOKEN);
     assertFalse(report.hasErrors(), () -> report.problems().toString());
     return report;
   }
@@ -153,7 +153,7 @@ class OfflineTest {
   @Test
   void aBrokenJobKeepsThePagesOfAllParkings() throws IOException {
     edit("harbor-35", "harbour-35");
-    Press.run(LoadedShop.load(shop), out, Clock.systemUTC(), () -> TOKEN);
+    Press.run(LoadedShop.load(shop, Clock.systemUTC()), out, Clock.systemUTC(), () -> TOKEN);
     assertTrue(Files.exists(folder().resolve("heated/index.html")));
     assertTrue(Files.exists(folder().resolve("offline.js")));
   }

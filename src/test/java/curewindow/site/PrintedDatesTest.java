@@ -53,7 +53,7 @@ class PrintedDatesTest {
   }
 
   private static PrintedDate date(String hold, String card, String earliest, boolean promised) {
-    return new PrintedDate(hold, Instant.parse(card), Instant.parse(earliest), promised, false);
+    return new PrintedDate(hold, Instant.parse(card), Instant.parse(earliest), promised);
   }
 
   @Test

@@ -10,6 +10,7 @@ import curewindow.site.LoadedShop;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -84,7 +85,7 @@ final class DatePicture {
   }
 
   static String drawn() {
-    LoadedShop shop = LoadedShop.load(Path.of("content/demo"));
+    LoadedShop shop = LoadedShop.load(Path.of("content/demo"), Clock.systemUTC());
     CureCase job = shop.cureCase(shop.job(JOB).orElseThrow());
     Curing curing = Curing.with(place -> Climates.ensemble(place, MEMBERS));
     Release release = curing.timeline(job).of(HOLD).orElseThrow();

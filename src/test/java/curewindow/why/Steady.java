@@ -15,6 +15,7 @@ import curewindow.shop.FittedItem;
 import curewindow.shop.Job;
 import curewindow.site.LoadedShop;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
@@ -59,7 +60,7 @@ final class Steady {
 
   /** Tint on the front doors, six hours in a bay of 23 C and 50 %, then in the garage. */
   static Grounds grounds(Trial trial) {
-    LoadedShop shop = LoadedShop.load(Path.of("content/demo"));
+    LoadedShop shop = LoadedShop.load(Path.of("content/demo"), Clock.systemUTC());
     JobView of = shop.view(shop.job("Q-3101").orElseThrow(), "0");
     Job job = trial.on(job(of.job()));
     CureCase known = CureCases.of(job, of.shop(), of.catalogue(), PLACE);

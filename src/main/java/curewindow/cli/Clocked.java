@@ -1,0 +1,32 @@
+package curewindow.cli;
+
+import java.time.Clock;
+import picocli.CommandLine;
+
+/** Makes the commands and options, and hands the clock to those that ask what time it is. */
+final class Clocked implements CommandLine.IFactory {
+
+  private final CommandLine.IFactory usual = CommandLine.defaultFactory();
+  private final Clock clock;
+
+  Clocked(Clock clock) {
+    this.clock = clock;
+  }
+
+  @Override
+  public <K> K create(Class<K> type) throws Exception {
+    if (type == ShopOption.class) {
+      return type.cast(new ShopOption(clock));
+    }
+    if (type == AtOption.class) {
+      return type.cast(new AtOption(clock));
+    }
+    if (type == PressCommand.class) {
+      return type.cast(new PressCommand(clock));
+    }
+    if (type == CardCommand.class) {
+      return type.cast(new CardCommand(clock));
+    }
+    return type == PlacesCommand.class ? type.cast(new PlacesCommand(clock)) : usual.create(type);
+  }
+}
