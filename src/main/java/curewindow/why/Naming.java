@@ -4,9 +4,11 @@ import curewindow.cure.Driver;
 import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
 import curewindow.page.JobView;
+import curewindow.page.When;
 import curewindow.shop.FittedItem;
 import curewindow.words.Words;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.Map;
@@ -50,7 +52,18 @@ final class Naming {
   }
 
   String when(Instant at) {
-    return WHEN.format(at.atZone(view.timeline().zone()));
+    return when(at, view.timeline().zone());
+  }
+
+  /** The published end by the clock that the page tells it by: the shop's where one comes in. */
+  String end(Release release) {
+    Instant at = release.end().at();
+    String told = when(at, new When(view).zone(release));
+    return told.equals(when(at)) ? told : told + " by the shop's clock";
+  }
+
+  private static String when(Instant at, ZoneId zone) {
+    return WHEN.format(at.atZone(zone));
   }
 
   static String driver(Driver driver) {

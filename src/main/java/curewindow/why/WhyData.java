@@ -4,6 +4,7 @@ import curewindow.cure.Because;
 import curewindow.cure.CureCase;
 import curewindow.cure.Release;
 import curewindow.page.JobView;
+import curewindow.page.When;
 import curewindow.shop.FittedItem;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -94,7 +95,7 @@ final class WhyData {
             "hold", release.hold(),
             "kind", release.kind().id(),
             "state", Naming.state(release),
-            "end", WayData.local(release.end().at(), zone),
+            "end", WayData.local(release.end().at(), new When(view).zone(release)),
             "likely", WayData.local(release.likely(), zone));
     hold.put("because", because(release.because()));
     hold.put("becauseLikely", because(release.becauseLikely()));

@@ -15,7 +15,6 @@ import java.util.stream.Collectors;
 /** Writes the explanation as lines for a terminal. */
 final class WhyText {
 
-  /** A dose that falls short of the need by no more than this counts as met, reference hours. */
   private final JobView view;
 
   private final Grounds grounds;
@@ -130,7 +129,7 @@ final class WhyText {
   private void dates(Release release) {
     lines.gap();
     lines.say(0, "%s", names.hold(release.hold()));
-    lines.say(2, "%s %s", Naming.verdict(release), names.when(release.end().at()));
+    lines.say(2, "%s %s", Naming.verdict(release), names.end(release));
     if (!release.becauseLikely().isMet()) {
       lines.say(2, "likely not before the look-by");
     } else {
@@ -175,7 +174,7 @@ final class WhyText {
         because.meanDewPoint());
   }
 
-  /** Whether the need is not met by the look-by. */
+  /** What was gained of the need. */
   private static String dose(Because because) {
     return String.format(
         Locale.ROOT,

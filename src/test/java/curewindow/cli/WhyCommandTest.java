@@ -146,6 +146,20 @@ class WhyCommandTest {
     assertTrue(said.contains(words), said);
   }
 
+  /** Q-3103 stands in Minneapolis; the shop is in Seattle and open from 8:30 to 17:30. */
+  @Test
+  void whoIsAskedInIsToldByTheShopsClock() {
+    assertEquals(Exit.OK, run("Q-3103", "--json"), () -> said);
+    Matcher end =
+        Pattern.compile("\"state\" : \"([a-z-]+)\",\\s+\"end\" : \"[^\"]*(.{6})\"").matcher(said);
+    List<String> found = new ArrayList<>();
+    while (end.find()) {
+      found.add(end.group(1) + end.group(2));
+      assertEquals(end.group(1).equals("safe-by") ? "-06:00" : "-08:00", end.group(2), said);
+    }
+    assertTrue(found.contains("ask-us-08:00") && found.contains("safe-by-06:00"), said);
+  }
+
   private static String safe(String text) {
     Matcher safe = SAFE.matcher(text);
     assertTrue(safe.find(), text);

@@ -44,6 +44,22 @@ class WhyTextTest {
     assertTrue(text.contains("48.0 reference hours at 1.000 an hour = 48.0 real hours"), text);
   }
 
+  /**
+   * By hand: in the cold garage dry-out gains about 0.28 an hour, so the inspection's 336 are there
+   * after some 49 days, on October 21 before noon of UTC. That is before the shop opens, 8:30 in
+   * Los Angeles. Windows end by the clock where the car is, in UTC.
+   */
+  @Test
+  void tellsWhenToComeInByTheShopsClockAsThePageDoes() {
+    Why why = Why.of(Steady.grounds(Trial.NONE));
+    String text = why.text(Look.USUAL).replaceAll("\\s+", " ");
+    assertTrue(text.contains("come in from Wed 21 Oct 2026 08:30 by the shop's clock"), text);
+    assertTrue(text.contains("safe by Sun 6 Sep 2026 08:00 likely"), text);
+    String json = why.json(Look.USUAL);
+    assertTrue(json.contains("\"2026-10-21T08:30-07:00\""), json);
+    assertTrue(json.contains("\"2026-09-06T08:00Z\""), json);
+  }
+
   @Test
   void namesSpotsInWordsAndHoldsInWordsAndById() {
     String text = Why.of(Steady.grounds(Trial.NONE)).text(Look.USUAL);
