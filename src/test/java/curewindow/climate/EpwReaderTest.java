@@ -170,6 +170,49 @@ class EpwReaderTest {
     }
   }
 
+  /** An hour's sun at sunrise tells a clock that is off by half an hour. */
+  @Test
+  void aGapAtSunriseIsFilledByTheClockOfAHalfHourZone() {
+    WeatherYear whole = EpwSample.good(EpwSample.halfHours().read()).weather().years().get(0);
+    EpwSample sample = EpwSample.halfHours();
+    int gaps = 0;
+    for (int day = 5; day < 365; day += 20) {
+      for (int hour = 6; hour <= 8; hour++) {
+        sample.set(day, hour, SUN, "9999");
+      }
+    }
+    WeatherYear filled = EpwSample.good(sample.read()).weather().years().get(0);
+    for (int day = 5; day < 365; day += 20) {
+      for (int hour = 24 * day + 5; hour < 24 * day + 8; hour++) {
+        assertEquals(whole.irradiance(hour), filled.irradiance(hour), 1.5, "hour " + hour);
+        gaps += whole.irradiance(hour) > 50 ? 1 : 0;
+      }
+    }
+    assertTrue(gaps > 18, "the gaps lie in daylight");
+  }
+
+  /** The same with the estimate: mornings are as bright as evenings about the sun's noon. */
+  @Test
+  void theEstimateLiesByTheClockOfAHalfHourZone() {
+    EpwFile file = EpwSample.good(EpwSample.halfHours().setAll(SUN, "9999").read());
+    WeatherYear whole = EpwSample.good(EpwSample.halfHours().read()).weather().years().get(0);
+    WeatherYear year = file.weather().years().get(0);
+    for (int day = 5; day < 365; day += 20) {
+      assertEquals(centre(whole, day), centre(year, day), 0.02, "day " + day);
+    }
+  }
+
+  /** The mean hour of a day's sun. */
+  private static double centre(WeatherYear year, int day) {
+    double sum = 0;
+    double moment = 0;
+    for (int hour = 0; hour < 24; hour++) {
+      sum += year.irradiance(24 * day + hour);
+      moment += year.irradiance(24 * day + hour) * (hour + 0.5);
+    }
+    return moment / sum;
+  }
+
   @Test
   void sunThatIsMissingThroughoutIsEstimated() {
     EpwFile file = EpwSample.good(EpwSample.year(2023).setAll(SUN, "9999").read());
