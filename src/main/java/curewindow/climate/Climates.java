@@ -5,15 +5,6 @@ import java.util.List;
 /** Makes the weathers that a place may have from its monthly normals. */
 public final class Climates {
 
-  /** The tenth part of a normal distribution lies below its mean by this many spreads. */
-  private static final double POOR_TENTH = 1.28;
-
-  /**
-   * Cloudiness hardly lasts from day to day, so no wait of some days is dull throughout: the poor
-   * tenth of the means of three days, the usual length of the first holds.
-   */
-  private static final double POOR_TENTH_OF_THREE_DAYS = POOR_TENTH / 1.7320508075688772;
-
   /**
    * How many years stand for a place's weather. Of 32 ordered ends the 29th is the first that nine
    * of ten keep. The judge's figures hardly change with 16 or 64 years (mean kept within a point,
@@ -39,21 +30,6 @@ public final class Climates {
         .filter(FileWeather::hasEnoughYears)
         .map(w -> new Weathers(PlaceDays.standardOffset(place), w.years()))
         .orElseGet(() -> ensemble(place, MEMBERS));
-  }
-
-  /**
-   * Two years: the first typical, the second on the cold side, with days colder by 1.28 spreads all
-   * year, a lower dew point and duller skies. One day in ten is colder than those of the second.
-   *
-   * @param place the place
-   * @return two years
-   * @throws IllegalArgumentException where {@link #impossible} finds something
-   */
-  public static Weathers of(Place place) {
-    PlaceDays days = daysOf(place, DayRules.STANDARD);
-    WeatherYear typical = days.year(Departures.none(days));
-    WeatherYear cold = days.year(Departures.steady(days, -POOR_TENTH, -POOR_TENTH_OF_THREE_DAYS));
-    return new Weathers(days.standard(), List.of(typical, cold));
   }
 
   /**

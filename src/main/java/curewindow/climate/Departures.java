@@ -52,28 +52,6 @@ record Departures(
     return clearnesses[day];
   }
 
-  /** No departures. */
-  static Departures none(PlaceDays place) {
-    return steady(place, 0, 0);
-  }
-
-  /**
-   * The same departure every day of the year.
-   *
-   * @param warmth in spreads of the temperature
-   * @param brightness in spreads of the clearness
-   */
-  static Departures steady(PlaceDays place, double warmth, double brightness) {
-    Departures year = empty(new double[WeatherYear.HOURS]);
-    for (int d = 0; d < MonthCurve.DAYS; d++) {
-      year.temperatures[d] = place.spreads().warmth()[d] * warmth;
-      year.ranges[d] = 1;
-      year.dewPoints[d] = Spread.DEW_POINT_SHARE * year.temperatures[d];
-      year.clearnesses[d] = Spread.clearness(place.clearness(d), brightness);
-    }
-    return year;
-  }
-
   /** The years of an ensemble; on each day the mean clearness of all is the typical one. */
   static List<Departures> of(PlaceDays place, Chances chances) {
     List<Departures> years = new ArrayList<>();

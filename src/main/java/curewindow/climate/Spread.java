@@ -5,11 +5,6 @@ import java.util.List;
 /** How far days depart from the normals: a rule fitted to weather years, no place's own figure. */
 final class Spread {
 
-  /** The dew point departs by this share of the air temperature's departure. */
-  static final double DEW_POINT_SHARE = 0.6;
-
-  private static final double LEAST_CLEARNESS = 0.05;
-
   private Spread() {}
 
   /** The spread of a place by month, K: its weather file's own, or else the rule. */
@@ -34,19 +29,5 @@ final class Spread {
       spreads[m] = Math.max(0.7, Math.min(6.5, rule));
     }
     return spreads;
-  }
-
-  /**
-   * The clearness of a day that is duller or brighter than typical. Days vary most where the sky is
-   * half clouded and hardly under a sky that is always clear.
-   *
-   * @param typical the typical day's clearness
-   * @param brightness departure in spreads, below 0 duller
-   * @return at least 0.05 and at most 1, or the typical clearness where that lies outside
-   */
-  static double clearness(double typical, double brightness) {
-    double day = typical * (1 + 0.35 * brightness * Math.max(0, 1.05 - typical) / 0.6);
-    double least = Math.min(LEAST_CLEARNESS, typical);
-    return Math.max(least, Math.min(Math.max(1, typical), day));
   }
 }

@@ -28,7 +28,7 @@ public final class Curing {
   private final Map<Place, Site> sites = new ConcurrentHashMap<>();
 
   private Curing(Function<Place, Weathers> weathers, Map<String, ObservedHours> observed) {
-    this.weathers = Objects.requireNonNull(weathers, "weathers");
+    this.weathers = weathers;
     this.observed = Map.copyOf(observed);
   }
 
@@ -40,21 +40,20 @@ public final class Curing {
    * @return the model
    */
   public static Curing with(Function<Place, Weathers> weathers) {
-    return with(weathers, Map.of());
+    Objects.requireNonNull(weathers, "weathers");
+    Map<Place, Weathers> known = new ConcurrentHashMap<>();
+    return new Curing(place -> known.computeIfAbsent(place, weathers), Map.of());
   }
 
   /**
-   * A model over given weathers and what was measured since.
+   * A model over the same weathers and what was measured since. Both models share the weathers.
    *
-   * @param weathers gives the equally likely weathers of a place; asked once for each place, maybe
-   *     from several threads
-   * @param observed measured weather by the place's id; it stands in for all weathers in the hours
-   *     it covers
+   * @param hours measured weather by the place's id; it stands in for all weathers in the hours it
+   *     covers
    * @return the model
    */
-  public static Curing with(
-      Function<Place, Weathers> weathers, Map<String, ObservedHours> observed) {
-    return new Curing(weathers, observed);
+  public Curing measured(Map<String, ObservedHours> hours) {
+    return new Curing(weathers, hours);
   }
 
   /**

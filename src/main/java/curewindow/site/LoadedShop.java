@@ -55,7 +55,7 @@ public final class LoadedShop {
     this.calendars = ledgers.calendars();
     this.problems = found.problems().all();
     this.now = found.now();
-    this.curing = Curing.with(Climates::weathers, read.observed());
+    this.curing = unmeasured.measured(read.observed());
   }
 
   private record Found(Problems problems, Instant now) {}

@@ -24,16 +24,16 @@ class ClimatesTest {
   }
 
   /**
-   * Every built-in place's typical year gives back the normals it was made from. Tolerances: hours
-   * are means over the hour, so the extremes lie up to 2 % of the daily range inside; the sun is
-   * exact but for months with next to none.
+   * Every built-in place's years give back the normals they were made from, on the mean.
+   * Tolerances: hours are means over the hour, so the extremes lie up to 2 % of the daily range
+   * inside; the sun is off by up to 1 % where the usual sky is nearly the clearest there is, as in
+   * Lhasa in winter, and says nothing in months with next to none.
    */
   @ParameterizedTest
   @MethodSource("places")
   void everyBuiltInPlaceHasItsYears(Place place) {
-    Weathers weathers = Climates.of(place);
-    givesBackTheNormals(place, weathers.years().get(0));
-    liesOnTheColdSide(place, weathers);
+    assertEquals(Climates.MEMBERS, Climates.weathers(place).years().size());
+    givesBackTheNormals(place, MeanYear.of(place));
   }
 
   private static void givesBackTheNormals(Place place, WeatherYear year) {
@@ -46,26 +46,9 @@ class ClimatesTest {
       String where = place.id() + " month " + (m + 1);
       assertEquals(normals.dailyMin(), low[m], 0.1 + 0.02 * range, where);
       assertEquals(normals.dailyMax(), high[m], 0.1 + 0.02 * range, where);
-      assertEquals(normals.sun(), sun[m], normals.sun() < 0.25 ? 0.25 : 1e-6, where);
+      assertEquals(
+          normals.sun(), sun[m], normals.sun() < 0.25 ? 0.25 : 0.01 * normals.sun(), where);
     }
-  }
-
-  private static void liesOnTheColdSide(Place place, Weathers weathers) {
-    assertEquals(2, weathers.years().size());
-    double[] spread = Spread.byMonth(place.normals());
-    double[] colder = colderThanTypical(weathers);
-    for (int m = 0; m < 12; m++) {
-      assertEquals(1.28 * spread[m], colder[m], 1e-6 + 0.06 * spread[m], place.id());
-    }
-    WeatherYear typical = weathers.years().get(0);
-    WeatherYear cold = weathers.years().get(1);
-    boolean poorer = true;
-    for (int h = 0; h < WeatherYear.HOURS; h++) {
-      poorer &= cold.temperature(h) < typical.temperature(h);
-      poorer &= cold.dewPoint(h) < typical.dewPoint(h) + 1e-9;
-      poorer &= cold.irradiance(h) <= typical.irradiance(h) + 1e-9;
-    }
-    assertTrue(poorer, place.id());
   }
 
   /** The warmest part of the day is the early afternoon in solar time, not by the clock. */
@@ -73,17 +56,16 @@ class ClimatesTest {
   @CsvSource({"seattle, 14", "urumqi, 14", "madrid, 14", "apia, 14", "kathmandu, 14"})
   void theDayFollowsTheSun(String id, int solarHour) {
     Place place = Places.builtIn().get(id);
-    Weathers weathers = Climates.of(place);
-    double offset = weathers.standardOffset().getTotalSeconds() / 3600.0;
+    double offset = PlaceDays.standardOffset(place).getTotalSeconds() / 3600.0;
     double clock = solarHour + 0.5 - (place.longitude() / 15 - offset);
     double expected = ((clock % 24) + 24) % 24;
-    assertEquals(expected, hottestHour(weathers.years().get(0)) + 0.5, 0.9, id);
+    assertEquals(expected, hottestHour(MeanYear.of(place)) + 0.5, 0.9, id);
   }
 
   @Test
   void seasonsAreThoseOfTheHemisphere() {
-    WeatherYear north = typical(Places.builtIn().get("chicago"));
-    WeatherYear south = typical(Places.builtIn().get("melbourne"));
+    WeatherYear north = MeanYear.of(Places.builtIn().get("chicago"));
+    WeatherYear south = MeanYear.of(Places.builtIn().get("melbourne"));
     int january = 14 * 24 + 12;
     int july = 195 * 24 + 12;
     assertTrue(north.temperature(july) > north.temperature(january) + 20);
@@ -106,16 +88,16 @@ class ClimatesTest {
     "dublin, +00:00"
   })
   void standardOffsetLeavesDaylightTimeOut(String id, String offset) {
-    Weathers weathers = Climates.of(Places.builtIn().get(id));
+    Weathers weathers = Climates.ensemble(Places.builtIn().get(id), 2);
     assertEquals(ZoneOffset.of(offset), weathers.standardOffset());
   }
 
   @Test
   void polarNightHasNoSunAndPolarDayHasItAllNight() {
-    WeatherYear tromso = typical(Places.builtIn().get("tromso"));
+    WeatherYear tromso = MeanYear.of(Places.builtIn().get("tromso"));
     assertEquals(0, tromso.irradiance(12));
     assertTrue(tromso.irradiance(171 * 24 + 23) > 0);
-    WeatherYear mcmurdo = typical(Places.builtIn().get("mcmurdo"));
+    WeatherYear mcmurdo = MeanYear.of(Places.builtIn().get("mcmurdo"));
     assertEquals(0, mcmurdo.irradiance(171 * 24 + 12));
     assertTrue(mcmurdo.irradiance(0) > 0);
   }
@@ -124,7 +106,7 @@ class ClimatesTest {
   void theYearsEndLeadsIntoItsBeginning() {
     int last = WeatherYear.HOURS - 1;
     for (String id : List.of("fargo", "melbourne", "apia", "kathmandu")) {
-      WeatherYear year = typical(Places.builtIn().get(id));
+      WeatherYear year = MeanYear.of(Places.builtIn().get(id));
       double before = year.temperature(last) - year.temperature(last - 1);
       double across = year.temperature(0) - year.temperature(last);
       double after = year.temperature(1) - year.temperature(0);
@@ -136,7 +118,7 @@ class ClimatesTest {
   /** Dew stays the same all day, unless the air itself is colder. */
   @Test
   void dewPointIsConstantOverTheDayAndCappedByTheAir() {
-    Weathers weathers = Climates.of(Places.builtIn().get("seattle"));
+    Weathers weathers = Climates.ensemble(Places.builtIn().get("seattle"), 4);
     boolean capped = false;
     for (WeatherYear year : weathers.years()) {
       for (int d = 0; d < 365; d++) {
@@ -154,7 +136,8 @@ class ClimatesTest {
   void refusesMoreSunThanTheSkyHas() {
     Place dazzling = flat(60, 10, 11.5);
     String message =
-        assertThrows(IllegalArgumentException.class, () -> Climates.of(dazzling)).getMessage();
+        assertThrows(IllegalArgumentException.class, () -> Climates.weathers(dazzling))
+            .getMessage();
     assertTrue(message.contains("somewhere: sun 11.5 in month 1 "), message);
     assertEquals(message.split("; ").length, Climates.impossible(dazzling).size());
     assertThrows(IllegalArgumentException.class, () -> Climates.ensemble(dazzling, 2));
@@ -163,7 +146,7 @@ class ClimatesTest {
 
   @Test
   void aPlaceWithoutAnySunIsDarkButPossible() {
-    WeatherYear year = typical(flat(0, 0, 0));
+    WeatherYear year = MeanYear.of(flat(0, 0, 0));
     for (int h = 0; h < WeatherYear.HOURS; h++) {
       assertTrue(year.irradiance(h) < 25);
     }
@@ -241,19 +224,6 @@ class ClimatesTest {
         ZoneId.of("UTC"),
         new ArrayList<>(Collections.nCopies(12, month)),
         "invented");
-  }
-
-  private static WeatherYear typical(Place place) {
-    return Climates.of(place).years().get(0);
-  }
-
-  private static double[] colderThanTypical(Weathers weathers) {
-    double[] days = new double[365];
-    for (int h = 0; h < WeatherYear.HOURS; h++) {
-      double gap = weathers.years().get(0).temperature(h) - weathers.years().get(1).temperature(h);
-      days[h / 24] += gap / 24;
-    }
-    return MonthCurve.means(days);
   }
 
   private static int hottestHour(WeatherYear year) {

@@ -25,7 +25,7 @@ class SeattleTest {
 
   @Test
   void hoursComeBackFromMonthlyExtremes() {
-    WeatherYear year = Climates.of(seattle()).years().get(0);
+    WeatherYear year = MeanYear.of(seattle());
     double squares = 0;
     double sum = 0;
     double worst = 0;

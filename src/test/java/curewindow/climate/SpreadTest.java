@@ -32,16 +32,6 @@ class SpreadTest {
     assertTrue(Spread.byMonth(hot)[11] >= 0.7);
   }
 
-  @Test
-  void clearnessWorkedByHandAndWithinItsLimits() {
-    assertEquals(0.5, Spread.clearness(0.5, 0));
-    assertEquals(0.5 * (1 - 0.35 * 0.55 / 0.6), Spread.clearness(0.5, -1), 1e-12);
-    assertEquals(0.05, Spread.clearness(0.5, -9));
-    assertEquals(1, Spread.clearness(0.5, 9));
-    assertEquals(1.1, Spread.clearness(1.1, -2));
-    assertEquals(0.03, Spread.clearness(0.03, -2));
-  }
-
   private static MonthNormals month(double mean) {
     return new MonthNormals(mean - 4, mean + 4, mean - 6, 3);
   }

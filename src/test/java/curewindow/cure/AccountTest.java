@@ -146,9 +146,9 @@ class AccountTest {
   void walksThroughMeasuredWeatherWhereThereIsAny() {
     // Frost on 11 June, by the clocks of summer time from 22:00 UTC the day before.
     Curing curing =
-        Curing.with(
-            place -> Cases.weathers(CET, Cases.steady(15, 5, 0)),
-            Map.of(BERLIN.id(), ObservedTest.steady("2026-06-10T22:00:00Z", 24, -10, -12)));
+        Curing.with(place -> Cases.weathers(CET, Cases.steady(15, 5, 0)))
+            .measured(
+                Map.of(BERLIN.id(), ObservedTest.steady("2026-06-10T22:00:00Z", 24, -10, -12)));
     CureCase job = job(Cases.OUTSIDE, "2026-06-10T12:00", bond(60, 24, 2000));
     Account account = curing.account(job, "wash");
     List<Walk.Stretch> days = account.safe().days();

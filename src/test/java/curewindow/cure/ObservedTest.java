@@ -1,6 +1,7 @@
 package curewindow.cure;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.climate.ObservedHour;
@@ -13,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 
 /** Measured hours stand in for all weathers, in their own calendar year and hours only. */
@@ -88,13 +90,28 @@ class ObservedTest {
   void whatEndedWithinMeasuredWeatherIsAsCertainAsItsMeasurement() {
     CureCase job = tinted(Instant.parse("2026-12-01T22:00:00Z"));
     Curing curing =
-        Curing.with(
-            p -> Cases.weathers(STANDARD, MILD, COLD),
-            Map.of(job.place().id(), steady("2026-12-01T22:00:00Z", 24 * 10, 24, 8)));
+        Curing.with(p -> Cases.weathers(STANDARD, MILD, COLD))
+            .measured(Map.of(job.place().id(), steady("2026-12-01T22:00:00Z", 24 * 10, 24, 8)));
     Release release = curing.timeline(job).of("windows-up").orElseThrow();
     Duration apart = Duration.between(release.likely(), release.end().at());
     assertTrue(apart.compareTo(Duration.ofHours(12)) <= 0, "only the rounding is left: " + apart);
     assertEquals(24, release.because().meanAir(), 1.5);
+  }
+
+  @Test
+  void modelsWithAndWithoutWhatWasMeasuredShareThePlacesWeathers() {
+    CureCase job = tinted(Instant.parse("2026-12-01T22:00:00Z"));
+    AtomicInteger asked = new AtomicInteger();
+    Curing usual =
+        Curing.with(
+            p -> {
+              asked.incrementAndGet();
+              return Cases.weathers(STANDARD, MILD, COLD);
+            });
+    Curing measured =
+        usual.measured(Map.of(job.place().id(), steady("2026-12-01T22:00:00Z", 72, -9, -14)));
+    assertNotEquals(usual.timeline(job), measured.timeline(job));
+    assertEquals(1, asked.get());
   }
 
   private static CureCase tinted(Instant finished) {
@@ -108,8 +125,8 @@ class ObservedTest {
   }
 
   private static Instant end(CureCase job, ObservedHours observed) {
-    return Curing.with(
-            p -> Cases.weathers(STANDARD, MILD, COLD), Map.of(job.place().id(), observed))
+    return Curing.with(p -> Cases.weathers(STANDARD, MILD, COLD))
+        .measured(Map.of(job.place().id(), observed))
         .timeline(job)
         .of("windows-up")
         .orElseThrow()

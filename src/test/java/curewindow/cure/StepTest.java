@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 class StepTest {
 
   private static final WeatherYear YEAR =
-      Climates.of(Places.builtIn().get("seattle")).years().get(0);
+      Climates.weathers(Places.builtIn().get("seattle")).years().get(0);
   private static final double ENERGY = 50_000;
 
   @ParameterizedTest
