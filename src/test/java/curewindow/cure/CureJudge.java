@@ -33,6 +33,13 @@ final class CureJudge {
           StartingHolds.FILM_POCKETS,
           StartingHolds.COATING_WASH);
 
+  /** Where the car stands: what the model treats most differently, and a change twice a day. */
+  static final List<ParkingPlan> PLANS =
+      List.of(
+          new ParkingPlan(Parking.OUTSIDE, Parking.OUTSIDE),
+          new ParkingPlan(Parking.GARAGE, Parking.GARAGE),
+          new ParkingPlan(Parking.OUTSIDE, Parking.GARAGE));
+
   /** The days of the year on which starts are made. */
   private static final int DAYS = 360;
 
@@ -100,7 +107,7 @@ final class CureJudge {
    * @param every days from start to start
    */
   static List<Verdict> judge(
-      List<Path> zips, Function<Place, Weathers> promised, Parking parking, int every)
+      List<Path> zips, Function<Place, Weathers> promised, ParkingPlan parking, int every)
       throws IOException {
     List<Verdict> verdicts = new ArrayList<>();
     for (Path zip : zips) {
@@ -114,7 +121,7 @@ final class CureJudge {
     return verdicts;
   }
 
-  private record Asked(StartingHolds hold, Parking parking, int every) {}
+  private record Asked(StartingHolds hold, ParkingPlan parking, int every) {}
 
   private static Verdict verdict(Place place, Asked asked, Weathers promise, Weathers truth) {
     Curing promises = Curing.with(p -> promise);
@@ -136,15 +143,11 @@ final class CureJudge {
   }
 
   /** Look-bys are opened up, as the model is to be judged and not they. */
-  private static CureCase job(Place place, StartingHolds hold, Parking parking, Instant start) {
+  private static CureCase job(Place place, StartingHolds hold, ParkingPlan parking, Instant start) {
     HoldRule rule = hold.rule();
     HoldRule open = new HoldRule(rule.hold(), rule.kind(), rule.need(), rule.floorHours(), 12_000);
     return Cases.job(
-        place,
-        new ParkingPlan(parking, parking),
-        Cases.REFERENCE_BAY,
-        start,
-        Cases.item(0, hold.exposure(), start, open));
+        place, parking, Cases.REFERENCE_BAY, start, Cases.item(0, hold.exposure(), start, open));
   }
 
   private static double hours(Instant from, Instant to) {
@@ -159,16 +162,17 @@ final class CureJudge {
     return truths[(int) Math.min(truths.length - 1, Math.ceil(kept * truths.length))];
   }
 
-  /** Prints the verdicts, outside and in a garage. */
+  /** Prints the verdicts for each of the plans. */
   public static void main(String[] arguments) throws IOException {
-    for (Parking parking : List.of(Parking.OUTSIDE, Parking.GARAGE)) {
+    for (ParkingPlan parking : PLANS) {
       print(parking, judge(files(), Climates::weathers, parking, 3));
     }
   }
 
   /** Prints verdicts: per site and hold, per hold with the fixed wait beside it, and the mean. */
-  static void print(Parking parking, List<Verdict> verdicts) {
-    System.out.printf("%nParked %s%n", parking.id());
+  static void print(ParkingPlan parking, List<Verdict> verdicts) {
+    System.out.printf(
+        "%nParked %s by day, %s by night%n", parking.day().id(), parking.night().id());
     for (Verdict v : verdicts) {
       System.out.printf(
           Locale.ROOT,

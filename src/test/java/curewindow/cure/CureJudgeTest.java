@@ -13,17 +13,21 @@ import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** Promises against the hours of TMY3 years (NREL TMY Data Set 2008), with the aims as bounds. */
 class CureJudgeTest {
 
+  static List<ParkingPlan> plans() {
+    return CureJudge.PLANS;
+  }
+
   /** All sites, every third day, as {@code docs/cure.md} shows it; with {@code -Djudge=true}. */
   @ParameterizedTest
-  @EnumSource(names = {"OUTSIDE", "GARAGE"})
+  @MethodSource("plans")
   @Tag("judge")
   @EnabledIfSystemProperty(named = "judge", matches = "true", disabledReason = "asked for by name")
-  void keepsPromises(Parking parking) throws IOException {
+  void keepsPromises(ParkingPlan parking) throws IOException {
     List<CureJudge.Verdict> verdicts = judged(parking, "", 3);
     CureJudge.print(parking, verdicts);
     assertTrue(mean(verdicts, CureJudge.Verdict::kept) >= 0.90, "kept on the mean");
@@ -37,8 +41,8 @@ class CureJudgeTest {
 
   /** A cold, a mild and a hot site, every twelfth day: quick enough for every build. */
   @ParameterizedTest
-  @EnumSource(names = {"OUTSIDE", "GARAGE"})
-  void keepsPromisesAtSomeSites(Parking parking) throws IOException {
+  @MethodSource("plans")
+  void keepsPromisesAtSomeSites(ParkingPlan parking) throws IOException {
     List<CureJudge.Verdict> verdicts = judged(parking, "(MN|WA|FL)", 12);
     assertTrue(mean(verdicts, CureJudge.Verdict::kept) >= 0.88, "kept on the mean");
     assertTrue(all(verdicts, CureJudge.Verdict::kept).min().orElseThrow() >= 0.70, "kept, worst");
@@ -48,7 +52,7 @@ class CureJudgeTest {
     assertTrue(early >= 0.35 && early <= 0.75, "likely: half of the starts, and those of floors");
   }
 
-  private static List<CureJudge.Verdict> judged(Parking parking, String states, int every)
+  private static List<CureJudge.Verdict> judged(ParkingPlan parking, String states, int every)
       throws IOException {
     boolean there = Files.isDirectory(CureJudge.FILES);
     assertTrue(there || !Boolean.getBoolean("judge"), "no weather files at " + CureJudge.FILES);
