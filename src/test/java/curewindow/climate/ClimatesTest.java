@@ -92,6 +92,26 @@ class ClimatesTest {
     assertEquals(ZoneOffset.of(offset), weathers.standardOffset());
   }
 
+  /**
+   * A year's sun lies about its noon, which the clock shows at 12:00 less what the sun is ahead of
+   * it: four minutes for each degree east of the clock's meridian. The equation of time takes back
+   * in autumn what it gives in winter, but for some minutes.
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {"delhi", "kathmandu", "adelaide", "darwin", "st-johns", "seattle"})
+  void theSunKeepsItsNoonInZonesOfHalfAndQuarterHours(String id) {
+    Place place = Places.builtIn().get(id);
+    WeatherYear year = MeanYear.of(place);
+    double sum = 0;
+    double moment = 0;
+    for (int h = 0; h < WeatherYear.HOURS; h++) {
+      sum += year.irradiance(h);
+      moment += year.irradiance(h) * (h % 24 + 0.5);
+    }
+    double offset = PlaceDays.standardOffset(place).getTotalSeconds() / 3600.0;
+    assertEquals(12 - (place.longitude() / 15 - offset), moment / sum, 0.12, id);
+  }
+
   @Test
   void polarNightHasNoSunAndPolarDayHasItAllNight() {
     WeatherYear tromso = MeanYear.of(Places.builtIn().get("tromso"));

@@ -333,6 +333,25 @@ class CuringTest {
                 Cases.item(0, Exposure.OUTSIDE_SIDE, at, WASH))));
   }
 
+  /** Warmth comes at 9:00 of standard time: six hours later all is done, by whatever clock. */
+  @ParameterizedTest
+  @CsvSource({"Asia/Kolkata, 330", "Asia/Kathmandu, 345", "America/St_Johns, -210"})
+  void countsHoursByTheClocksOfHalfAndQuarterHours(String zone, int minutes) {
+    Place place = Cases.place(zone);
+    WeatherYear warmFromNine = Cases.year(hour -> hour < 9 ? -40 : 23, hour -> -50, hour -> 0);
+    ZoneOffset standard = ZoneOffset.ofTotalSeconds(60 * minutes);
+    Curing curing = Curing.with(p -> Cases.weathers(standard, warmFromNine));
+    HoldRule six = Cases.rule("wash", Map.of(Driver.BOND, 6.0), 1, 900);
+    Instant morning = Cases.at(place, "2028-01-01T08:00");
+    CureItem item = Cases.item(0, Exposure.OUTSIDE_SIDE, morning, six);
+    CureCase job = Cases.job(place, Cases.OUTSIDE, new Bay(23, 50), morning, item);
+    Instant done = Cases.at(place, "2028-01-01T15:00");
+    Release release = only(curing.timeline(job));
+    assertEquals(new Release.SafeBy(done), release.end());
+    // The frost before nine counts for 15 seconds.
+    assertEquals(0, Duration.between(release.likely(), done).toSeconds(), 60);
+  }
+
   @Test
   void countsHoursOnTheFarSideOfTheDateLine() {
     Place kiritimati = Cases.place("Pacific/Kiritimati");
