@@ -11,10 +11,13 @@ import com.vladsch.flexmark.parser.block.ParserState;
 import com.vladsch.flexmark.util.ast.Block;
 import com.vladsch.flexmark.util.data.DataHolder;
 import com.vladsch.flexmark.util.sequence.BasedSequence;
+import java.util.Optional;
 import java.util.Set;
 
 /** Recognises the lines that open, divide and close a clause. */
 final class ClauseMarkParser extends AbstractBlockParser {
+
+  private static final char SIGN = '?';
 
   private final ClauseMark mark;
 
@@ -74,17 +77,19 @@ final class ClauseMarkParser extends AbstractBlockParser {
       }
       BasedSequence line = state.getLine();
       BasedSequence text = line.subSequence(state.getNextNonSpaceIndex(), line.length());
-      if (!text.startsWith("(?") || text.length() == 2 || text.charAt(2) == ')') {
+      if (!Marked.opens(text, SIGN)
+          || text.length() == Marked.MARK
+          || text.charAt(Marked.MARK) == ')') {
         return BlockStart.none();
       }
       return BlockStart.of(new ClauseMarkParser(read(text.trimEnd()))).atIndex(line.length());
     }
 
     private static ClauseMark read(BasedSequence text) {
-      boolean closed = text.length() >= 4 && text.endsWith("?)");
-      BasedSequence inner = text.subSequence(2, text.length() - (closed ? 2 : 0)).trim();
+      Optional<BasedSequence> closed = Marked.inner(text, SIGN);
+      BasedSequence inner = closed.orElseGet(() -> text.subSequence(Marked.MARK).trim());
       ClauseMark.Kind kind = ClauseMark.Kind.OPEN;
-      if (!closed) {
+      if (closed.isEmpty()) {
         kind = ClauseMark.Kind.BROKEN;
       } else if (inner.toString().equals("else")) {
         kind = ClauseMark.Kind.ELSE;

@@ -6,17 +6,14 @@ import com.vladsch.flexmark.parser.InlineParserExtensionFactory;
 import com.vladsch.flexmark.parser.LightInlineParser;
 import com.vladsch.flexmark.util.sequence.BasedSequence;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** Recognises values in running text. */
 final class ValueParser implements InlineParserExtension {
 
-  private static final int OPENING = 2;
+  private static final char SIGN = '=';
 
   // The length is bounded, so that a line of many openings is still read in linear time.
-  private static final Pattern VALUE =
-      Pattern.compile("^\\(=[ \\t]*([^\\r\\n]{0,200}?)[ \\t]*=\\)");
+  private static final int LONGEST = 204;
 
   @Override
   public void finalizeDocument(InlineParser parser) {
@@ -30,20 +27,17 @@ final class ValueParser implements InlineParserExtension {
 
   @Override
   public boolean parse(LightInlineParser parser) {
-    if (parser.peek(1) != '=') {
-      return false;
-    }
     int start = parser.getIndex();
     BasedSequence input = parser.getInput();
-    Matcher found = parser.matcher(VALUE);
-    parser.flushTextNode();
-    if (found == null) {
-      parser.setIndex(start + OPENING);
-      parser.appendNode(new ValueNode(input.subSequence(start, start + OPENING), null));
-    } else {
-      BasedSequence name = input.subSequence(found.start(1), found.end(1));
-      parser.appendNode(new ValueNode(input.subSequence(start, found.end()), name));
+    BasedSequence rest = input.subSequence(start, Math.min(start + LONGEST, input.length()));
+    if (!Marked.opens(rest, SIGN)) {
+      return false;
     }
+    BasedSequence whole =
+        Marked.first(rest, SIGN).orElseGet(() -> rest.subSequence(0, Marked.MARK));
+    parser.flushTextNode();
+    parser.setIndex(start + whole.length());
+    parser.appendNode(new ValueNode(whole, Marked.inner(whole, SIGN)));
     return true;
   }
 
