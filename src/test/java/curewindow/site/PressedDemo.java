@@ -29,10 +29,11 @@ public final class PressedDemo {
   private static final Instant NOW = Instant.parse("2026-11-25T00:00:00Z");
   private static Optional<PressedDemo> made = Optional.empty();
 
+  private final Path shop;
   private final Path out;
 
   private PressedDemo(Path folder) throws IOException {
-    Path shop = Files.createDirectories(folder.resolve("shop"));
+    shop = Files.createDirectories(folder.resolve("shop"));
     out = folder.resolve("out");
     Files.createDirectories(shop.resolve("jobs"));
     Files.copy(Path.of("content/demo/shop.yaml"), shop.resolve("shop.yaml"));
@@ -54,6 +55,11 @@ public final class PressedDemo {
       made = Optional.of(new PressedDemo(folder));
     }
     return made.get();
+  }
+
+  /** The shop folder as a press reads it. */
+  LoadedShop shop() {
+    return LoadedShop.load(shop);
   }
 
   /** The folder that a press writes into. */
