@@ -42,7 +42,7 @@ show(e, text !== "");
 });
 all(".strip").forEach(e => {
 var part = (now - e.dataset.start) / e.dataset.span, g = e.querySelector("#today");
-if (part < 0 || part > 1) { g.setAttribute("hidden", ""); return; }
+if (part < 0 || part > 1) { g.setAttribute("display", "none"); return; }
 var x = Math.sqrt(part) * 100, text = g.lastElementChild;
 text.setAttribute("text-anchor", x > 85 ? "end" : x < 15 ? "start" : "middle");
 if (e.dataset.flip) x = 100 - x;
@@ -50,7 +50,7 @@ if (e.dataset.flip) x = 100 - x;
 g.firstElementChild.setAttribute(a, x + "%");
 text.setAttribute(a, x + "%");
 });
-g.removeAttribute("hidden");
+g.removeAttribute("display");
 });
 }
 // Opens the page of the parking that was chosen last, where the page is asked for anew. The way back

@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Assumptions;
 
@@ -36,6 +38,16 @@ public final class Npm {
     return result.said();
   }
 
+  /**
+   * A file of a library, such as {@code axe-core/axe.min.js}.
+   *
+   * @param name its path in {@code node_modules}
+   */
+  public static Path file(String name) {
+    installed();
+    return FOLDER.resolve("node_modules").resolve(name);
+  }
+
   private record Result(int code, String said) {}
 
   private static synchronized void installed() {
@@ -56,7 +68,7 @@ public final class Npm {
       if (start(List.of("node", "--version")).code() != 0) {
         return Optional.of("Node does not run");
       }
-      if (Files.isDirectory(FOLDER.resolve("node_modules"))) {
+      if (complete()) {
         return Optional.empty();
       }
       Result done = start(List.of("npm", "ci", "--ignore-scripts", "--fetch-retries=0"));
@@ -66,6 +78,14 @@ public final class Npm {
     } catch (IOException e) {
       return Optional.of("Node or npm is not installed");
     }
+  }
+
+  /** Whether all libraries that the lock file names are there. */
+  private static boolean complete() throws IOException {
+    Matcher named =
+        Pattern.compile("\"(node_modules/[^\"]+)\": \\{")
+            .matcher(Files.readString(FOLDER.resolve("package-lock.json")));
+    return named.results().allMatch(m -> Files.isDirectory(FOLDER.resolve(m.group(1))));
   }
 
   private static Result start(List<String> command) throws IOException {

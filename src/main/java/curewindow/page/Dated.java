@@ -157,7 +157,7 @@ final class Dated {
 
   private CustomerView.Row row(Release release) {
     Instant at = release.end().at();
-    boolean ask = release.end() instanceof AskUs;
+    boolean ask = Stricter.asks(release);
     State now = ask ? State.ASK : State.before(release.kind());
     State then = State.after(release.kind());
     Optional<Release> longer = ask ? Optional.empty() : stricter.than(release);

@@ -8,6 +8,7 @@ import curewindow.words.Words;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.function.UnaryOperator;
 
 /**
  * Makes the HTML of all pages, from templates that a shop may replace by its own. The same input
@@ -54,7 +55,13 @@ public final class Pages {
    * @return the pages
    */
   public static Pages read(ShopFiles files, GuideLibrary guides, Problems problems) {
-    Templates templates = Templates.read(files, problems, TEMPLATES);
+    return read(files, guides, problems, Slim::html);
+  }
+
+  /** Pages that get a finish of the caller's choice when they leave their template. */
+  static Pages read(
+      ShopFiles files, GuideLibrary guides, Problems problems, UnaryOperator<String> finish) {
+    Templates templates = Templates.read(files, problems, finish, TEMPLATES);
     Looks looks =
         new Looks(
             Look.customer(files, problems),

@@ -15,7 +15,7 @@ final class Slim {
           "<(pre|textarea|style|script)\\b.*?</\\1>", Pattern.DOTALL | Pattern.CASE_INSENSITIVE);
 
   private static final Pattern TAG =
-      Pattern.compile("<[a-z][a-z0-9-]*(?:\\s+[^\\s=<>\"]+(?:=\"[^\"]*\")?)*\\s*/?>");
+      Pattern.compile("<[a-z][a-z0-9-]*(?:\\s+[^\\s=<>\"]+(?:=(?:\"[^\"]*\"|'[^']*'))?)*\\s*/?>");
   private static final Pattern QUOTED = Pattern.compile("=\"([A-Za-z0-9\\p{L}_.:,#%+?&;-]+)\"");
 
   /** End tags that HTML takes as read before what follows them here (HTML standard, 13.1.2.4). */
@@ -43,6 +43,9 @@ final class Slim {
   }
 
   private static String bare(String tag) {
+    if (tag.contains("='")) {
+      return tag;
+    }
     String bare = QUOTED.matcher(tag).replaceAll("=$1");
     return bare.endsWith("/>") && !bare.endsWith("\"/>")
         ? bare.substring(0, bare.length() - 2) + " />"

@@ -80,8 +80,16 @@ final class Stricter {
     return own.isEmpty() ? own : than(release).map(Stricter::certain).orElse(own);
   }
 
+  /**
+   * Whether a hold may not go by time alone, as the shop must be asked. What is merely normal, and
+   * a visit, wait for nobody: past their date there is something to show, or a day to come.
+   */
+  static boolean asks(Release release) {
+    return release.kind() == HoldKind.HOLD && release.end() instanceof AskUs;
+  }
+
   private static Optional<Instant> certain(Release release) {
-    return release.end() instanceof AskUs ? Optional.empty() : Optional.of(release.end().at());
+    return asks(release) ? Optional.empty() : Optional.of(release.end().at());
   }
 
   private boolean forbids(String stricter, String other) {

@@ -2,7 +2,6 @@ package curewindow.page;
 
 import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
-import curewindow.cure.Release.AskUs;
 import curewindow.words.Words;
 import java.time.Duration;
 import java.time.Instant;
@@ -125,7 +124,7 @@ final class Strip {
     boolean visit = release.kind() == HoldKind.VISIT;
     double from = visit ? end : 0;
     double mid = visit ? end : likely;
-    boolean ask = release.end() instanceof AskUs;
+    boolean ask = Stricter.asks(release);
     return new Bar(
         Dated.shortLabel(release, words),
         when.shortDay(release),
@@ -222,7 +221,7 @@ final class Strip {
     String key =
         release.kind() == HoldKind.VISIT
             ? "page.strip.twin-visit"
-            : release.end() instanceof AskUs ? "page.strip.twin-ask" : "page.strip.twin";
+            : Stricter.asks(release) ? "page.strip.twin-ask" : "page.strip.twin";
     return words.text(
         key,
         Map.of(

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 import org.thymeleaf.IEngineConfiguration;
 import org.thymeleaf.TemplateEngine;
 import org.thymeleaf.context.Context;
@@ -31,13 +32,18 @@ final class Templates {
   private final Map<String, String> texts = new TreeMap<>();
   private final TemplateEngine engine = new TemplateEngine();
 
-  private Templates() {
+  private final UnaryOperator<String> finish;
+
+  private Templates(UnaryOperator<String> finish) {
+    this.finish = finish;
     engine.setTemplateResolver(new FromTexts());
     engine.setMessageResolver(new FromWords());
   }
 
-  static Templates read(ShopFiles files, Problems problems, String... names) {
-    Templates templates = new Templates();
+  /** The templates of these names; {@code finish} gets each page as it leaves its template. */
+  static Templates read(
+      ShopFiles files, Problems problems, UnaryOperator<String> finish, String... names) {
+    Templates templates = new Templates(finish);
     for (String name : names) {
       String file = FOLDER + "/" + name + ".html";
       files.text(file, problems).ifPresent(text -> templates.texts.put(name, text));
@@ -55,7 +61,7 @@ final class Templates {
     context.setVariable("page", Fields.of(view));
     context.setVariable("words", words);
     try {
-      return Optional.of(Slim.html(engine.process(name, context)));
+      return Optional.of(finish.apply(engine.process(name, context)));
     } catch (TemplateProcessingException e) {
       problems.add(mistake(name, e));
       return Optional.empty();

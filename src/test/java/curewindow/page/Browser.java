@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Base64;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -152,6 +153,31 @@ public final class Browser implements AutoCloseable {
   /** Opens an address. */
   public Browser go(String address) {
     driver.get(address);
+    return this;
+  }
+
+  /**
+   * Presses and lets go of a key, as a person does.
+   *
+   * @param key its name, such as {@code Tab} or {@code Enter}, or a letter
+   * @param code its number among virtual keys; 9 is Tab, 13 is Enter
+   */
+  public Browser key(String key, int code) {
+    Map<String, Object> press =
+        Map.of(
+            "key",
+            key,
+            "code",
+            key,
+            "windowsVirtualKeyCode",
+            code,
+            "text",
+            code == 13 ? "\r" : key.length() == 1 ? key : "");
+    for (String type : List.of("keyDown", "keyUp")) {
+      Map<String, Object> event = new HashMap<>(press);
+      event.put("type", type);
+      driver.executeCdpCommand("Input.dispatchKeyEvent", event);
+    }
     return this;
   }
 

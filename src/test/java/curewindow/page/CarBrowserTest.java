@@ -81,7 +81,7 @@ class CarBrowserTest {
         "2: Window tint, rear window",
         browser.run(
             "return document.querySelector('.fig a[href=\"#f2\"]:not([tabindex])')"
-                + ".getAttribute('aria-label')"));
+                + ".querySelector('title').textContent"));
     assertEquals(
         2L,
         browser.run(

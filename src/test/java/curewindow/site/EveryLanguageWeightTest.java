@@ -1,0 +1,76 @@
+package curewindow.site;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import curewindow.page.JobView;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import java.util.zip.GZIPOutputStream;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Every job of the demo shop, for every parking, as if its customer had asked for a language. */
+class EveryLanguageWeightTest {
+
+  /** Ten packets of 1460 bytes: what a new TCP connection sends at first (RFC 6928). */
+  private static final int MOST = 14_600;
+
+  @TempDir Path temp;
+
+  @ParameterizedTest
+  @ValueSource(strings = {"es", "ar"})
+  void everyPageArrivesInTheFirstRoundTrip(String language) throws IOException {
+    LoadedShop shop = LoadedShop.load(shop(language));
+    List<JobView> views = shop.jobs().stream().map(j -> shop.view(j, Tokens.SAMPLE)).toList();
+    assertEquals(15, views.size());
+    Rendering pages = Rendering.of(shop, views);
+    assertEquals(List.of(), pages.failed(), () -> pages.problems().toString());
+    List<String> heavy = new ArrayList<>();
+    int weighed = 0;
+    for (Rendering.Customer customer : pages.customers()) {
+      for (Map.Entry<String, String> file : customer.files().entrySet()) {
+        if (file.getKey().endsWith("index.html")) {
+          weighed++;
+          int weight = gzipped(file.getValue());
+          assertTrue(file.getValue().contains("lang=" + language));
+          if (weight > MOST) {
+            heavy.add(customer.view().job().id() + " " + file.getKey() + " " + weight);
+          }
+        }
+      }
+    }
+    assertTrue(weighed > 45, weighed + " pages");
+    assertEquals(List.of(), heavy);
+  }
+
+  private Path shop(String language) throws IOException {
+    Path demo = Path.of("content/demo");
+    Files.copy(demo.resolve("shop.yaml"), temp.resolve("shop.yaml"));
+    Files.createDirectories(temp.resolve("jobs"));
+    try (Stream<Path> jobs = Files.list(demo.resolve("jobs"))) {
+      for (Path job : jobs.filter(f -> f.toString().endsWith(".yaml")).toList()) {
+        String text = Files.readString(job).replaceAll("(?m)^language:.*\\n", "");
+        Files.writeString(
+            temp.resolve("jobs").resolve(job.getFileName()), text + "language: " + language + "\n");
+      }
+    }
+    return temp;
+  }
+
+  private static int gzipped(String html) throws IOException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (GZIPOutputStream gzip = new GZIPOutputStream(bytes)) {
+      gzip.write(html.getBytes(StandardCharsets.UTF_8));
+    }
+    return bytes.size();
+  }
+}

@@ -1,0 +1,166 @@
+package curewindow.site;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import curewindow.page.Browser;
+import java.io.IOException;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.ObjectMapper;
+
+/**
+ * Texts that try to become code, in every field of shop.yaml, of job files, of the list of jobs and
+ * of the films that takes any text: pressed, served and opened in a real browser, nothing runs, and
+ * nothing even tries to, for the browser would complain of what the page's policy stops. The kinds
+ * are those of published lists (OWASP's notes on filter evasion, from memory), the strings our own.
+ */
+class HostilePressTest {
+
+  /** As long as the shortest field takes. */
+  private static final List<String> HOSTILE =
+      List.of(
+          "<script>top.fired=1</script>",
+          "</script><script>top.fired=1</script>",
+          "</style></title></textarea><svg/onload=top.fired=1>",
+          "\"><img src=x onerror=top.fired=1>",
+          "' autofocus tabindex=1 onfocus='top.fired=1",
+          "x onmouseover=top.fired=1 style=x",
+          "<a href=\"java&#x09;script:top.fired=1\">x</a>",
+          "javascript:top.fired=1//",
+          "<iframe srcdoc='<script>top.fired=1</script>'></iframe>",
+          "<math><mglyph><style></math><img src onerror=top.fired=1>",
+          "--><!--]]><details open ontoggle=top.fired=1>",
+          "<meta http-equiv=refresh content='0;url=data:text/html,x'>",
+          "<base href=//evil.example/>",
+          "%3Cscript%3Etop.fired=1%3C/script%3E&lt;script&gt;",
+          "[[${7*7}]] ${7*7} #{page.title} __${7*7}__ {when} '{' `");
+
+  private static final ObjectMapper QUOTING = new ObjectMapper();
+
+  /** What a page may not have in it, and what happens when everything is touched. */
+  private static final String PROBE =
+      "var bad=[];document.querySelectorAll('*').forEach(e=>{"
+          + "for(var a of e.attributes){if(/^on|^style$|^srcdoc$/.test(a.name))bad.push(e.outerHTML)}"
+          + "if(e.matches('iframe,img,base,object,embed,meta[http-equiv=refresh]'))bad.push(e.outerHTML);"
+          + "if(e.protocol&&!/^(https?|tel|sms|mailto):$/.test(e.protocol))bad.push(e.outerHTML);"
+          + "if(e.host&&/evil/.test(e.host))bad.push(e.outerHTML)});"
+          + "addEventListener('click',x=>x.preventDefault(),true);"
+          + "document.querySelectorAll('a,summary,li,td,p,h1').forEach(e=>"
+          + "['mouseover','focus','toggle','click'].forEach(t=>"
+          + "e.dispatchEvent(new MouseEvent(t,{bubbles:true,cancelable:true}))));"
+          + "if(window.fired)bad.push('fired');return bad";
+
+  @TempDir Path temp;
+
+  @Test
+  void nothingRunsWhateverPeopleWrite() throws IOException {
+    Path out = press(shop());
+    List<String> found = new ArrayList<>();
+    int pages = 0;
+    try (Browser browser = Browser.open();
+        ViewServer view = ViewServer.start(out, 0)) {
+      browser.screen(390, 844, true);
+      for (Path page : pages(out.resolve("site"))) {
+        pages++;
+        String address = view.address() + out.resolve("site").relativize(page).toString();
+        browser.go(address);
+        ((List<?>) browser.run(PROBE)).forEach(bad -> found.add(address + " " + bad));
+      }
+      for (String hostile : HOSTILE) {
+        String asked = URLEncoder.encode(hostile, StandardCharsets.UTF_8);
+        browser.go(view.address() + "en/find.html?q=" + asked);
+        ((List<?>) browser.run(PROBE)).forEach(bad -> found.add(asked + " " + bad));
+        assertEquals(hostile, browser.run("return document.querySelector('#q').value"));
+      }
+      found.addAll(browser.complaints());
+    }
+    assertEquals(List.of(), found);
+    assertTrue(pages >= 2 * HOSTILE.size(), pages + " pages");
+  }
+
+  @Test
+  void whatRunsIsSeen() throws IOException {
+    try (Browser browser = Browser.open()) {
+      for (String hostile : HOSTILE.subList(3, 6)) {
+        String page =
+            "<!DOCTYPE html><p title=\"" + hostile + "\"><p title='" + hostile + "'><p title=";
+        browser.go(Files.writeString(temp.resolve("a.html"), page + hostile + ">x"));
+        assertFalse(((List<?>) browser.run(PROBE)).isEmpty(), hostile);
+      }
+    }
+  }
+
+  private static List<Path> pages(Path site) throws IOException {
+    try (Stream<Path> files = Files.walk(site)) {
+      return files
+          .filter(f -> f.toString().endsWith(".html"))
+          .filter(f -> site.relativize(f).getNameCount() <= 3)
+          .toList();
+    }
+  }
+
+  private Path press(Path shop) throws IOException {
+    LoadedShop loaded = LoadedShop.load(shop);
+    assertFalse(loaded.hasErrors(), () -> loaded.problems().toString());
+    Random random = new Random(2);
+    Path out = temp.resolve("out");
+    PressReport report = Press.run(loaded, out, Clock.systemUTC(), () -> Tokens.from(random));
+    assertEquals(List.of(), report.leftOut());
+    return out;
+  }
+
+  private Path shop() throws IOException {
+    Path shop = Files.createDirectories(temp.resolve("shop"));
+    String text = Files.readString(Path.of("content/demo/shop.yaml"));
+    text = text.replace("Quillhaven Film & Coatings", "@").replace("name: @", "name: " + yaml(2));
+    text = text.replace("18 Tern Yard", yaml(3)).replace("Quillhaven, WA 98000", yaml(0));
+    Files.writeString(shop.resolve("shop.yaml"), text);
+    String films = Files.readString(Path.of("content/catalogue/films.yaml"));
+    films = films.replace("name: Harbor 35", "name: " + yaml(9));
+    films = films.replace("name: Fieldcoat Gloss", "name: " + yaml(3));
+    Files.createDirectories(shop.resolve("content/catalogue"));
+    Files.writeString(shop.resolve("content/catalogue/films.yaml"), films);
+    Files.createDirectories(shop.resolve("jobs"));
+    String job = Files.readString(Path.of("content/demo/jobs/Q-3104.yaml"));
+    for (int i = 0; i < HOSTILE.size(); i++) {
+      Files.writeString(shop.resolve("jobs/H-" + i + ".yaml"), hostile(job, i));
+    }
+    List<String> list = Files.readAllLines(Path.of("content/demo/jobs.csv")).subList(0, 2);
+    Files.writeString(shop.resolve("jobs.csv"), list.get(0) + "\n" + hostileRow(list.get(1)));
+    return shop;
+  }
+
+  private static String hostile(String job, int i) {
+    return job.replace("id: Q-3104", "id: H-" + i)
+        .replace("first-name: Tomás", "first-name: " + yaml(i))
+        .replace("text: dark green hybrid", "text: " + yaml(i))
+        .replace("batch: FG-2207", "batch: " + yaml(i))
+        .replace("Two stone chips near the badge stay visible under the film.", yaml(i));
+  }
+
+  private static String hostileRow(String row) {
+    return row.replace("Imani", csv(1))
+            .replace("white passenger van", csv(3))
+            .replace("H20-0590", csv(9))
+        + "\n";
+  }
+
+  private static String yaml(int i) {
+    return QUOTING.writeValueAsString(HOSTILE.get(i));
+  }
+
+  private static String csv(int i) {
+    return '"' + HOSTILE.get(i).replace("\"", "\"\"") + '"';
+  }
+}

@@ -1,0 +1,126 @@
+package curewindow.site;
+
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.stream.Stream;
+
+/**
+ * A few jobs of the demo shop, in all languages, pressed once for all tests that look at what a
+ * press writes. Whoever uses it changes nothing in it.
+ */
+public final class PressedDemo {
+
+  /** Tint in English, a coating over film in English, tint in Spanish, tint and film in Arabic. */
+  private static final Map<String, String> LANGUAGES =
+      Map.of("Q-3101", "en", "Q-3108", "en", "Q-3114", "es", "Q-3117", "ar");
+
+  private static final Instant NOW = Instant.parse("2026-11-25T00:00:00Z");
+  private static Optional<PressedDemo> made = Optional.empty();
+
+  private final Path shop;
+  private final Path out;
+
+  private PressedDemo(Path folder) throws IOException {
+    shop = Files.createDirectories(folder.resolve("shop"));
+    out = folder.resolve("out");
+    Files.createDirectories(shop.resolve("jobs"));
+    Files.copy(Path.of("content/demo/shop.yaml"), shop.resolve("shop.yaml"));
+    for (String id : LANGUAGES.keySet()) {
+      String job = "jobs/" + id + ".yaml";
+      Files.copy(Path.of("content/demo").resolve(job), shop.resolve(job));
+    }
+    Clock clock = Clock.fixed(NOW, ZoneOffset.UTC);
+    Random random = new Random(1);
+    PressReport report = Press.run(LoadedShop.load(shop), out, clock, () -> Tokens.from(random));
+    assertFalse(report.hasErrors(), () -> report.problems().toString());
+  }
+
+  /** The demo, pressed by the first who asks and thrown away when the tests have run. */
+  public static synchronized PressedDemo get() throws IOException {
+    if (made.isEmpty()) {
+      Path folder = Files.createTempDirectory("pressed-demo");
+      Runtime.getRuntime().addShutdownHook(new Thread(() -> delete(folder)));
+      made = Optional.of(new PressedDemo(folder));
+    }
+    return made.get();
+  }
+
+  /** The shop folder as a press reads it. */
+  LoadedShop shop() {
+    return LoadedShop.load(shop);
+  }
+
+  /** The folder that a press writes into. */
+  public Path out() {
+    return out;
+  }
+
+  /** The public site. */
+  public Path site() {
+    return out.resolve("site");
+  }
+
+  /** A job's folder. */
+  public Path job(String id) throws IOException {
+    return Files.readAllLines(out.resolve("office/pages.csv")).stream()
+        .filter(row -> row.startsWith(id + ","))
+        .map(row -> site().resolve(row.split(",")[2]))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** All pages, in the order of their names. */
+  public List<Path> pages() throws IOException {
+    try (Stream<Path> files = Files.walk(site())) {
+      return files.filter(f -> f.toString().endsWith(".html")).sorted().toList();
+    }
+  }
+
+  /** Each kind of page in a language, named: a job's three pages and those for anyone. */
+  public Map<String, Path> kinds(String language) throws IOException {
+    String id =
+        LANGUAGES.keySet().stream()
+            .filter(job -> LANGUAGES.get(job).equals(language))
+            .min(Comparator.naturalOrder())
+            .orElseThrow();
+    Path parked = pages().stream().filter(p -> isParked(p, id)).findFirst().orElseThrow();
+    Path open = site().resolve(language);
+    return Map.of(
+        "job", job(id).resolve("index.html"),
+        "care", job(id).resolve("care.html"),
+        "parked", parked,
+        "home", open.resolve("index.html"),
+        "guide", open.resolve("tint.html"),
+        "questions", open.resolve("normal.html"),
+        "find", open.resolve("find.html"),
+        "not found", site().resolve("404.html"));
+  }
+
+  private boolean isParked(Path page, String id) {
+    try {
+      return page.endsWith("index.html") && page.getParent().getParent().equals(job(id));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static void delete(Path folder) {
+    try (Stream<Path> files = Files.walk(folder)) {
+      files.sorted(Comparator.reverseOrder()).forEach(f -> f.toFile().delete());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}
