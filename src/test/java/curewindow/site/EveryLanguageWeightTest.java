@@ -29,7 +29,7 @@ class EveryLanguageWeightTest {
   @ParameterizedTest
   @ValueSource(strings = {"es", "ar"})
   void everyPageArrivesInTheFirstRoundTrip(String language) throws IOException {
-    LoadedShop shop = LoadedShop.load(shop(language));
+    LoadedShop shop = LoadedShop.load(shop(language), PressedDemo.CLOCK);
     List<JobView> views = shop.jobs().stream().map(j -> shop.view(j, Tokens.SAMPLE)).toList();
     assertEquals(15, views.size());
     Rendering pages = Rendering.of(shop, views);

@@ -10,7 +10,6 @@ import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -111,11 +110,11 @@ class HostilePressTest {
   }
 
   private Path press(Path shop) throws IOException {
-    LoadedShop loaded = LoadedShop.load(shop);
+    LoadedShop loaded = LoadedShop.load(shop, PressedDemo.CLOCK);
     assertFalse(loaded.hasErrors(), () -> loaded.problems().toString());
     Random random = new Random(2);
     Path out = temp.resolve("out");
-    PressReport report = Press.run(loaded, out, Clock.systemUTC(), () -> Tokens.from(random));
+    PressReport report = Press.run(loaded, out, PressedDemo.CLOCK, () -> Tokens.from(random));
     assertEquals(List.of(), report.leftOut());
     return out;
   }

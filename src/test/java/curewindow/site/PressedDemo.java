@@ -27,6 +27,10 @@ public final class PressedDemo {
       Map.of("Q-3101", "en", "Q-3108", "en", "Q-3114", "es", "Q-3117", "ar");
 
   private static final Instant NOW = Instant.parse("2026-11-25T00:00:00Z");
+
+  /** Stands still at that time. */
+  static final Clock CLOCK = Clock.fixed(NOW, ZoneOffset.UTC);
+
   private static Optional<PressedDemo> made = Optional.empty();
 
   private final Path shop;
@@ -41,9 +45,8 @@ public final class PressedDemo {
       String job = "jobs/" + id + ".yaml";
       Files.copy(Path.of("content/demo").resolve(job), shop.resolve(job));
     }
-    Clock clock = Clock.fixed(NOW, ZoneOffset.UTC);
     Random random = new Random(1);
-    PressReport report = Press.run(LoadedShop.load(shop), out, clock, () -> Tokens.from(random));
+    PressReport report = Press.run(shop(), out, CLOCK, () -> Tokens.from(random));
     assertFalse(report.hasErrors(), () -> report.problems().toString());
   }
 
@@ -59,7 +62,7 @@ public final class PressedDemo {
 
   /** The shop folder as a press reads it. */
   LoadedShop shop() {
-    return LoadedShop.load(shop);
+    return LoadedShop.load(shop, CLOCK);
   }
 
   /** The folder that a press writes into. */
