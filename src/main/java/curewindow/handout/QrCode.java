@@ -24,7 +24,7 @@ public final class QrCode {
   public static final double SMALLEST_MODULE = 0.4;
 
   /** From here on a module, in millimetres, is so wide that more redundancy is worth its room. */
-  public static final double ROOMY_MODULE = 0.8;
+  public static final double ROOMY_MODULE = 0.5;
 
   private static final Map<CodeLevel, Ecc> LEVELS =
       new EnumMap<>(

@@ -29,8 +29,9 @@ record TextBox(double width, int lines, double points, double least, PaperFont f
    *
    * @param lines its lines
    * @param points their size
+   * @param whole false where it had to be cut
    */
-  record Fitted(List<String> lines, double points) {}
+  record Fitted(List<String> lines, double points, boolean whole) {}
 
   /** The same room for another font. */
   TextBox in(PaperFont other) {
@@ -48,11 +49,11 @@ record TextBox(double width, int lines, double points, double least, PaperFont f
       for (double size = points; size >= floor; size = smaller(size, floor)) {
         List<String> wrapped = wrap(clean, size);
         if (wrapped.size() <= most && fits(wrapped, size)) {
-          return new Fitted(wrapped, size);
+          return new Fitted(wrapped, size, true);
         }
       }
     }
-    return new Fitted(cut(wrap(clean, least)), least);
+    return new Fitted(cut(wrap(clean, least)), least, false);
   }
 
   /** The next size to try; the least one is always tried. */

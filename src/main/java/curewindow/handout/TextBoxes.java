@@ -6,25 +6,31 @@ import curewindow.problem.Problems;
 import curewindow.problem.Where;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 
 /**
  * Fits the texts of a document into their boxes. An element with {@code data-box="50mm 2 9pt bold"}
- * has room for two lines of 50 mm, starting from 9 pt, in the font {@code bold}.
+ * has room for two lines of 50 mm, starting from 9 pt, in the font {@code bold}. With {@code
+ * data-whole="address"} it is never cut, as people type what it says: where it does not fit, that
+ * is a mistake of this entry of shop.yaml.
  */
 final class TextBoxes {
 
   private static final String MARK = "data-box";
+  private static final String WHOLE = "data-whole";
   private static final List<String> FONTS =
       Arrays.stream(PaperFont.values()).map(PaperFont::id).toList();
 
   private final String file;
   private final Problems problems;
+  private final Set<String> told = new HashSet<>();
 
   TextBoxes(String file, Problems problems) {
     this.file = file;
@@ -50,6 +56,9 @@ final class TextBoxes {
     String text = element.getTextContent();
     PaperFont font = box.get().font().covering(text.replace(TextBox.MAY_BREAK, ""));
     TextBox.Fitted fitted = box.get().in(font).fit(printable(text, font));
+    if (!fitted.whole() && element.hasAttribute(WHOLE)) {
+      tellTooLong(element.getAttribute(WHOLE), text.replace(TextBox.MAY_BREAK, ""));
+    }
     element.setTextContent("");
     for (int i = 0; i < fitted.lines().size(); i++) {
       if (i > 0) {
@@ -107,6 +116,17 @@ final class TextBoxes {
     }
     tell(mark, parts[parts.length - 1]);
     return Optional.empty();
+  }
+
+  private void tellTooLong(String entry, String text) {
+    if (told.add(entry)) {
+      problems.add(
+          Problem.error(
+              "too-long-to-print",
+              new Where("shop.yaml", 0, 0, entry),
+              "\"" + text + "\" does not fit whole where " + file + " has room for it",
+              "shorten it, choose a larger handout, or give it more room in the template"));
+    }
   }
 
   private void tell(String mark, String font) {

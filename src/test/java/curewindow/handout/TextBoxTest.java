@@ -12,7 +12,7 @@ final class TextBoxTest {
   @Test
   void aShortTextKeepsItsSize() {
     assertEquals(
-        new TextBox.Fitted(List.of("Blue van"), 9),
+        new TextBox.Fitted(List.of("Blue van"), 9, true),
         new TextBox(50, 1, 9, TextBox.SMALLEST, PaperFont.TEXT).fit("Blue  van\n"));
   }
 
@@ -21,7 +21,8 @@ final class TextBoxTest {
     TextBox box =
         new TextBox(
             PaperFont.TEXT.width("Windows stay up", 8), 2, 8.5, TextBox.SMALLEST, PaperFont.TEXT);
-    assertEquals(new TextBox.Fitted(List.of("Windows stay up"), 8), box.fit("Windows stay up"));
+    assertEquals(
+        new TextBox.Fitted(List.of("Windows stay up"), 8, true), box.fit("Windows stay up"));
   }
 
   @Test
@@ -29,7 +30,8 @@ final class TextBoxTest {
     TextBox box =
         new TextBox(
             PaperFont.TEXT.width("Windows stay", 9), 2, 9, TextBox.SMALLEST, PaperFont.TEXT);
-    assertEquals(new TextBox.Fitted(List.of("Windows stay", "up"), 9), box.fit("Windows stay up"));
+    assertEquals(
+        new TextBox.Fitted(List.of("Windows stay", "up"), 9, true), box.fit("Windows stay up"));
   }
 
   @Test

@@ -1,0 +1,156 @@
+package curewindow.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The command {@code card} as a user types it, on a copy of the demo shop. */
+final class CardCommandTest {
+
+  @TempDir Path temp;
+  private Path shop;
+  private Path folder;
+  private Path pdf;
+
+  @BeforeEach
+  void copyDemo() throws IOException {
+    shop = temp.resolve("shop");
+    folder = Files.createDirectories(temp.resolve("out"));
+    pdf = folder.resolve("cards.pdf");
+    for (Map.Entry<String, byte[]> file : Typed.contents(Path.of("content/demo")).entrySet()) {
+      Path to = shop.resolve(file.getKey());
+      Files.createDirectories(to.getParent());
+      Files.write(to, file.getValue());
+    }
+  }
+
+  private Typed card(String... words) {
+    Stream<String> rest = Stream.of("--shop", shop.toString(), "--out", pdf.toString());
+    return Typed.run(
+        Stream.concat(Stream.of("card"), Stream.concat(Stream.of(words), rest)).toArray());
+  }
+
+  private static void says(Typed typed, int code, String... parts) {
+    assertEquals(code, typed.code(), typed.said());
+    for (String part : parts) {
+      assertTrue(typed.said().contains(part), () -> part + " is not in: " + typed.said());
+    }
+  }
+
+  private void edit(String name, String from, String to) throws IOException {
+    Path file = shop.resolve(name);
+    String before = Files.readString(file);
+    assertTrue(before.contains(from), name);
+    Files.writeString(file, before.replace(from, to));
+  }
+
+  private List<String> written() throws IOException {
+    return List.copyOf(Typed.contents(folder).keySet());
+  }
+
+  @Test
+  void allJobsOfADay() throws IOException {
+    says(card("--pickup", "2026-11-21"), Exit.OK, "wallet for ");
+    assertEquals(List.of("cards.pdf"), written());
+    says(card("Q-3111", "--pickup", "2026-11-21", "--sheet", "a4"), Exit.OK, "wallet for ");
+  }
+
+  @Test
+  void aDayWithoutJobsAndWhatIsNoDay() throws IOException {
+    says(card("--pickup", "2020-01-01"), Exit.PROBLEMS, "No job is picked up on 2020-01-01");
+    says(card("--pickup", "tomorrow"), Exit.USAGE, "\"tomorrow\" is not a day like");
+    says(card(), Exit.USAGE, "name one or more jobs");
+    assertEquals(List.of(), written());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"wallet", "wallet-inch", "hang-tag", "care-a5", "care-letter"})
+  void everyHandoutByItsName(String handout) throws IOException {
+    says(card("Q-3111", "--as", handout), Exit.OK, handout + " for 1 job");
+    assertEquals(List.of("cards.pdf"), written());
+  }
+
+  @Test
+  void anUnknownHandoutOrPaper() throws IOException {
+    says(card("Q-3111", "--as", "walet"), Exit.USAGE, "did you mean wallet?");
+    says(card("Q-3111", "--sheet", "a5"), Exit.USAGE, "--sheet takes");
+    assertEquals(List.of(), written());
+  }
+
+  @Test
+  void explainTellsOfEveryCodeAndWritesNothing() throws IOException {
+    var before = Typed.contents(shop).keySet();
+    Typed told = card("Q-3111", "--explain");
+    says(told, Exit.OK, "wallet ", "window-up ", "care-letter ", "level ", "quiet zone", "modules");
+    says(card("Q-3111", "--explain", "--as", "wallet"), Exit.OK, "wallet ");
+    assertEquals(List.of(), written());
+    assertEquals(before, Typed.contents(shop).keySet());
+  }
+
+  /** People type the address: it is printed whole, or not at all. */
+  @ParameterizedTest
+  @ValueSource(strings = {"wallet", "wallet-inch", "hang-tag", "care-a5", "care-letter"})
+  void anAddressThatDoesNotFitWholeIsRefused(String handout) throws IOException {
+    String address = "https://" + "care.".repeat(28) + "example/";
+    edit("shop.yaml", "https://care.quillhaven.example/", address);
+    says(
+        card("Q-3111", "--as", handout),
+        Exit.PROBLEMS,
+        "shop.yaml",
+        "does not fit whole",
+        "shorten");
+    assertEquals(List.of(), written());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "'<p>\n<b th:text=\"${cards.size(}\"/></p>', card.html:2",
+    "'<p>\n\n</b>', card.html:3",
+  })
+  void aMistakeInTheTemplateNamesItsLineAndKeepsTheOldFile(String template, String place)
+      throws IOException {
+    says(card("Q-3111"), Exit.OK);
+    byte[] before = Files.readAllBytes(pdf);
+    Path templates = Files.createDirectories(shop.resolve("site-templates"));
+    Files.writeString(templates.resolve("card.html"), template);
+    says(card("Q-3111"), Exit.PROBLEMS, "site-templates/" + place);
+    assertArrayEquals(before, Files.readAllBytes(pdf));
+    assertEquals(List.of("cards.pdf"), written());
+  }
+
+  @Test
+  void aSignThatNoFontHasIsToldWithItsFile() throws IOException {
+    edit("shop.yaml", "name: ", "name: \u6F22 ");
+    Typed told = card("Q-3111");
+    assertTrue(told.said().contains("U+6F22") && told.said().contains("shop.yaml"), told.said());
+    assertEquals(List.of("cards.pdf"), written());
+  }
+
+  /** The folder to write in is a file, which no permission can change. */
+  @Test
+  void aPlaceThatCannotBeWrittenIsToldAndNothingIsLeft() throws IOException {
+    Path file = Files.writeString(folder.resolve("full"), "a file");
+    pdf = file.resolve("cards.pdf");
+    Typed told = card("Q-3111");
+    says(told, Exit.DISK, "cannot be written");
+    assertFalse(told.said().contains("Exception"), told.said());
+    assertEquals(List.of("full"), written());
+    pdf = folder.resolve("cards.txt");
+    says(card("Q-3111"), Exit.DISK, "does not end in .pdf");
+    assertEquals(List.of("full"), written());
+  }
+}
