@@ -19,12 +19,14 @@ import org.w3c.dom.NodeList;
  * Fits the texts of a document into their boxes. An element with {@code data-box="50mm 2 9pt bold"}
  * has room for two lines of 50 mm, starting from 9 pt, in the font {@code bold}. With {@code
  * data-whole="address"} it is never cut, as people type what it says: where it does not fit, that
- * is a mistake of this entry of shop.yaml.
+ * is a mistake of this entry of shop.yaml. A shorter text in {@code data-else} is tried before
+ * that.
  */
 final class TextBoxes {
 
   private static final String MARK = "data-box";
   private static final String WHOLE = "data-whole";
+  private static final String ELSE = "data-else";
   private static final List<String> FONTS =
       Arrays.stream(PaperFont.values()).map(PaperFont::id).toList();
 
@@ -53,28 +55,48 @@ final class TextBoxes {
     if (box.isEmpty()) {
       return;
     }
-    String text = element.getTextContent();
-    PaperFont font = box.get().font().covering(text.replace(TextBox.MAY_BREAK, ""));
-    TextBox.Fitted fitted = box.get().in(font).fit(printable(text, font));
-    if (!fitted.whole() && element.hasAttribute(WHOLE)) {
-      tellTooLong(element.getAttribute(WHOLE), text.replace(TextBox.MAY_BREAK, ""));
+    set(element, fitted(element, box.get()));
+  }
+
+  private FittedText fitted(Element element, TextBox box) {
+    FittedText first = FittedText.of(element.getTextContent(), box);
+    if (first.lines().whole() || !element.hasAttribute(WHOLE)) {
+      return first;
     }
+    FittedText last =
+        element.hasAttribute(ELSE) ? FittedText.of(element.getAttribute(ELSE), box) : first;
+    if (!last.lines().whole()) {
+      tellTooLong(element.getAttribute(WHOLE), last.text().replace(TextBox.MAY_BREAK, ""));
+    }
+    return last;
+  }
+
+  private record FittedText(String text, PaperFont font, TextBox.Fitted lines) {
+
+    static FittedText of(String text, TextBox box) {
+      PaperFont font = box.font().covering(text.replace(TextBox.MAY_BREAK, ""));
+      return new FittedText(text, font, box.in(font).fit(printable(text, font)));
+    }
+  }
+
+  private static void set(Element element, FittedText text) {
+    List<String> lines = text.lines().lines();
     element.setTextContent("");
-    for (int i = 0; i < fitted.lines().size(); i++) {
+    for (int i = 0; i < lines.size(); i++) {
       if (i > 0) {
         element.appendChild(
             element.getOwnerDocument().createElementNS(element.getNamespaceURI(), "br"));
       }
-      element.appendChild(element.getOwnerDocument().createTextNode(fitted.lines().get(i)));
+      element.appendChild(element.getOwnerDocument().createTextNode(lines.get(i)));
     }
     element.setAttribute(
         "style",
         String.format(
             Locale.ROOT,
             "white-space:nowrap;font-family:'%s';font-weight:%d;font-size:%.2fpt;%s",
-            font.family(),
-            font.weight(),
-            fitted.points(),
+            text.font().family(),
+            text.font().weight(),
+            text.lines().points(),
             element.getAttribute("style")));
   }
 

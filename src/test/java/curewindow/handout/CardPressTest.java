@@ -54,7 +54,7 @@ final class CardPressTest {
         .shopName("Wolfeschlegelsteinhausen & Daughters Window Film, Paint Film and Coatings")
         .firstName("Maria-Guadalupe Alexandrina Wilhelmina Konstantinopolitanska")
         .car("Donaudampfschifffahrtsgesellschaftskapitänsblaue viertürige Großraumlimousine")
-        .phone("+49 (0)7531 555-0142 extension 4711")
+        .phone("+49 (0)7531 555-0142 ext 4711")
         .site("https://aftercare.wolfeschlegelsteinhausen-and-daughters.example/customers/C/");
   }
 
@@ -227,7 +227,7 @@ final class CardPressTest {
 
   /** Holds of the catalogue that comes with the program, in the widest month and hour. */
   @ParameterizedTest
-  @ValueSource(strings = {"en", "es"})
+  @ValueSource(strings = {"en", "es", "ar"})
   void shippedWordsAreNeverCut(String language) throws Exception {
     List<String> holds =
         List.of(

@@ -50,21 +50,6 @@ final class HandoutPressTest {
     return SampleJobs.tinted().shippedWords().view();
   }
 
-  private static JobView longest(String language) {
-    return SampleJobs.tinted()
-        .hold("pressure-wash", HoldKind.HOLD, "2026-12-09T10:00")
-        .askUs("machine-wash", HoldKind.HOLD, "2026-12-30T10:00")
-        .hold("inside-glass", HoldKind.HOLD, "2026-12-23T10:00")
-        .shippedWords()
-        .language(language)
-        .shopName("Wolfeschlegelsteinhausen & Daughters Window Film, Paint Film and Coatings")
-        .firstName(language.equals("es") ? "" : "Maria-Guadalupe Alexandrina Konstantinopolitanska")
-        .car("Donaudampfschifffahrtsgesellschaftskapitänsblaue viertürige Großraumlimousine")
-        .phone("+49 (0)7531 555-0142 ext 4711")
-        .site("https://aftercare.wolfeschlegelsteinhausen-and-daughters.example/customers/C/")
-        .view();
-  }
-
   /** Sizes of ISO 216 (A5) and of the inch formats, by 25.4 mm. */
   @ParameterizedTest
   @CsvSource({
@@ -97,8 +82,8 @@ final class HandoutPressTest {
   @EnumSource(Handout.class)
   void theLongestTextsFit(Handout kind) throws Exception {
     PaperFormat format = PaperFormat.of(kind);
-    for (String language : List.of("en", "es")) {
-      byte[] bytes = bytes(kind, SheetPaper.NONE, List.of(longest(language)));
+    for (String language : List.of("en", "es", "ar")) {
+      byte[] bytes = bytes(kind, SheetPaper.NONE, List.of(SampleJobs.longest(language).view()));
       try (PrintedCard pdf = new PrintedCard(bytes)) {
         for (int page = 0; page < pdf.pdf().getNumberOfPages(); page++) {
           for (TextPosition letter : pdf.letters(page)) {

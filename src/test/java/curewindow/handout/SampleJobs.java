@@ -69,6 +69,29 @@ public final class SampleJobs {
         .hold("inspection", HoldKind.VISIT, "2026-12-28T09:00");
   }
 
+  /** Eight dates and the longest texts that a shop is likely to have, in English, es or ar. */
+  static SampleJobs longest(String language) {
+    return SampleJobs.tinted()
+        .hold("pressure-wash", HoldKind.HOLD, "2026-12-09T10:00")
+        .askUs("machine-wash", HoldKind.HOLD, "2026-12-30T10:00")
+        .hold("inside-glass", HoldKind.HOLD, "2026-12-23T10:00")
+        .shippedWords()
+        .language(language)
+        .shopName("Wolfeschlegelsteinhausen & Daughters Window Film, Paint Film and Coatings")
+        .firstName(
+            switch (language) {
+              case "es" -> "";
+              case "ar" -> "عبدالرحمن المستنصر بالله عبدالمحسن";
+              default -> "Maria-Guadalupe Alexandrina Konstantinopolitanska";
+            })
+        .car(
+            language.equals("ar")
+                ? "سيارة عائلية زرقاء داكنة بأربعة أبواب مع خيوط فضية على الجانبين"
+                : "Donaudampfschifffahrtsgesellschaftskapitänsblaue viertürige Großraumlimousine")
+        .phone("+49 (0)7531 555-0142 ext 4711")
+        .site("https://aftercare.wolfeschlegelsteinhausen-and-daughters.example/customers/C/");
+  }
+
   /** A job without dates. */
   public static SampleJobs bare() {
     return new SampleJobs();

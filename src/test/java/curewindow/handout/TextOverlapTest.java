@@ -1,0 +1,115 @@
+package curewindow.handout;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import curewindow.page.JobView;
+import curewindow.problem.Problem;
+import curewindow.problem.Problems;
+import curewindow.shop.Handout;
+import curewindow.shop.SheetPaper;
+import curewindow.shop.ShopFiles;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** No text of a handout is printed over another: the outlines of its letters are compared. */
+final class TextOverlapTest {
+
+  private static final List<String> LANGUAGES = List.of("en", "es", "ar");
+
+  private final Problems problems = new Problems();
+
+  private byte[] bytes(Handout kind, JobView view) {
+    return HandoutPress.read(new ShopFiles(Path.of("no-such-shop")), kind, problems)
+        .flatMap(press -> press.print(List.of(view), SheetPaper.NONE, problems))
+        .orElseThrow();
+  }
+
+  @ParameterizedTest
+  @EnumSource(Handout.class)
+  void theUsualTextsStandApart(Handout kind) throws Exception {
+    for (String language : LANGUAGES) {
+      stand(bytes(kind, SampleJobs.tinted().shippedWords().language(language).view()));
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(Handout.class)
+  void theLongestTextsStandApart(Handout kind) throws Exception {
+    for (String language : LANGUAGES) {
+      stand(bytes(kind, SampleJobs.longest(language).view()));
+    }
+  }
+
+  private void stand(byte[] bytes) throws Exception {
+    assertEquals(List.of(), problems.all());
+    try (PrintedCard pdf = new PrintedCard(bytes)) {
+      for (int page = 0; page < pdf.pdf().getNumberOfPages(); page++) {
+        List<PrintedInk> ink = PrintedInk.of(pdf, page);
+        assertTrue(ink.size() > 20, "few letters on page " + page);
+        assertEquals(List.of(), disturbed(ink), pdf.text(page));
+      }
+    }
+  }
+
+  private static List<String> disturbed(List<PrintedInk> ink) {
+    List<String> found = new ArrayList<>();
+    for (int i = 0; i < ink.size(); i++) {
+      for (int j = i + 1; j < ink.size(); j++) {
+        if (ink.get(i).disturbs(ink.get(j))) {
+          found.add(ink.get(i).text() + " on " + ink.get(j).text());
+        }
+      }
+    }
+    return found;
+  }
+
+  /** That the comparison sees what it is for: the same card with its lines set too tightly. */
+  @Test
+  void tightLinesAreSeen() throws Exception {
+    JobView view = SampleJobs.tinted().shippedWords().view();
+    try (PrintedCard pdf = new PrintedCard(bytes(Handout.WALLET, view))) {
+      List<PrintedInk> ink = PrintedInk.of(pdf, 0);
+      PrintedInk letter = ink.get(0);
+      PrintedInk below = letter.moved(0, -1);
+      PrintedInk beside = letter.moved(1, 0);
+      assertTrue(letter.disturbs(below));
+      assertTrue(letter.disturbs(beside));
+      assertFalse(letter.disturbs(letter.moved(0, -30)));
+      assertFalse(letter.disturbs(letter.moved(30, 0)));
+    }
+  }
+
+  /** A phone number is printed whole: alone where the words before it leave too little room. */
+  @ParameterizedTest
+  @EnumSource(Handout.class)
+  void thePhoneNumberIsWhole(Handout kind) throws Exception {
+    byte[] bytes = bytes(kind, SampleJobs.longest("en").view());
+    try (PrintedCard pdf = new PrintedCard(bytes)) {
+      String text = pdf.text(0) + pdf.text(pdf.pdf().getNumberOfPages() - 1);
+      assertTrue(text.contains("+49 (0)7531 555-0142 ext 4711"), text);
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({"WALLET, phone", "WINDOW_UP, phone"})
+  void aPhoneNumberThatDoesNotFitIsTold(Handout kind, String entry) {
+    JobView view =
+        SampleJobs.tinted()
+            .shippedWords()
+            .phone("call the front desk at 503 555 0142 or the workshop at 503 555 0143")
+            .view();
+    var press = HandoutPress.read(new ShopFiles(Path.of("no-such-shop")), kind, problems);
+    assertTrue(press.orElseThrow().print(List.of(view), SheetPaper.NONE, problems).isEmpty());
+    assertEquals(1, problems.all().size(), problems.all().toString());
+    Problem told = problems.all().get(0);
+    assertEquals("too-long-to-print", told.code());
+    assertEquals(entry, told.path());
+  }
+}
