@@ -51,11 +51,8 @@ final class CardPressTest {
 
   private static SampleJobs longest() {
     return SampleJobs.tinted()
-        .shopName("Wolfeschlegelsteinhausen & Daughters Window Film, Paint Film and Coatings")
-        .firstName("Maria-Guadalupe Alexandrina Wilhelmina Konstantinopolitanska")
-        .car("Donaudampfschifffahrtsgesellschaftskapitänsblaue viertürige Großraumlimousine")
-        .phone("+49 (0)7531 555-0142 ext 4711")
-        .site("https://aftercare.wolfeschlegelsteinhausen-and-daughters.example/customers/C/");
+        .longTexts()
+        .firstName("Maria-Guadalupe Alexandrina Wilhelmina Konstantinopolitanska");
   }
 
   @Test

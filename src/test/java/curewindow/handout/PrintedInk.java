@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.apache.pdfbox.pdmodel.font.PDVectorFont;
 import org.apache.pdfbox.text.TextPosition;
 import org.apache.pdfbox.util.Matrix;
@@ -20,6 +21,9 @@ import org.apache.pdfbox.util.Matrix;
  */
 record PrintedInk(String sign, Line line, Span along, Rectangle2D box) {
 
+  /** Boxes may share a tenth of a point: numbers in the file are rounded. */
+  private static final double SHAVE = 0.1;
+
   /** A line of text; letters on one line belong to one text or to its neighbour. */
   record Line(long angle, long distance) {}
 
@@ -31,7 +35,7 @@ record PrintedInk(String sign, Line line, Span along, Rectangle2D box) {
     for (TextPosition letter : pdf.letters(page)) {
       Rectangle2D box = box(letter);
       if (!box.isEmpty()) {
-        ink.add(new PrintedInk(letter.getUnicode(), line(letter), along(letter), box));
+        ink.add(of(letter, box));
       }
     }
     return ink;
@@ -51,7 +55,7 @@ record PrintedInk(String sign, Line line, Span along, Rectangle2D box) {
   /** The letter and where it stands, millimetres from the lower left corner. */
   String text() {
     return String.format(
-        java.util.Locale.ROOT,
+        Locale.ROOT,
         "%s %.1f,%.1f",
         sign,
         PrintedCard.millimetres(box.getCenterX()),
@@ -70,9 +74,6 @@ record PrintedInk(String sign, Line line, Span along, Rectangle2D box) {
         at);
   }
 
-  /** Boxes may share a tenth of a point: numbers in the file are rounded. */
-  private static final double SHAVE = 0.1;
-
   private static Rectangle2D box(TextPosition letter) {
     if (!(letter.getFont() instanceof PDVectorFont font)) {
       throw new AssertionError(letter.getFont().getName() + " is not drawn with outlines");
@@ -87,17 +88,15 @@ record PrintedInk(String sign, Line line, Span along, Rectangle2D box) {
     }
   }
 
-  private static Line line(TextPosition letter) {
-    Matrix m = letter.getTextMatrix();
-    double angle = Math.atan2(m.getShearY(), m.getScaleX());
-    double off = -Math.sin(angle) * m.getTranslateX() + Math.cos(angle) * m.getTranslateY();
-    return new Line(Math.round(angle * 1000), Math.round(off * 2));
-  }
-
-  private static Span along(TextPosition letter) {
+  private static PrintedInk of(TextPosition letter, Rectangle2D box) {
     Matrix m = letter.getTextMatrix();
     double angle = Math.atan2(m.getShearY(), m.getScaleX());
     double from = Math.cos(angle) * m.getTranslateX() + Math.sin(angle) * m.getTranslateY();
-    return new Span(from, from + letter.getWidthDirAdj());
+    double off = -Math.sin(angle) * m.getTranslateX() + Math.cos(angle) * m.getTranslateY();
+    return new PrintedInk(
+        letter.getUnicode(),
+        new Line(Math.round(angle * 1000), Math.round(off * 2)),
+        new Span(from, from + letter.getWidthDirAdj()),
+        box);
   }
 }

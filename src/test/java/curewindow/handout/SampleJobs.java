@@ -48,6 +48,9 @@ public final class SampleJobs {
   private static final WordsLibrary SHIPPED =
       WordsLibrary.read(new ShopFiles(Path.of("no-such-shop")), new Problems());
 
+  private static final String LONG_CAR =
+      "Donaudampfschifffahrtsgesellschaftskapitänsblaue viertürige Großraumlimousine";
+
   private WordsLibrary words = WORDS;
   private final List<Release> releases = new ArrayList<>();
   private String firstName = "Maribel";
@@ -77,7 +80,7 @@ public final class SampleJobs {
         .hold("inside-glass", HoldKind.HOLD, "2026-12-23T10:00")
         .shippedWords()
         .language(language)
-        .shopName("Wolfeschlegelsteinhausen & Daughters Window Film, Paint Film and Coatings")
+        .longTexts()
         .firstName(
             switch (language) {
               case "es" -> "";
@@ -87,7 +90,13 @@ public final class SampleJobs {
         .car(
             language.equals("ar")
                 ? "سيارة عائلية زرقاء داكنة بأربعة أبواب مع خيوط فضية على الجانبين"
-                : "Donaudampfschifffahrtsgesellschaftskapitänsblaue viertürige Großraumlimousine")
+                : LONG_CAR);
+  }
+
+  /** The longest texts that a shop is likely to have, but for the customer's name. */
+  SampleJobs longTexts() {
+    return shopName("Wolfeschlegelsteinhausen & Daughters Window Film, Paint Film and Coatings")
+        .car(LONG_CAR)
         .phone("+49 (0)7531 555-0142 ext 4711")
         .site("https://aftercare.wolfeschlegelsteinhausen-and-daughters.example/customers/C/");
   }
