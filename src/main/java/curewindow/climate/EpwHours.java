@@ -132,7 +132,7 @@ final class EpwHours {
     double dew = DEW.value(f, line);
     double humidity = HUMIDITY.value(f, line);
     if (Double.isNaN(dew) && !Double.isNaN(air) && !Double.isNaN(humidity)) {
-      return Psychrometrics.dewPointOverWater(air, Math.max(1, Math.min(100, humidity)));
+      return Psychrometrics.dewPoint(air, Math.max(1, Math.min(100, humidity)));
     }
     if (dew > air + ROUNDING) {
       throw new EpwFault(

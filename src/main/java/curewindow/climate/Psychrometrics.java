@@ -3,6 +3,11 @@ package curewindow.climate;
 /**
  * Water vapour in air. Saturation pressures after Alduchov and Eskridge 1996, "Improved Magnus form
  * approximation of saturation vapor pressure", over water and, below 0 C, over ice.
+ *
+ * <p>Humidity of the air, be it a dew point or a relative humidity, is stated over liquid water at
+ * all temperatures, also below 0 C, as weather services state it (WMO-No. 8, part I, chapter 4;
+ * from memory) and as weather files and normals have it. Only what is frozen itself evaporates with
+ * the pressure over ice.
  */
 public final class Psychrometrics {
 
@@ -56,66 +61,49 @@ public final class Psychrometrics {
   }
 
   /**
-   * Pressure of the water vapour in air of a dew point; below 0 C the dew point is taken as a frost
-   * point.
+   * Pressure of the water vapour in air of a dew point.
    *
-   * @param dewPoint degrees Celsius, -100 to 150
+   * @param dewPoint degrees Celsius, over water at all temperatures, -100 to 150
    * @return Pa
    * @throws IllegalArgumentException where the dew point is out of range or not a number
    */
   public static double vapourPressure(double dewPoint) {
     inRange("dewPoint", dewPoint, -100, 150);
-    return saturationPressure(dewPoint);
+    return saturationPressureOverWater(dewPoint);
   }
 
   /**
-   * Relative humidity of air, against ice below 0 C.
+   * Relative humidity of air, against liquid water at all temperatures.
    *
    * @param temperature degrees Celsius, -100 to 150
-   * @param dewPoint degrees Celsius, -100 to 150
+   * @param dewPoint degrees Celsius, over water at all temperatures, -100 to 150
    * @return per cent; above 100 where the dew point is above the temperature
    * @throws IllegalArgumentException where a value is out of range or not a number
    */
   public static double relativeHumidity(double temperature, double dewPoint) {
-    return 100 * vapourPressure(dewPoint) / saturationPressure(temperature);
+    return 100 * vapourPressure(dewPoint) / saturationPressureOverWater(temperature);
   }
 
   /**
-   * Dew point (below 0 C frost point) of air; undoes {@link #relativeHumidity}.
+   * Dew point of air; undoes {@link #relativeHumidity}. Below 0 C it is a little lower than the
+   * frost point.
    *
-   * @param temperature degrees Celsius, -60 to 100
-   * @param relativeHumidity per cent, 0.5 to 100
-   * @return degrees Celsius
+   * @param temperature degrees Celsius, -90 to 100
+   * @param relativeHumidity per cent against liquid water, 0.5 to 100
+   * @return degrees Celsius, not above the temperature
    * @throws IllegalArgumentException where a value is out of range or not a number
    */
   public static double dewPoint(double temperature, double relativeHumidity) {
-    inRange("temperature", temperature, -60, 100);
-    inRange("relativeHumidity", relativeHumidity, 0.5, 100);
-    double pressure = saturationPressure(temperature) * relativeHumidity / 100;
-    return pressure < WATER_AT_ZERO
-        ? inverse(pressure / ICE_AT_ZERO, ICE_FACTOR, ICE_OFFSET)
-        : inverse(pressure / WATER_AT_ZERO, WATER_FACTOR, WATER_OFFSET);
-  }
-
-  /**
-   * Dew point of air whose relative humidity is stated over water at all temperatures, as weather
-   * services do; below 0 C a little lower than the frost point.
-   *
-   * @param temperature degrees Celsius, -70 to 100
-   * @param relativeHumidity per cent, 0.5 to 100
-   * @return degrees Celsius
-   * @throws IllegalArgumentException where a value is out of range or not a number
-   */
-  static double dewPointOverWater(double temperature, double relativeHumidity) {
-    inRange("temperature", temperature, -70, 100);
+    inRange("temperature", temperature, -90, 100);
     inRange("relativeHumidity", relativeHumidity, 0.5, 100);
     double pressure = saturationPressureOverWater(temperature) * relativeHumidity / 100;
-    return inverse(pressure / WATER_AT_ZERO, WATER_FACTOR, WATER_OFFSET);
+    return Math.min(temperature, overWater(pressure));
   }
 
-  private static double inverse(double ratio, double factor, double offset) {
-    double log = StrictMath.log(ratio);
-    return offset * log / (factor - log);
+  /** The temperature at which water has a saturation pressure. */
+  private static double overWater(double pressure) {
+    double log = StrictMath.log(pressure / WATER_AT_ZERO);
+    return WATER_OFFSET * log / (WATER_FACTOR - log);
   }
 
   private static void inRange(String name, double value, double low, double high) {

@@ -19,7 +19,7 @@ final class Rates {
 
   private static final double DRY_OUT_CONSTANT = DRY_OUT_ENERGY / Arrhenius.GAS_CONSTANT;
   private static final double REFERENCE_DRIVE =
-      REFERENCE_HUMIDITY / 100 * Psychrometrics.saturationPressure(REFERENCE);
+      REFERENCE_HUMIDITY / 100 * Psychrometrics.saturationPressureOverWater(REFERENCE);
 
   /** Humidity from which more of it slows crosslinking down again, percent. */
   private static final double DAMP = 70;
@@ -56,7 +56,7 @@ final class Rates {
     double t = bay.temperature();
     return switch (driver) {
       case DRY_OUT ->
-          dryOut(t, bay.relativeHumidity() / 100 * Psychrometrics.saturationPressure(t));
+          dryOut(t, bay.relativeHumidity() / 100 * Psychrometrics.saturationPressureOverWater(t));
       case BOND -> bond(t, bondEnergy);
       case CROSSLINK -> crosslink(t, bay.relativeHumidity(), bondEnergy);
     };

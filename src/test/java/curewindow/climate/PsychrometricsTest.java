@@ -38,6 +38,22 @@ class PsychrometricsTest {
     assertEquals(37.667, Psychrometrics.saturationPressureOverWater(240 - 273.15), 0.012 * 37.667);
   }
 
+  /**
+   * The humidity of air is stated over liquid water below 0 C too (WMO-No. 8, part I, chapter 4,
+   * from memory). Air saturated over ice at 240 K has 27.272 of the 37.667 Pa that it could have
+   * over water (Murphy and Koop 2005, table C1), 72.4 %. Tolerance 1.2 %, as above.
+   */
+  @Test
+  void humidityOfAirIsOverWaterInTheColdToo() {
+    double cold = 240 - 273.15;
+    assertEquals(37.667, Psychrometrics.vapourPressure(cold), 0.012 * 37.667);
+    assertEquals(cold, Psychrometrics.dewPoint(cold, 100), 1e-9);
+    double dew = Psychrometrics.dewPoint(cold, 72.4);
+    assertEquals(27.272, Psychrometrics.vapourPressure(dew), 0.012 * 27.272);
+    assertEquals(72.4, Psychrometrics.relativeHumidity(cold, dew), 1e-6);
+    assertEquals(50, Psychrometrics.relativeHumidity(-10, Psychrometrics.dewPoint(-10, 50)), 1e-6);
+  }
+
   @Test
   void takesIceBelowZeroAndWaterAbove() {
     assertEquals(

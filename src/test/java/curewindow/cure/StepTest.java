@@ -73,7 +73,7 @@ class StepTest {
   private static double rate(Driver driver, double film, double dewPoint) {
     double inverse = 1 / 296.15 - 1 / (film + 273.15);
     double bond = Math.exp(ENERGY / 8.314462618 * inverse);
-    double vapour = Psychrometrics.saturationPressure(dewPoint);
+    double vapour = Psychrometrics.vapourPressure(dewPoint);
     double over = Psychrometrics.saturationPressure(film);
     double humidity = 100 * vapour / over;
     double moist =
