@@ -13,6 +13,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -32,6 +33,9 @@ final class ObservedReader {
 
   /** A dew point may lie this far above the air, K, as instruments differ; it then counts as it. */
   private static final double INSTRUMENTS = 1;
+
+  /** No air outside was ever damper than some 36 C; degrees Celsius. */
+  private static final double MOST_DEW_POINT = 45;
 
   private final Source source;
   private final Known known;
@@ -179,10 +183,24 @@ final class ObservedReader {
     }
     if (humid) {
       Optional<Double> humidity = number(line, "humidity", 1, 100);
-      return air.flatMap(a -> humidity.map(h -> Psychrometrics.dewPoint(a, h)));
+      return air.flatMap(a -> humidity.map(h -> Psychrometrics.dewPoint(a, h)))
+          .filter(d -> d <= MOST_DEW_POINT || tooHumid(line, d));
     }
-    return number(line, "dew-point", -80, 45)
+    return number(line, "dew-point", -80, MOST_DEW_POINT)
         .filter(d -> air.isEmpty() || d <= air.get() + INSTRUMENTS || tooDamp(line));
+  }
+
+  private boolean tooHumid(CsvTable.Line line, double dewPoint) {
+    source.error(
+        "out-of-range",
+        line.cells().get("humidity").where(),
+        String.format(
+            Locale.ROOT,
+            "air and humidity make a dew point of %.1f C, above %.0f, which no air outside has",
+            dewPoint,
+            MOST_DEW_POINT),
+        "check both values; air is degrees Celsius, humidity percent");
+    return false;
   }
 
   private boolean tooDamp(CsvTable.Line line) {

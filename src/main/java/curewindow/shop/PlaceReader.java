@@ -11,6 +11,7 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Reads a place of the shop's own. */
@@ -23,6 +24,11 @@ final class PlaceReader {
           .allows("latitude", "longitude", "height", "source", "normals");
   private static final Keys MONTH = Keys.needs("min", "max", "sun").allows("dew-point", "humidity");
   private static final int MONTHS = 12;
+
+  /** Dew points of months, degrees Celsius. */
+  private static final double LEAST_DEW_POINT = -90;
+
+  private static final double MOST_DEW_POINT = 40;
 
   private final ShopFiles files;
   private final Problems problems;
@@ -195,7 +201,7 @@ final class PlaceReader {
     Optional<Double> min = f.number("min", -80, 60);
     Optional<Double> max = f.number("max", -80, 65);
     Optional<Double> sun = f.number("sun", 0, 12);
-    Optional<Double> dewPoint = f.number("dew-point", -90, 40);
+    Optional<Double> dewPoint = f.number("dew-point", LEAST_DEW_POINT, MOST_DEW_POINT);
     Optional<Double> humidity = f.number("humidity", 1, 100);
     if (min.isEmpty() || max.isEmpty() || sun.isEmpty()) {
       return Optional.empty();
@@ -211,11 +217,32 @@ final class PlaceReader {
     }
     Optional<Double> dew =
         dewPoint.or(
-            () -> humidity.map(h -> Psychrometrics.dewPoint((min.get() + max.get()) / 2, h)));
+            () ->
+                humidity
+                    .map(h -> Psychrometrics.dewPoint((min.get() + max.get()) / 2, h))
+                    .filter(d -> isPossible(f, d)));
     if (dew.isEmpty() || outOfOrder(f, min.get(), max.get(), dew.get())) {
       return Optional.empty();
     }
     return Optional.of(new MonthNormals(min.get(), max.get(), dew.get(), sun.get()));
+  }
+
+  private static boolean isPossible(Fields f, double dewPoint) {
+    if (dewPoint >= LEAST_DEW_POINT && dewPoint <= MOST_DEW_POINT) {
+      return true;
+    }
+    f.source()
+        .error(
+            "out-of-range",
+            f.where("humidity"),
+            String.format(
+                Locale.ROOT,
+                "min, max and humidity make a dew point of %.1f C, outside %.0f to %.0f",
+                dewPoint,
+                LEAST_DEW_POINT,
+                MOST_DEW_POINT),
+            "check the three numbers of the month; humidity is percent");
+    return false;
   }
 
   private static boolean outOfOrder(Fields f, double min, double max, double dewPoint) {

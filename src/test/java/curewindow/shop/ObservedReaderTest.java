@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.climate.ObservedHours;
+import curewindow.climate.Psychrometrics;
 import curewindow.climate.WeatherYear;
 import curewindow.problem.Problem;
 import curewindow.problem.Severity;
@@ -79,6 +80,26 @@ class ObservedReaderTest {
     assertEquals(13.9, year.dewPoint(hour), 0.05);
   }
 
+  /**
+   * Humidity is stated over water below 0 C too: at 240 K, 27.272 of 37.667 Pa (Murphy and Koop
+   * 2005, table C1) are saturated over ice and 72.4 percent of what is over water, so that the
+   * air's dew point lies below the frost point of 240 K. By a dew point over ice it would be 240 K
+   * itself at 100 percent only.
+   */
+  @Test
+  void humidityIsOverWaterBelowZeroToo() throws IOException {
+    ShopRead read =
+        read(
+            "time,air,humidity\n2026-01-05T14:00,-33.15,72.4\n2026-01-05T15:00,-60,1\n"
+                + "2026-01-05T16:00,-33.15,100\n");
+    assertEquals(List.of(), TestShops.lines(read));
+    WeatherYear year = read.observed().get("seattle").in(freezing(), 2026, ZoneOffset.ofHours(-8));
+    int hour = 24 * 4 + 14;
+    assertEquals(27.272, Psychrometrics.vapourPressure(year.dewPoint(hour)), 0.012 * 27.272);
+    assertEquals(37.667, Psychrometrics.vapourPressure(year.dewPoint(hour + 2)), 0.012 * 37.667);
+    assertTrue(year.dewPoint(hour) < -36, "dew point " + year.dewPoint(hour));
+  }
+
   @Test
   void theHourThatHappensTwiceNeedsItsOffsetAndTheSkippedOneDoesNotExist() throws IOException {
     ShopRead read =
@@ -114,6 +135,8 @@ class ObservedReaderTest {
           seattle,2026-11-25T14:00,8,6,80,      | 1  | both given
           seattle,2026-11-25T14:00,8,12,,       | 28 | dew-point is above air
           seattle,2026-11-25T14:00,8,,0,        | 29 | humidity is 0, outside 1 to 100
+          seattle,2026-11-25T14:00,60,,100,     | 30 | dew point of 60.0 C, above 45
+          seattle,2026-11-25T14:00,50,,80,      | 30 | dew point of 45.6 C, above 45
           seattle,2026-11-25T14:00,8,6,,-5      | 31 | irradiance is -5
           seattle,2026-11-25T14:00,8,6          | 1  | the row has 4 columns
           seattle,2026-11-25T15:00,8,6,,        | 1  | the hour stands in line 2 already
