@@ -5,6 +5,7 @@ import curewindow.cure.Release;
 import curewindow.cure.Timeline;
 import curewindow.shop.OpenDays;
 import curewindow.shop.Shop;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -27,7 +28,8 @@ final class Agreed {
    *   <li>Who is asked to come in is asked for a time at which the shop is open, the first at or
    *       after the computed one.
    *   <li>Rain is not said to be fine while a fresh coating on the outside has to stay dry: that
-   *       hold then ends with the other, or is left out where it was over before pickup.
+   *       hold then ends with the other, or is left out where it was over before pickup. Whom it
+   *       asks to come in, it still asks, though later.
    * </ul>
    *
    * @param computed the dates as computed
@@ -42,25 +44,33 @@ final class Agreed {
       boolean wet = release.hold().equals(RAIN) && dry.filter(d -> isLater(d, release)).isPresent();
       if (!wet) {
         told.add(open(release, open));
-      } else if (release.end().at().isAfter(computed.pickup())) {
+      } else if (isOpenAt(computed.pickup(), release)) {
         told.add(open(until(release, dry.get()), open));
       }
     }
     return new Timeline(computed.pickup(), computed.zone(), told);
   }
 
+  private static boolean isOpenAt(Instant pickup, Release rain) {
+    return rain.end() instanceof Release.AskUs || rain.end().at().isAfter(pickup);
+  }
+
   private static boolean isLater(Release dry, Release rain) {
     return dry.end().at().isAfter(rain.end().at());
   }
 
+  /** Rain that waits for the coating; whose own need may not be met still has to be asked. */
   private static Release until(Release rain, Release dry) {
+    boolean ask = rain.end() instanceof Release.AskUs;
+    boolean rainIsLikelyLast = dry.likely().isBefore(rain.likely());
+    boolean rainIsNotLikely = !rain.becauseLikely().isMet();
     return new Release(
         rain.hold(),
         rain.kind(),
-        dry.end(),
-        dry.likely().isAfter(rain.likely()) ? dry.likely() : rain.likely(),
-        dry.because(),
-        dry.becauseLikely());
+        ask ? new Release.AskUs(dry.end().at()) : dry.end(),
+        rainIsLikelyLast ? rain.likely() : dry.likely(),
+        ask ? rain.because() : dry.because(),
+        rainIsLikelyLast || rainIsNotLikely ? rain.becauseLikely() : dry.becauseLikely());
   }
 
   private static Release open(Release release, OpenDays open) {

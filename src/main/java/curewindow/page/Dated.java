@@ -30,14 +30,12 @@ final class Dated {
 
   private final JobView view;
   private final Words words;
-  private final ZoneId zone;
   private final When when;
   private final Stricter stricter;
 
   Dated(JobView view) {
     this.view = view;
     this.words = view.words();
-    this.zone = view.timeline().zone();
     this.when = new When(view);
     this.stricter = new Stricter(view);
   }
@@ -173,7 +171,7 @@ final class Dated {
         iso(at, when.zone(release)),
         clasped(when.shortDay(release)),
         when.time(release),
-        likelyShown(release) ? clasped(words.shortDay(release.likely(), zone)) : "–");
+        when.likelyDay(release).map(Dated::clasped).orElse("–"));
   }
 
   /** Until when in few words, or which stricter hold to see; a day to come in where so. */
@@ -198,11 +196,6 @@ final class Dated {
   private static String clasped(String day) {
     int comma = day.indexOf(' ');
     return day.substring(0, comma + 1) + day.substring(comma + 1).replace(' ', '\u00A0');
-  }
-
-  /** Not for a visit, which ends nothing, nor where even the middle weather is not enough. */
-  private static boolean likelyShown(Release release) {
-    return release.kind() != HoldKind.VISIT && release.becauseLikely().isMet();
   }
 
   /** A hold's name in few words, where the language has one. */

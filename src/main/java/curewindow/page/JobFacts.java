@@ -89,7 +89,9 @@ public final class JobFacts implements GuideFacts {
     return switch (what) {
       case "until" -> release.map(this::until);
       case "likely" ->
-          release.filter(r -> r.becauseLikely().isMet()).map(r -> words.day(r.likely(), zone));
+          release
+              .filter(r -> r.becauseLikely().isMet())
+              .map(r -> words.day(r.likely(), new When(view).zone(r)));
       case "day" -> release.map(new When(view)::day);
       default -> Optional.empty();
     };

@@ -218,18 +218,26 @@ final class Strip {
   }
 
   private String twin(Release release) {
-    String key =
-        release.kind() == HoldKind.VISIT
-            ? "page.strip.twin-visit"
-            : Stricter.asks(release) ? "page.strip.twin-ask" : "page.strip.twin";
+    Optional<String> likely = when.likelyDay(release);
     return words.text(
-        key,
+        "page.strip." + twin(release, likely.isPresent()),
         Map.of(
             "label",
             words.text("hold." + release.hold() + ".label"),
             "likely",
-            words.shortDay(release.likely(), zone),
+            likely.orElse(""),
             "safe",
             when.dayAndTime(release)));
+  }
+
+  /** Which sentence tells a date; never that it is likely or safe where no date is promised. */
+  private static String twin(Release release, boolean likely) {
+    if (release.kind() == HoldKind.VISIT) {
+      return "twin-visit";
+    }
+    if (Stricter.asks(release)) {
+      return likely ? "twin-ask" : "twin-ask-open";
+    }
+    return release.end() instanceof Release.AskUs ? "twin-show" : "twin";
   }
 }

@@ -1,11 +1,13 @@
 package curewindow.page;
 
+import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
 import curewindow.words.Words;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * The published ends of a job's holds in words: by the clock where the car is, but by the shop's
@@ -76,6 +78,20 @@ public final class When {
    */
   public String dayAndTime(Release release) {
     return ours(words.dayAndTime(at(release), zone(release)), release);
+  }
+
+  /**
+   * The day on which a hold is likely over in few letters, such as {@code Thu, Dec 3}; in the zone
+   * in which its end is told, so that it never reads later than the end.
+   *
+   * @param release one of the job's releases
+   * @return the text; empty for a visit, which ends nothing, and where even the middle weather is
+   *     not enough by the look-by
+   */
+  Optional<String> likelyDay(Release release) {
+    return release.kind() != HoldKind.VISIT && release.becauseLikely().isMet()
+        ? Optional.of(words.shortDay(release.likely(), zone(release)))
+        : Optional.empty();
   }
 
   private String ours(String text, Release release) {

@@ -84,6 +84,37 @@ class AgreedTest {
   }
 
   @Test
+  void rainThatHasToBeAskedForIsStillAskedForWhereACoatingDriesLonger() {
+    Demo demo = Demo.coatedFilm();
+    demo.releases.removeIf(r -> r.hold().equals("rain"));
+    Release.AskUs ask = new Release.AskUs(Demo.at("2026-12-02T09:00"));
+    demo.releases.add(demo.release("rain", HoldKind.HOLD, ask, Demo.at("2026-12-02T09:00")));
+    Release rain = demo.view().timeline().of("rain").orElseThrow();
+    assertEquals(new Release.AskUs(Demo.at("2026-12-02T16:00")), rain.end());
+    assertEquals("front-door-glass", rain.because().spot());
+    demo.pickup = Demo.at("2026-12-02T09:00");
+    assertTrue(demo.view().timeline().of("rain").isPresent(), "nobody saw it over at pickup");
+  }
+
+  /** The car is in Tokyo, where it is Wednesday already; the shop in Denver asks on Tuesday. */
+  @Test
+  void theLikelyDayNeverReadsLaterThanTheDayToAsk() {
+    Demo demo = Demo.tint();
+    demo.zone = ZoneId.of("Asia/Tokyo");
+    demo.releases.clear();
+    Release.AskUs ask = new Release.AskUs(Demo.at("2026-12-15T09:00"));
+    demo.releases.add(demo.release("windows-up", HoldKind.HOLD, ask, Demo.at("2026-12-15T08:30")));
+    Document page = Jsoup.parse(demo.html());
+    String row = plain(page.select("tr[data-hold=windows-up]").text());
+    assertTrue(row.contains("Tue, Dec 15 9 AM, our time Tue, Dec 15"), row);
+    String twin = plain(page.select("#twin").text());
+    assertTrue(twin.contains("likely over Tue, Dec 15; ask us on Tuesday, December 15"), twin);
+    assertEquals(
+        Optional.of("Tuesday, December 15"),
+        new JobFacts(demo.view()).value("hold.windows-up.likely"));
+  }
+
+  @Test
   void rainThatEndsLaterAndCoatingsInsideAreLeftAlone() {
     assertEquals(Demo.at("2026-12-02T18:00"), end(Demo.coatedFilm(), "rain"));
     Demo inside = Demo.tint();

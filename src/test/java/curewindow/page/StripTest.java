@@ -3,7 +3,11 @@ package curewindow.page;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import curewindow.cure.Because;
+import curewindow.cure.Driver;
 import curewindow.cure.HoldKind;
+import curewindow.cure.Release;
+import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
@@ -31,6 +35,32 @@ class StripTest {
     assertEquals(100, number(haze.w1()) + number(haze.w2()), 0.11);
     assertEquals("settle", haze.kind());
     assertEquals("#m-settle", haze.mark());
+  }
+
+  /** Where even the middle weather is not enough, no sentence says likely; nor safe, if asked. */
+  @Test
+  void theListPromisesNothingWhereNothingIsPromised() {
+    Demo demo = Demo.tint();
+    demo.language = "en";
+    demo.releases.clear();
+    notDone(demo, "windows-up", HoldKind.HOLD);
+    notDone(demo, "haze", HoldKind.SETTLE);
+    assertEquals(
+        List.of(
+            "Haze is normal: normal until Tuesday, December 15, 2 PM; if it is still there, show"
+                + " us.",
+            "Windows stay up: ask us on Tuesday, December 15, 2 PM before you go ahead."),
+        new Strip(demo.view())
+            .picture().orElseThrow().twin().stream()
+                .map(t -> t.replace('\u00A0', ' ').replace('\u202F', ' '))
+                .toList());
+  }
+
+  private static void notDone(Demo demo, String hold, HoldKind kind) {
+    Instant lookBy = Demo.at("2026-12-15T14:00");
+    Because because =
+        new Because(0, "front-door-glass", Optional.of(Driver.BOND), 48, 70, 2, 1, 6, -6, 0.3);
+    demo.releases.add(new Release(hold, kind, new Release.AskUs(lookBy), lookBy, because, because));
   }
 
   @Test
