@@ -28,7 +28,7 @@ public final class Climates {
     return place
         .fileWeather()
         .filter(FileWeather::hasEnoughYears)
-        .map(w -> new Weathers(PlaceDays.standardOffset(place), w.years()))
+        .map(w -> new Weathers(PlaceDays.standardOffset(place), w.years(), true))
         .orElseGet(() -> ensemble(place, MEMBERS));
   }
 

@@ -36,7 +36,7 @@ final class Accounting {
    * @param claims the items with this hold
    */
   Account of(String hold, List<Claim> claims) {
-    HoldEnds ends = new HoldEnds(doses, claims, site.members());
+    HoldEnds ends = new HoldEnds(doses, claims, site.members(), site.ninth());
     return new Account(hold, walk(ends.ninth()), walk(ends.median()), all(claims));
   }
 
@@ -47,7 +47,7 @@ final class Accounting {
       end(claims, member).ifPresent(end -> met.add(instant(end)));
     }
     met.sort(null);
-    return new Ends(met, site.members() - met.size());
+    return new Ends(met, site.members() - met.size(), site.ninth());
   }
 
   /** The end in one weather; empty where an item does not have what it needs by its look-by. */

@@ -76,7 +76,8 @@ public final class Curing {
     List<Release> releases = new ArrayList<>(holds.size());
     holds.forEach(
         (hold, claims) ->
-            releases.add(release(new HoldEnds(doses, claims, site.members()), reason, site)));
+            releases.add(
+                release(new HoldEnds(doses, claims, site.members(), site.ninth()), reason, site)));
     return new Timeline(job.pickup(), site.zone(), releases);
   }
 

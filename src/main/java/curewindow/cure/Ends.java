@@ -9,14 +9,20 @@ import java.util.Optional;
  *
  * @param met the ends before the look-by, earliest first
  * @param open in how many weathers the need is not met by the look-by
+ * @param ninth the number, from 1, of the end that nine of ten weathers keep
  */
-public record Ends(List<Instant> met, int open) {
+public record Ends(List<Instant> met, int open, int ninth) {
 
-  /** Refuses a negative count, no weathers at all, and times out of order. */
+  private static final int NINE_IN_TEN = 90;
+
+  /** Refuses a negative count, no weathers at all, a number beyond them, and times out of order. */
   public Ends {
     met = List.copyOf(met);
     if (open < 0 || met.size() + open == 0) {
       throw new IllegalArgumentException("open " + open + " with " + met.size() + " ends");
+    }
+    if (ninth < 1 || ninth > met.size() + open) {
+      throw new IllegalArgumentException("ninth " + ninth + " of " + (met.size() + open));
     }
     for (int i = 1; i < met.size(); i++) {
       if (met.get(i).isBefore(met.get(i - 1))) {
@@ -36,7 +42,7 @@ public record Ends(List<Instant> met, int open) {
 
   /**
    * The end that a share of the weathers keeps: with n weathers number percent x n / 100 in order,
-   * rounded up.
+   * rounded up; for 90 percent the one that is published.
    *
    * @param percent 1 to 100
    * @return the end, or empty where it comes after the look-by
@@ -45,7 +51,7 @@ public record Ends(List<Instant> met, int open) {
     if (percent < 1 || percent > 100) {
       throw new IllegalArgumentException("percent " + percent + " is not within 1 to 100");
     }
-    int number = (percent * weathers() + 99) / 100;
+    int number = percent == NINE_IN_TEN ? ninth : (percent * weathers() + 99) / 100;
     return number <= met.size() ? Optional.of(met.get(number - 1)) : Optional.empty();
   }
 }

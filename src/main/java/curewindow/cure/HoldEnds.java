@@ -53,8 +53,9 @@ final class HoldEnds {
    * @param doses the job's doses
    * @param claims the items with this hold, at least one
    * @param members how many weathers there are
+   * @param ninth the number, from 1, of the end that nine of ten weathers keep
    */
-  HoldEnds(JobDoses doses, List<Claim> claims, int members) {
+  HoldEnds(JobDoses doses, List<Claim> claims, int members, int ninth) {
     this.doses = doses;
     this.claims = claims;
     this.members = members;
@@ -64,7 +65,7 @@ final class HoldEnds {
     }
     done = missed.isAny() ? missed.others().count() : members;
     median = end((members + 1) / 2);
-    ninth = later((9 * members + 9) / 10);
+    this.ninth = later(ninth);
   }
 
   private void add(Claim claim) {

@@ -65,6 +65,11 @@ final class Site {
     return weathers.years().size();
   }
 
+  /** The number, from 1, of the end that nine of ten weathers keep. */
+  int ninth() {
+    return weathers.ninth();
+  }
+
   /** The tables of all jobs that are alike in what the tables depend on. */
   JobTables tables(JobTables.Key key) {
     JobTables known = jobs.get(key);

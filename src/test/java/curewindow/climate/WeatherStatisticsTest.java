@@ -2,6 +2,7 @@ package curewindow.climate;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -114,6 +115,8 @@ class WeatherStatisticsTest {
     Place place = place(Optional.of(FileWeather.of(years)));
     assertEquals(years, Climates.weathers(place).years());
     assertEquals(ZoneOffset.UTC, Climates.weathers(place).standardOffset());
+    assertTrue(Climates.weathers(place).real());
+    assertFalse(Climates.weathers(place(Optional.empty())).real());
   }
 
   /** The ensemble made from a file's statistics has the file's spread and persistence. */

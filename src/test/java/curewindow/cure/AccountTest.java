@@ -164,11 +164,13 @@ class AccountTest {
     CureCase job = job(Cases.GARAGE, "2026-06-10T12:00", bond(48, 24, 97));
     Curing curing = curing(Cases.steady(21, 5, 0));
     assertThrows(IllegalArgumentException.class, () -> curing.account(job, "wipers"));
-    Ends ends = new Ends(List.of(Instant.EPOCH), 0);
+    Ends ends = new Ends(List.of(Instant.EPOCH), 0, 1);
     assertThrows(IllegalArgumentException.class, () -> ends.by(0));
     assertThrows(IllegalArgumentException.class, () -> ends.by(101));
-    assertThrows(IllegalArgumentException.class, () -> new Ends(List.of(), 0));
+    assertThrows(IllegalArgumentException.class, () -> new Ends(List.of(), 0, 1));
     List<Instant> wrong = List.of(Instant.EPOCH.plusSeconds(1), Instant.EPOCH);
-    assertThrows(IllegalArgumentException.class, () -> new Ends(wrong, 0));
+    assertThrows(IllegalArgumentException.class, () -> new Ends(wrong, 0, 2));
+    assertThrows(
+        IllegalArgumentException.class, () -> new Ends(List.of(Instant.EPOCH), 1, 3).by(90));
   }
 }

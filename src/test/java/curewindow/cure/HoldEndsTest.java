@@ -95,7 +95,7 @@ class HoldEndsTest {
         Arrays.stream(items).map(i -> Claim.of(i, i.rules().get(0), left, STANDARD)).toList();
     long latest = claims.stream().mapToLong(Claim::lookBy).max().orElseThrow();
     JobDoses doses = new JobDoses(job, SITE, left, latest);
-    HoldEnds ends = new HoldEnds(doses, claims, MEMBERS);
+    HoldEnds ends = new HoldEnds(doses, claims, MEMBERS, SITE.ninth());
     long[] sorted = IntStream.range(0, MEMBERS).mapToLong(m -> end(doses, claims, m)).toArray();
     Arrays.sort(sorted);
     check(doses, claims, ends.median(), sorted[5]);
