@@ -192,7 +192,13 @@ public final class ShopFiles {
     }
   }
 
-  private boolean isOwn(String file) {
+  /**
+   * Whether the shop folder itself has a file, in place of the program's or beside its files.
+   *
+   * @param file relative to the shop folder, with forward slashes
+   * @return true where it has
+   */
+  public boolean isOwn(String file) {
     return shopToo && Files.isRegularFile(root.resolve(file));
   }
 

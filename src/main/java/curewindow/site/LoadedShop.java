@@ -33,11 +33,10 @@ public final class LoadedShop {
   private final ShopFiles files;
   private final ShopRead read;
   private final WordsLibrary words;
-  private final GuideLibrary guides;
   private final Optional<PrintedDates> printed;
   private final Optional<LinkLedger> links;
   private final Optional<CalendarDates> calendars;
-  private final List<Problem> problems;
+  private final List<Problem> found;
   private final Curing curing;
 
   /** Dates as they would be had nothing been measured. */
@@ -45,22 +44,28 @@ public final class LoadedShop {
 
   private final Instant now;
 
-  private LoadedShop(ShopFiles files, ShopRead read, Texts texts, Ledgers ledgers, Found found) {
+  /** Read when first asked for: many commands need no guide. */
+  private Guides guides;
+
+  /** Put together when first asked for: a command on one job need not check all texts. */
+  private List<Problem> problems;
+
+  private LoadedShop(
+      ShopFiles files, ShopRead read, WordsLibrary words, Ledgers ledgers, Found found) {
     this.files = files;
     this.read = read;
-    this.words = texts.words();
-    this.guides = texts.guides();
+    this.words = words;
     this.printed = ledgers.printed();
     this.links = ledgers.links();
     this.calendars = ledgers.calendars();
-    this.problems = found.problems().all();
+    this.found = found.problems().all();
     this.now = found.now();
     this.curing = unmeasured.measured(read.observed());
   }
 
   private record Found(Problems problems, Instant now) {}
 
-  private record Texts(WordsLibrary words, GuideLibrary guides) {}
+  private record Guides(GuideLibrary library, List<Problem> problems) {}
 
   private record Ledgers(
       Optional<LinkLedger> links,
@@ -68,12 +73,13 @@ public final class LoadedShop {
       Optional<CalendarDates> calendars) {}
 
   /**
-   * Reads and checks a shop folder.
+   * Reads a shop folder. Words and guides are read and checked when they are first needed, or when
+   * all problems are asked for.
    *
    * @param folder the shop folder
    * @param clock tells the time of reading: weather counts as measured up to then, and who was to
    *     come in before it has missed that
-   * @return what could be read, with all problems
+   * @return what could be read
    */
   public static LoadedShop load(Path folder, Clock clock) {
     ShopFiles files = new ShopFiles(folder);
@@ -81,16 +87,15 @@ public final class LoadedShop {
     Instant now = clock.instant();
     ShopRead read = ShopFolder.read(files, now);
     problems.addAll(read.problems());
-    WordsLibrary usual = WordsLibrary.read(files, problems);
+    WordsLibrary usual = WordsLibrary.open(files);
     WordsLibrary words = read.shop().flatMap(Shop::units).map(usual::with).orElse(usual);
     LanguageState.tellUnpaired(files, problems);
-    GuideLibrary guides = GuideLibrary.read(files, read.catalogue(), read.languages(), problems);
     Ledgers ledgers =
         new Ledgers(
             LinkLedger.read(files.root(), problems),
             PrintedDates.read(files.root(), problems),
             CalendarDates.read(files.root(), problems));
-    return new LoadedShop(files, read, new Texts(words, guides), ledgers, new Found(problems, now));
+    return new LoadedShop(files, read, words, ledgers, new Found(problems, now));
   }
 
   /**
@@ -100,7 +105,7 @@ public final class LoadedShop {
    */
   public List<LanguageState> languages() {
     return words.languages().stream()
-        .map(l -> LanguageState.of(l, read.languages().contains(l), problems))
+        .map(l -> LanguageState.of(l, read.languages().contains(l), problems()))
         .toList();
   }
 
@@ -109,7 +114,14 @@ public final class LoadedShop {
    *
    * @return the problems, by file and line
    */
-  public List<Problem> problems() {
+  public synchronized List<Problem> problems() {
+    if (problems == null) {
+      Problems all = new Problems();
+      all.addAll(found);
+      words.check(all);
+      all.addAll(guidesRead().problems());
+      problems = all.all();
+    }
     return problems;
   }
 
@@ -119,7 +131,7 @@ public final class LoadedShop {
    * @return true where a problem is more than a notice
    */
   public boolean hasErrors() {
-    return problems.stream().anyMatch(p -> p.severity() == Severity.ERROR);
+    return problems().stream().anyMatch(p -> p.severity() == Severity.ERROR);
   }
 
   /**
@@ -237,6 +249,15 @@ public final class LoadedShop {
   }
 
   GuideLibrary guides() {
+    return guidesRead().library();
+  }
+
+  private synchronized Guides guidesRead() {
+    if (guides == null) {
+      Problems mistakes = new Problems();
+      GuideLibrary library = GuideLibrary.read(files, read.catalogue(), read.languages(), mistakes);
+      guides = new Guides(library, mistakes.all());
+    }
     return guides;
   }
 

@@ -11,20 +11,20 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 
 /** One language, with English behind it. Safe for use by several threads. */
 final class IcuWords implements Words {
 
   private final LanguageFacts facts;
   private final Units units;
-  private final Map<String, Message> own;
-  private final Map<String, Message> english;
+  private final LanguageReading own;
+  private final Optional<LanguageReading> english;
   private final Dates dates;
   private final Numbers numbers;
 
-  IcuWords(
-      LanguageFacts facts, Units units, Map<String, Message> own, Map<String, Message> english) {
-    this.facts = facts;
+  IcuWords(LanguageReading own, Units units, Optional<LanguageReading> english) {
+    this.facts = own.facts();
     this.units = units;
     this.own = own;
     this.english = english;
@@ -44,21 +44,25 @@ final class IcuWords implements Words {
 
   @Override
   public String text(String key, Map<String, ?> values) {
-    Message message = own.getOrDefault(key, english.get(key));
-    return message == null
-        ? "[" + Objects.requireNonNull(key, "key") + "]"
-        : message.with(values, units);
+    Objects.requireNonNull(key, "key");
+    return message(key).map(m -> m.with(values, units)).orElse("[" + key + "]");
+  }
+
+  private Optional<Message> message(String key) {
+    Optional<Message> found = own.message(key);
+    return found.isPresent() ? found : english.flatMap(e -> e.message(key));
   }
 
   @Override
   public boolean has(String key) {
-    return own.containsKey(key) || english.containsKey(key);
+    return message(key).isPresent();
   }
 
   @Override
   public String day(Instant at, ZoneId zone) {
-    Message pattern = own.get(LanguageFacts.DAY);
-    return pattern == null ? dates.day(at, zone) : pattern.with(pieces(at, zone), units);
+    return own.message(LanguageFacts.DAY)
+        .map(pattern -> pattern.with(pieces(at, zone), units))
+        .orElseGet(() -> dates.day(at, zone));
   }
 
   private Map<String, String> pieces(Instant at, ZoneId zone) {
@@ -102,8 +106,9 @@ final class IcuWords implements Words {
 
   @Override
   public String dayAndTime(Instant at, ZoneId zone) {
-    Message pattern = own.get(LanguageFacts.DAY_AND_TIME);
-    return pattern == null ? dates.dayAndTime(at, zone) : pattern.with(pieces(at, zone), units);
+    return own.message(LanguageFacts.DAY_AND_TIME)
+        .map(pattern -> pattern.with(pieces(at, zone), units))
+        .orElseGet(() -> dates.dayAndTime(at, zone));
   }
 
   @Override

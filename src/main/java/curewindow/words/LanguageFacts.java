@@ -39,10 +39,15 @@ record LanguageFacts(String language, ULocale locale, boolean rightToLeft, Units
   private static final Set<String> FAHRENHEIT_REGIONS =
       Set.of("US", "LR", "BS", "BZ", "KY", "PW", "FM", "MH", "PR", "GU", "VI", "AS", "MP");
   private static final List<String> DIRECTIONS = List.of("ltr", "rtl");
-  private static final Set<String> LOCALES =
-      ULocale.getAvailableLocalesByType(AvailableType.WITH_LEGACY_ALIASES).stream()
-          .map(ULocale::toLanguageTag)
-          .collect(Collectors.toUnmodifiableSet());
+
+  /** The tags of all locales, made only where one is not among them as it stands. */
+  private static final class Tags {
+    static final Set<String> ALL =
+        AVAILABLE.stream().map(ULocale::toLanguageTag).collect(Collectors.toUnmodifiableSet());
+  }
+
+  private static final Set<ULocale> AVAILABLE =
+      Set.copyOf(ULocale.getAvailableLocalesByType(AvailableType.WITH_LEGACY_ALIASES));
 
   static LanguageFacts read(String language, Map<String, PlacedText> texts, Problems problems) {
     ULocale locale = locale(language, texts, problems);
@@ -59,25 +64,23 @@ record LanguageFacts(String language, ULocale locale, boolean rightToLeft, Units
         language, locale, direction.equals("rtl"), Units.of(units).orElse(usual));
   }
 
-  LanguageFacts with(Units others) {
-    return new LanguageFacts(language, locale, rightToLeft, others);
-  }
-
   /** Whether a folder's name is the tag of a language that CLDR knows. */
   static boolean known(String language) {
-    return LOCALES.contains(language);
+    ULocale locale = ULocale.forLanguageTag(language);
+    return AVAILABLE.contains(locale) && locale.toLanguageTag().equals(language)
+        || Tags.ALL.contains(language);
   }
 
   private static ULocale locale(String language, Map<String, PlacedText> texts, Problems problems) {
     PlacedText given = texts.get("language.locale");
     String tag = given == null ? language : given.text();
-    if (!LOCALES.contains(tag)) {
+    if (!known(tag)) {
       problems.add(
           Problem.error(
               "unknown-locale",
               given.where(),
               "no dates and numbers are known for '" + tag + "'",
-              hint(tag, LOCALES, "give a language and a region, such as en-US")));
+              hint(tag, Tags.ALL, "give a language and a region, such as en-US")));
       tag = language;
     }
     return ULocale.forLanguageTag(tag);

@@ -9,7 +9,9 @@ import curewindow.shop.Units;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * The words of all languages, read from {@code content/words/<language>/*.yaml}. English stands
@@ -23,15 +25,16 @@ public final class WordsLibrary {
 
   static final String FOLDER = "content/words";
 
-  private final Map<String, LanguageFacts> facts;
-  private final Map<String, Map<String, Message>> messages;
-  private final Map<String, Words> words;
+  private final ShopFiles files;
+  private final Optional<Units> units;
+  private final Map<String, LanguageReading> languages;
+  private final Map<String, Words> words = new ConcurrentHashMap<>();
 
-  WordsLibrary(Map<String, LanguageFacts> facts, Map<String, Map<String, Message>> messages) {
-    this.facts = facts;
-    this.messages = messages;
-    this.words = new TreeMap<>();
-    facts.forEach((language, f) -> words.put(language, of(language, f.units())));
+  private WordsLibrary(
+      ShopFiles files, Optional<Units> units, Map<String, LanguageReading> languages) {
+    this.files = files;
+    this.units = units;
+    this.languages = languages;
   }
 
   /**
@@ -41,27 +44,53 @@ public final class WordsLibrary {
    * @return the words
    */
   public WordsLibrary with(Units units) {
-    Map<String, LanguageFacts> changed = new TreeMap<>();
-    facts.forEach((language, f) -> changed.put(language, f.with(units)));
-    return new WordsLibrary(changed, messages);
+    return new WordsLibrary(files, Optional.of(units), languages);
   }
 
   /**
-   * Reads the words of all languages.
+   * Opens the words of all languages; each text is read when it is first asked for. In place of a
+   * text that cannot be used stands the program's own of that language.
    *
    * @param files the shop folder laid over the program's own files
-   * @param problems where it is said what is wrong: files that cannot be read, a text given twice,
-   *     a malformed text, a value that the program's English text, or for a text of the shop's own
-   *     its English one, does not have; and, as notices, texts that a language lacks or has without
-   *     need. In place of a text that cannot be used stands the program's own of that language
+   * @return the words that can be used
+   */
+  public static WordsLibrary open(ShopFiles files) {
+    Map<String, LanguageReading> languages = new TreeMap<>();
+    LanguageReading english = LanguageReading.english(files);
+    for (String language : files.folders(FOLDER)) {
+      if (language.equals(FALLBACK)) {
+        languages.put(language, english);
+      } else if (LanguageFacts.known(language)) {
+        languages.put(language, LanguageReading.of(files, language, english));
+      }
+    }
+    return new WordsLibrary(files, Optional.empty(), languages);
+  }
+
+  /**
+   * Opens the words of all languages and checks them.
+   *
+   * @param files the shop folder laid over the program's own files
+   * @param problems where it is said what is wrong, as {@link #check} does
    * @return the words that can be used
    */
   public static WordsLibrary read(ShopFiles files, Problems problems) {
-    Map<String, Map<String, PlacedText>> texts = new TreeMap<>();
+    WordsLibrary library = open(files);
+    library.check(problems);
+    return library;
+  }
+
+  /**
+   * Reads and checks all texts of all languages.
+   *
+   * @param problems where it is said what is wrong: files that cannot be read, a text given twice,
+   *     a malformed text, a value that the program's English text, or for a text of the shop's own
+   *     its English one, does not have; and, as notices, texts that a language lacks or has without
+   *     need
+   */
+  public void check(Problems problems) {
     for (String language : files.folders(FOLDER)) {
-      if (LanguageFacts.known(language)) {
-        texts.put(language, LanguageTexts.read(files, FOLDER + "/" + language, problems));
-      } else {
+      if (!languages.containsKey(language)) {
         problems.add(
             Problem.error(
                 "unknown-language",
@@ -70,16 +99,11 @@ public final class WordsLibrary {
                 "name the folder by the language's BCP 47 tag, such as en, es or pt-BR"));
       }
     }
-    return new LibraryReading(texts, starting(files.withoutShop()), problems).library();
-  }
-
-  /** The program's own texts, about which nothing has to be said. */
-  private static Map<String, Map<String, PlacedText>> starting(ShopFiles files) {
-    Map<String, Map<String, PlacedText>> texts = new TreeMap<>();
-    for (String language : files.folders(FOLDER)) {
-      texts.put(language, LanguageTexts.read(files, FOLDER + "/" + language, new Problems()));
+    languages.values().forEach(reading -> reading.tell(problems));
+    if (languages.containsKey(FALLBACK)) {
+      Map<String, PlacedText> english = languages.get(FALLBACK).texts();
+      languages.forEach((tag, own) -> TextGaps.tell(tag, own.texts(), english.keySet(), problems));
     }
-    return texts;
   }
 
   /**
@@ -88,7 +112,7 @@ public final class WordsLibrary {
    * @return BCP 47 tags, alphabetical
    */
   public List<String> languages() {
-    return List.copyOf(words.keySet());
+    return List.copyOf(languages.keySet());
   }
 
   /**
@@ -99,12 +123,12 @@ public final class WordsLibrary {
    * @throws IllegalArgumentException where the language has no words
    */
   public Words of(String language) {
-    Words found = words.get(Objects.requireNonNull(language, "language"));
-    if (found == null) {
-      throw new IllegalArgumentException(
-          "language " + language + " is none of " + String.join(", ", words.keySet()));
-    }
-    return found;
+    Words known = words.get(Objects.requireNonNull(language, "language"));
+    return known != null ? known : words.computeIfAbsent(language, this::usual);
+  }
+
+  private Words usual(String language) {
+    return of(language, units.orElseGet(() -> reading(language).facts().units()));
   }
 
   /**
@@ -116,12 +140,16 @@ public final class WordsLibrary {
    * @throws IllegalArgumentException where the language has no words
    */
   public Words of(String language, Units units) {
-    LanguageFacts found = facts.get(Objects.requireNonNull(language, "language"));
+    Optional<LanguageReading> english = Optional.ofNullable(languages.get(FALLBACK));
+    return new IcuWords(reading(language), units, english);
+  }
+
+  private LanguageReading reading(String language) {
+    LanguageReading found = languages.get(Objects.requireNonNull(language, "language"));
     if (found == null) {
       throw new IllegalArgumentException(
-          "language " + language + " is none of " + String.join(", ", facts.keySet()));
+          "language " + language + " is none of " + String.join(", ", languages.keySet()));
     }
-    Map<String, Message> english = messages.getOrDefault(FALLBACK, Map.of());
-    return new IcuWords(found, units, messages.get(language), english);
+    return found;
   }
 }
