@@ -18,6 +18,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -59,6 +60,8 @@ final class CardCommand implements Callable<Integer> {
     if (!explain) {
       refuseOtherFiles();
     }
+    CompletableFuture<Void> ready =
+        explain ? CompletableFuture.completedFuture(null) : CardFile.getReady();
     LoadedShop loaded = shop.load();
     PrintWriter err = spec.commandLine().getErr();
     Optional<List<Job>> jobs = which.of(loaded, err);
@@ -70,7 +73,7 @@ final class CardCommand implements Callable<Integer> {
       return Exit.PROBLEMS;
     }
     HandoutChoice choice = handout.or(loaded.shop().orElseThrow().handout());
-    return explain ? explain(loaded, jobs.get()) : write(loaded, jobs.get(), choice);
+    return explain ? explain(loaded, jobs.get()) : write(loaded, jobs.get(), choice, ready);
   }
 
   private int explain(LoadedShop loaded, List<Job> jobs) {
@@ -83,9 +86,11 @@ final class CardCommand implements Callable<Integer> {
     return Exit.OK;
   }
 
-  private int write(LoadedShop loaded, List<Job> jobs, HandoutChoice choice) throws IOException {
+  private int write(
+      LoadedShop loaded, List<Job> jobs, HandoutChoice choice, CompletableFuture<Void> ready)
+      throws IOException {
     CardFile cards = new CardFile(loaded, clock, Tokens.secure());
-    CardFile.Result result = cards.write(jobs, choice, file);
+    CardFile.Result result = cards.write(jobs, choice, file, ready);
     PrintWriter out = spec.commandLine().getOut();
     ProblemLines.print(result.problems(), spec.commandLine().getErr());
     if (!result.without().isEmpty()) {

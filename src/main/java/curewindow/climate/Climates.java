@@ -60,14 +60,15 @@ public final class Climates {
    * @return what is wrong, a sentence each; empty where the normals are possible
    */
   public static List<String> impossible(Place place) {
-    return List.copyOf(PlaceDays.impossible(place));
+    return List.copyOf(PlaceDays.impossible(place, PlaceDays.clearSky(place)));
   }
 
   private static PlaceDays daysOf(Place place, DayRules rules) {
-    List<String> wrong = PlaceDays.impossible(place);
+    double[] clearSky = PlaceDays.clearSky(place);
+    List<String> wrong = PlaceDays.impossible(place, clearSky);
     if (!wrong.isEmpty()) {
       throw new IllegalArgumentException(place.id() + ": " + String.join("; ", wrong));
     }
-    return new PlaceDays(place, rules);
+    return new PlaceDays(place, rules, clearSky);
   }
 }

@@ -74,4 +74,10 @@ public record Place(
       String source) {
     this(id, name, latitude, longitude, height, zone, normals, source, Optional.empty());
   }
+
+  /** By the id alone, which tells places apart; places are looked up often. */
+  @Override
+  public int hashCode() {
+    return id.hashCode();
+  }
 }

@@ -23,8 +23,8 @@ final class PlaceDays {
   private static final Instant OFFSET_DATE = Instant.parse("2026-01-01T00:00:00Z");
 
   private final ZoneOffset standard;
-  private final Sun sun;
   private final double[] clearSky;
+  private final double[] leads;
   private final double[] dailyMin;
   private final double[] dailyMax;
   private final double[] bends;
@@ -32,10 +32,11 @@ final class PlaceDays {
   private final double[] clearness;
   private final DaySpreads spreads;
 
-  PlaceDays(Place place, DayRules rules) {
+  /** The days of a place whose cloudless sky is known. */
+  PlaceDays(Place place, DayRules rules, double[] clearSky) {
     standard = standardOffset(place);
-    sun = Sun.over(place.latitude(), place.longitude());
-    clearSky = sun.clearSkyHours(standard);
+    this.clearSky = clearSky;
+    leads = leads(Sun.over(place.latitude(), place.longitude()), standard);
     dailyMin = days(place, MonthNormals::dailyMin);
     dailyMax = days(place, MonthNormals::dailyMax);
     bends = days(place, DailyCycle::bend);
@@ -50,10 +51,15 @@ final class PlaceDays {
     return place.zone().getRules().getStandardOffset(OFFSET_DATE);
   }
 
-  /** What is impossible in the normals of a place, in words; empty where all is possible. */
-  static List<String> impossible(Place place) {
+  /** The irradiance of the year's hours were the sky cloudless, W/m2. */
+  static double[] clearSky(Place place) {
     Sun sun = Sun.over(place.latitude(), place.longitude());
-    double[] clear = MonthCurve.means(Sun.dailySums(sun.clearSkyHours(standardOffset(place))));
+    return sun.clearSkyHours(standardOffset(place));
+  }
+
+  /** What is impossible in the normals of a place, in words; empty where all is possible. */
+  static List<String> impossible(Place place, double[] clearSky) {
+    double[] clear = MonthCurve.means(Sun.dailySums(clearSky));
     List<String> found = new ArrayList<>();
     for (int m = 0; m < MonthCurve.MONTHS; m++) {
       double given = place.normals().get(m).sun();
@@ -70,6 +76,16 @@ final class PlaceDays {
       }
     }
     return found;
+  }
+
+  /** By how much the sun's clock is ahead in the middle of each hour. */
+  private static double[] leads(Sun sun, ZoneOffset standard) {
+    double ahead = standard.getTotalSeconds() / 3600.0;
+    double[] leads = new double[WeatherYear.HOURS];
+    for (int h = 0; h < leads.length; h++) {
+      leads[h] = sun.solarLead((h + 0.5 - ahead) / 24, standard);
+    }
+    return leads;
   }
 
   private static double[] months(Place place, ToDoubleFunction<MonthNormals> part) {
@@ -133,10 +149,8 @@ final class PlaceDays {
     double[] air = new double[WeatherYear.HOURS];
     double[] dew = new double[WeatherYear.HOURS];
     double[] irradiance = clearSky.clone();
-    double ahead = standard.getTotalSeconds() / 3600.0;
     for (int h = 0; h < WeatherYear.HOURS; h++) {
-      double lead = sun.solarLead((h + 0.5 - ahead) / 24, standard);
-      air[h] = within(-90, 65, DailyCycle.temperature(low, high, bends, h + 0.5 + lead));
+      air[h] = within(-90, 65, DailyCycle.temperature(low, high, bends, h + 0.5 + leads[h]));
     }
     for (int d = 0; d < MonthCurve.DAYS; d++) {
       double mean = within(-100, 45, dewPoint[d] + departures.dewPoint(d));

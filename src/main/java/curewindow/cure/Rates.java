@@ -37,10 +37,25 @@ final class Rates {
    * @return reference hours per hour, 0 or more
    */
   static double of(Driver driver, double film, double air, double dewPoint, double bondEnergy) {
+    return in(driver, film, air, Psychrometrics.vapourPressure(dewPoint), bondEnergy);
+  }
+
+  /**
+   * The rate of a driver in air whose vapour pressure is known.
+   *
+   * @param driver the driver
+   * @param film film temperature, degrees Celsius
+   * @param air temperature of the air at the surface, degrees Celsius
+   * @param vapour vapour pressure of that air, Pa
+   * @param bondEnergy activation energy of bond and crosslink, J/mol
+   * @return reference hours per hour, 0 or more
+   */
+  static double in(Driver driver, double film, double air, double vapour, double bondEnergy) {
     return switch (driver) {
-      case DRY_OUT -> dryOut(film, Psychrometrics.vapourPressure(dewPoint));
+      case DRY_OUT -> dryOut(film, vapour);
       case BOND -> bond(film, bondEnergy);
-      case CROSSLINK -> crosslink(film, Psychrometrics.relativeHumidity(air, dewPoint), bondEnergy);
+      case CROSSLINK ->
+          crosslink(film, 100 * vapour / Psychrometrics.saturationPressure(air), bondEnergy);
     };
   }
 

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.IntToDoubleFunction;
 
 /**
@@ -24,6 +25,7 @@ final class Site {
   private final Weathers weathers;
   private final ObservedYears byYear;
   private final Map<Integer, DayHours> days = new ConcurrentHashMap<>();
+  private final AtomicReference<Hours> last = new AtomicReference<>();
   private final Map<SumKey, YearSums> sums = new ConcurrentHashMap<>();
   private final Map<DoseKey, DoseTable> doses = new ConcurrentHashMap<>();
   private final Map<MeanKey, MeanTable> means = new ConcurrentHashMap<>();
@@ -31,6 +33,10 @@ final class Site {
 
   private record SumKey(
       Surface surface, DayHours days, int kind, Driver driver, double bondEnergy) {}
+
+  private record HoursKey(Surface surface, DayHours days, int kind) {}
+
+  private record Hours(HoursKey key, List<SurfaceHours> hours) {}
 
   private record DoseKey(Years years, Surface surface, Driver driver, double bondEnergy) {}
 
@@ -117,11 +123,24 @@ final class Site {
 
   private YearSums sum(SumKey key) {
     List<IntToDoubleFunction> rates = new ArrayList<>();
-    for (int m = 0; m < members(); m++) {
-      SurfaceHours hours = SurfaceHours.of(byYear.of(key.kind(), m), key.surface(), key.days());
+    for (SurfaceHours hours : hours(new HoursKey(key.surface(), key.days(), key.kind()))) {
       rates.add(hour -> hours.rate(hour, key.driver(), key.bondEnergy()));
     }
     return YearSums.of(rates);
+  }
+
+  /** The hours of all weathers; they take much room, so only those asked for last are kept. */
+  private List<SurfaceHours> hours(HoursKey key) {
+    Hours known = last.get();
+    if (known != null && known.key().equals(key)) {
+      return known.hours();
+    }
+    List<SurfaceHours> hours = new ArrayList<>();
+    for (int m = 0; m < members(); m++) {
+      hours.add(SurfaceHours.of(byYear.of(key.kind(), m), key.surface(), key.days()));
+    }
+    last.set(new Hours(key, hours));
+    return hours;
   }
 
   private MeanTable mean(MeanKey key) {

@@ -1,5 +1,6 @@
 package curewindow.cure;
 
+import curewindow.climate.Psychrometrics;
 import curewindow.climate.WeatherYear;
 
 /**
@@ -28,6 +29,7 @@ final class SurfaceHours {
   private final double[] film = new double[WeatherYear.HOURS];
   private final double[] fall = new double[WeatherYear.HOURS];
   private final double[] dewPoint = new double[WeatherYear.HOURS];
+  private final double[] vapour = new double[WeatherYear.HOURS];
 
   private final double cabinShare;
 
@@ -60,10 +62,19 @@ final class SurfaceHours {
         hours.film[hour] = outsideFilm(air, sun, surface, parking);
         hours.near[hour] = air;
       }
-      hours.dewPoint[hour] = Math.min(weather.dewPoint(hour), air);
+      hours.moist(hour, Math.min(weather.dewPoint(hour), air));
       cabin = FilmTemperature.cabinAfterHour(cabin, sun);
     }
     return hours;
+  }
+
+  /** Notes the moisture of an hour, which is often that of the hour before. */
+  private void moist(int hour, double dew) {
+    dewPoint[hour] = dew;
+    vapour[hour] =
+        hour > 0 && dew == dewPoint[hour - 1]
+            ? vapour[hour - 1]
+            : Psychrometrics.vapourPressure(dew);
   }
 
   private static double cabinAtNewYear(WeatherYear weather, Surface surface, DayHours days) {
@@ -116,7 +127,7 @@ final class SurfaceHours {
     }
     double[] garage = new double[WeatherYear.HOURS];
     for (int hour = 0; hour < WeatherYear.HOURS; hour++) {
-      int leaving = Math.floorMod(hour - 24, WeatherYear.HOURS);
+      int leaving = hour < 24 ? hour - 24 + WeatherYear.HOURS : hour - 24;
       sum += weather.temperature(hour) - weather.temperature(leaving);
       garage[hour] = sum / 24 + GARAGE_EXCESS;
     }
@@ -149,7 +160,7 @@ final class SurfaceHours {
    */
   double rate(int hour, Driver driver, double bondEnergy) {
     if (Math.abs(fall[hour]) < STEADY) {
-      return Rates.of(driver, film[hour], near[hour], dewPoint[hour], bondEnergy);
+      return Rates.in(driver, film[hour], near[hour], vapour[hour], bondEnergy);
     }
     return (half(hour, driver, bondEnergy, fall[hour])
             + half(hour, driver, bondEnergy, -fall[hour]))
@@ -157,7 +168,7 @@ final class SurfaceHours {
   }
 
   private double half(int hour, Driver driver, double bondEnergy, double warmer) {
-    return Rates.of(
-        driver, film[hour] + cabinShare * warmer, near[hour] + warmer, dewPoint[hour], bondEnergy);
+    return Rates.in(
+        driver, film[hour] + cabinShare * warmer, near[hour] + warmer, vapour[hour], bondEnergy);
   }
 }

@@ -37,16 +37,24 @@ final class YearSums {
   static YearSums of(List<IntToDoubleFunction> hourly) {
     int members = hourly.size();
     YearSums sums = new YearSums(members);
-    for (int m = 0; m < members; m++) {
-      IntToDoubleFunction values = hourly.get(m);
-      double sum = 0;
-      for (int hour = 0; hour < WeatherYear.HOURS; hour++) {
-        sum += values.applyAsDouble(hour);
-        sums.before[(hour + 1) * members + m] = sum;
-        sums.mean[hour + 1] += sum / members;
+    double[] sum = new double[members];
+    for (int first = 0; first < WeatherYear.HOURS; first += 24) {
+      for (int m = 0; m < members; m++) {
+        sum[m] = sums.addDay(first, m, hourly.get(m), sum[m]);
       }
     }
     return sums;
+  }
+
+  /** Day by day through all years, so that what is written lies close together. */
+  private double addDay(int first, int member, IntToDoubleFunction values, double before) {
+    double sum = before;
+    for (int hour = first; hour < first + 24; hour++) {
+      sum += values.applyAsDouble(hour);
+      this.before[(hour + 1) * members + member] = sum;
+      mean[hour + 1] += sum / members;
+    }
+    return sum;
   }
 
   /** How many weathers there are. */

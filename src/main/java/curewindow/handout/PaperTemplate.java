@@ -53,6 +53,7 @@ final class PaperTemplate {
     StringTemplateResolver resolver = new StringTemplateResolver();
     resolver.setTemplateMode(TemplateMode.XML);
     engine.setTemplateResolver(resolver);
+    engine.setDialect(Scripts.dialect());
   }
 
   /** Reads {@code site-templates/<name>.html} and {@code .css}; empty where one is missing. */
@@ -73,6 +74,11 @@ final class PaperTemplate {
     return html.isPresent() && styles.size() == names.styles().size()
         ? Optional.of(new PaperTemplate(file, html.get(), styles))
         : Optional.empty();
+  }
+
+  /** A template that is in no folder. */
+  static PaperTemplate of(String name, String html, String css) {
+    return new PaperTemplate(name + ".html", html, List.of(new Style(name + ".css", css)));
   }
 
   /** The template's file, relative to the shop folder. */

@@ -2,7 +2,6 @@ package curewindow.page;
 
 import curewindow.cure.Release;
 import curewindow.cure.Release.AskUs;
-import curewindow.guide.GuideLibrary;
 import curewindow.guide.GuideQuestion;
 import curewindow.words.Words;
 import java.util.ArrayList;
@@ -38,32 +37,35 @@ final class Asking {
   private final Contact contact;
   private final Stricter stricter;
   private final When when;
+  private final List<GuideQuestion> questions;
 
-  Asking(JobView view, Contact contact) {
+  /** The questions that apply to a job, with their answers. */
+  Asking(JobView view, Contact contact, List<GuideQuestion> questions) {
     this.view = view;
     this.words = view.words();
     this.contact = contact;
     this.stricter = new Stricter(view);
     this.when = new When(view);
+    this.questions = questions;
   }
 
   /**
    * The questions that stand on the page with the dates: at most so many, those that are tied to a
    * date before the others.
    */
-  List<Group> first(GuideLibrary guides, int most) {
-    Set<String> kept = kept(guides, most);
-    return groups(guides, q -> kept.contains(q.id()));
+  List<Group> first(int most) {
+    Set<String> kept = kept(most);
+    return groups(q -> kept.contains(q.id()));
   }
 
   /** The others. */
-  List<Group> rest(GuideLibrary guides, int most) {
-    Set<String> kept = kept(guides, most);
-    return groups(guides, q -> !kept.contains(q.id()));
+  List<Group> rest(int most) {
+    Set<String> kept = kept(most);
+    return groups(q -> !kept.contains(q.id()));
   }
 
-  private Set<String> kept(GuideLibrary guides, int most) {
-    return Questions.answered(view, guides).stream()
+  private Set<String> kept(int most) {
+    return questions.stream()
         .filter(q -> !q.later())
         .sorted(Comparator.comparing(q -> q.standing().isEmpty()))
         .limit(most)
@@ -71,9 +73,9 @@ final class Asking {
         .collect(Collectors.toSet());
   }
 
-  private List<Group> groups(GuideLibrary guides, Predicate<GuideQuestion> here) {
+  private List<Group> groups(Predicate<GuideQuestion> here) {
     List<Group> groups = new ArrayList<>();
-    for (GuideQuestion question : Questions.answered(view, guides).stream().filter(here).toList()) {
+    for (GuideQuestion question : questions.stream().filter(here).toList()) {
       int last = groups.size() - 1;
       List<Card> cards = new ArrayList<>();
       if (last >= 0 && groups.get(last).title().equals(question.group())) {

@@ -22,7 +22,8 @@ record CareView(
     String privacy) {
 
   /** Gathers the texts for what was fitted and found, and the questions left from the page. */
-  static CareView of(JobView view, Look look, GuideLibrary guides, int questions) {
+  static CareView of(CustomerPage page, Look look, GuideLibrary guides, int questions) {
+    JobView view = page.job();
     Words words = view.words();
     Map<String, String> job = Map.of("id", view.job().id(), "car", view.job().car().text());
     Contact contact = new Contact(view.shop(), words);
@@ -37,7 +38,7 @@ record CareView(
         contact.card(words.text("page.reach.subject", job), words.text("page.reach.body", job)),
         new CareText(guides, words.language(), new JobFacts(view)).care(view),
         Questions.language(view, guides),
-        new Asking(view, contact).rest(guides, questions),
+        new Asking(view, contact, page.questions()).rest(questions),
         false,
         words.text("page.private", job));
   }

@@ -1,6 +1,7 @@
 package curewindow.page;
 
 import curewindow.guide.GuideLibrary;
+import curewindow.guide.GuideQuestion;
 import curewindow.words.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,25 +15,37 @@ final class CustomerPage {
   private final Words words;
   private final Look look;
   private final GuideLibrary guides;
+  private final List<GuideQuestion> questions;
 
   CustomerPage(JobView view, Look look, GuideLibrary guides) {
     this.view = view;
     this.words = view.words();
     this.look = look;
     this.guides = guides;
+    this.questions = Questions.answered(view, guides);
+  }
+
+  /** Whose page it is. */
+  JobView job() {
+    return view;
+  }
+
+  /** The questions that apply to the job. */
+  List<GuideQuestion> questions() {
+    return questions;
   }
 
   /**
    * All that stands on the page.
    *
-   * @param questions how many questions there is room for
+   * @param room how many questions there is room for
    */
-  CustomerView view(int questions) {
+  CustomerView view(int room) {
     Map<String, String> job = Map.of("id", view.job().id(), "car", view.job().car().text());
     JobFacts facts = new JobFacts(view);
     CareText texts = new CareText(guides, words.language(), facts);
     Contact contact = new Contact(view.shop(), words);
-    Asking asking = new Asking(view, contact);
+    Asking asking = new Asking(view, contact, questions);
     Dated dated = new Dated(view);
     CardNotes notes = new CardNotes(view);
     Fittings fittings = new Fittings(view);
@@ -65,8 +78,8 @@ final class CustomerPage {
         new Strip(view).picture(),
         new CarPicture(view).picture(),
         Questions.language(view, guides),
-        asking.first(guides, questions),
-        !asking.rest(guides, questions).isEmpty(),
+        asking.first(room),
+        !asking.rest(room).isEmpty(),
         care.isEmpty() ? Optional.empty() : Optional.of(careLink(care)),
         texts.cautions(),
         fittings.work(),

@@ -91,20 +91,20 @@ public final class Pages {
    * @return both pages
    */
   public Both both(JobView view, Problems problems) {
-    Held held = held(view, problems);
-    return new Both(held.html(), care(view, held.questions(), problems));
+    CustomerPage page = new CustomerPage(view, looks.customer(), guides);
+    Held held = held(page, problems);
+    return new Both(held.html(), care(page, held.questions(), problems));
   }
 
   /** The page alone. */
   Optional<String> customer(JobView view, Problems problems) {
-    return held(view, problems).html();
+    return held(new CustomerPage(view, looks.customer(), guides), problems).html();
   }
 
-  private Held held(JobView view, Problems problems) {
-    CustomerPage page = new CustomerPage(view, looks.customer(), guides);
-    int questions = Questions.answered(view, guides).size();
+  private Held held(CustomerPage page, Problems problems) {
+    int questions = page.questions().size();
     while (true) {
-      Optional<String> html = fill(page, view, questions, problems);
+      Optional<String> html = fill(page, questions, problems);
       int over = html.map(Weight::of).orElse(0) - Weight.MOST;
       if (over <= 0 || questions == 0) {
         return new Held(html, questions);
@@ -113,13 +113,13 @@ public final class Pages {
     }
   }
 
-  private Optional<String> fill(CustomerPage page, JobView view, int questions, Problems problems) {
-    return templates.fill("customer", page.view(questions), view.words(), problems);
+  private Optional<String> fill(CustomerPage page, int questions, Problems problems) {
+    return templates.fill("customer", page.view(questions), page.job().words(), problems);
   }
 
-  private Optional<String> care(JobView view, int questions, Problems problems) {
-    CareView page = CareView.of(view, looks.care(), guides, questions);
-    return templates.fill("care", page, view.words(), problems);
+  private Optional<String> care(CustomerPage page, int questions, Problems problems) {
+    CareView care = CareView.of(page, looks.care(), guides, questions);
+    return templates.fill("care", care, page.job().words(), problems);
   }
 
   /**

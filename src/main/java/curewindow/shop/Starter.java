@@ -3,16 +3,16 @@ package curewindow.shop;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.net.URI;
+import java.net.JarURLConnection;
 import java.net.URISyntaxException;
 import java.net.URL;
-import java.nio.file.FileSystem;
-import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Map;
+import java.util.Enumeration;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.jar.JarEntry;
+import java.util.jar.JarFile;
 import java.util.stream.Stream;
 
 /** The files that come with the program: what a new shop starts from. */
@@ -30,10 +30,7 @@ final class Starter {
     }
     try {
       if (url.getProtocol().equals("jar")) {
-        URI jar = URI.create(url.toString().substring(0, url.toString().indexOf('!')));
-        try (FileSystem fs = FileSystems.newFileSystem(jar, Map.of())) {
-          index(fs.getPath(BASE));
-        }
+        index((JarURLConnection) url.openConnection());
       } else {
         index(Path.of(url.toURI()));
       }
@@ -48,6 +45,18 @@ final class Starter {
     try (Stream<Path> all = Files.walk(base)) {
       all.filter(Files::isRegularFile)
           .forEach(f -> files.add(base.relativize(f).toString().replace('\\', '/')));
+    }
+  }
+
+  private void index(JarURLConnection jar) throws IOException {
+    jar.setUseCaches(false);
+    try (JarFile all = jar.getJarFile()) {
+      for (Enumeration<JarEntry> e = all.entries(); e.hasMoreElements(); ) {
+        String name = e.nextElement().getName();
+        if (name.startsWith(BASE + "/") && !name.endsWith("/")) {
+          files.add(name.substring(BASE.length() + 1));
+        }
+      }
     }
   }
 

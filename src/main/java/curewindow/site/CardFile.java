@@ -1,6 +1,7 @@
 package curewindow.site;
 
 import curewindow.handout.HandoutPress;
+import curewindow.handout.PressStart;
 import curewindow.page.JobView;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
@@ -11,6 +12,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
@@ -44,15 +46,27 @@ public final class CardFile {
   public record Result(boolean written, List<String> without, List<Problem> problems) {}
 
   /**
+   * Gets ready to print beside other work.
+   *
+   * @return done when printing is ready
+   */
+  public static CompletableFuture<Void> getReady() {
+    return PressStart.begin();
+  }
+
+  /**
    * Writes the handouts; a file that stands there is replaced only by a whole one.
    *
    * @param jobs some of the shop's good jobs
    * @param choice which handout, on which paper
    * @param file the PDF
+   * @param ready done when printing may begin; see {@link #getReady}
    * @return what became of them
    * @throws IOException where a file cannot be written; the message is for the user
    */
-  public Result write(List<Job> jobs, HandoutChoice choice, Path file) throws IOException {
+  public Result write(
+      List<Job> jobs, HandoutChoice choice, Path file, CompletableFuture<Void> ready)
+      throws IOException {
     Problems problems = new Problems();
     Optional<HandoutPress> press = HandoutPress.read(shop.files(), choice.as(), problems);
     if (press.isEmpty()) {
@@ -62,6 +76,7 @@ public final class CardFile {
         JobViews.of(shop, jobs, clock, tokens).stream()
             .collect(Collectors.partitioningBy(v -> HandoutPress.isFor(v, choice.as())));
     List<JobView> views = sorted.get(true);
+    ready.join();
     Optional<byte[]> pdf = press.get().print(views, choice.sheet(), problems);
     if (pdf.isPresent()) {
       PrintedCards.note(shop, views, choice.as(), clock);
