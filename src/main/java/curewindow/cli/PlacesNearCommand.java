@@ -25,6 +25,9 @@ final class PlacesNearCommand implements Callable<Integer> {
 
   private static final int SHOWN = 5;
 
+  /** Farther away a place is hardly in the same climate; kilometres, our own estimate. */
+  private static final double FAR_KM = 300;
+
   @Spec private CommandSpec spec;
 
   @Parameters(index = "0", paramLabel = "LAT", description = "degrees north, south negative")
@@ -59,6 +62,13 @@ final class PlacesNearCommand implements Callable<Integer> {
     printNearest(nearest, metres, out);
     out.println();
     out.println("Weather there, lent by " + from.name() + " (6.5 K colder for 1000 m higher):");
+    if (nearest.get(0).distanceKm() > FAR_KM) {
+      out.printf(
+          Locale.ROOT,
+          "It is %.0f km away, and the weather there may be of another kind. Better point the place%n"
+              + "to a weather file of a nearer station; docs/weather-files.md tells how.%n",
+          nearest.get(0).distanceKm());
+    }
     printMonths(here, out);
     out.println("  " + here.source());
     out.println();

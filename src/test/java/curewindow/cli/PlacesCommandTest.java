@@ -50,6 +50,14 @@ class PlacesCommandTest {
     says("longitude: -122.2\nheight: 1053\nzone: America/Los_Angeles");
   }
 
+  @Test
+  void saysThatAFarPlaceMayHaveAnotherClimate() {
+    assertEquals(Exit.OK, run("places", "near", "-40", "-100"));
+    assertTrue(said.contains("may be of another kind"), said);
+    assertEquals(Exit.OK, run("places", "near", "47.86", "-122.20"));
+    assertFalse(said.contains("may be of another kind"), said);
+  }
+
   private double number(String pattern) {
     return said.lines()
         .filter(l -> l.matches(pattern))

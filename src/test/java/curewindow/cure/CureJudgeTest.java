@@ -22,7 +22,7 @@ class CureJudgeTest {
     return CureJudge.PLANS;
   }
 
-  /** All sites, every third day, as {@code docs/cure.md} shows it; with {@code -Djudge=true}. */
+  /** All sites, every third day, as {@code docs/judged.md} shows it; with {@code -Djudge=true}. */
   @ParameterizedTest
   @MethodSource("plans")
   @Tag("judge")

@@ -134,11 +134,11 @@ class TradeRangesTest {
   /** To the twentieth part, so that a better climate table need not touch the document. */
   @Test
   void documentsTheFiguresAsTheyAre() throws IOException {
-    List<String> document = Files.readAllLines(Path.of("docs/cure.md"));
+    List<String> document = Files.readAllLines(Path.of("docs/judged.md"));
     for (Parking parking : List.of(Parking.OUTSIDE, Parking.GARAGE)) {
       List<String> lines = TradeTable.markdown(parking);
       int at = document.indexOf(lines.get(0));
-      assertTrue(at >= 0, "docs/cure.md has no table for " + parking.id());
+      assertTrue(at >= 0, "docs/judged.md has no table for " + parking.id());
       for (int i = 1; i < lines.size(); i++) {
         assertSimilar(lines.get(i), document.get(at + i));
       }
@@ -151,7 +151,10 @@ class TradeRangesTest {
     assertEquals(now.length, then.length, documented);
     for (int i = 0; i < now.length; i++) {
       assertEquals(
-          now[i], then[i], 0.05 * now[i] + 1, "renew docs/cure.md as told there: " + documented);
+          now[i],
+          then[i],
+          0.05 * now[i] + 1,
+          "renew docs/judged.md as docs/cure.md tells: " + documented);
     }
   }
 

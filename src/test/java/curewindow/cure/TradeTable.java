@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * How long the starting holds last in hot, mild and cold places: the table in docs/cure.md.
+ * How long the starting holds last in hot, mild and cold places: the table in docs/judged.md.
  * Finished at 14:00 in a bay of 20 C and 50 %, picked up at 16:00, mid-tone paint, mean over eight
  * starts in the month.
  */
@@ -65,7 +65,7 @@ final class TradeTable {
         .get(0);
   }
 
-  /** Prints the table of docs/cure.md. */
+  /** Prints the table of docs/judged.md. */
   public static void main(String[] arguments) {
     for (Parking parking : List.of(Parking.OUTSIDE, Parking.GARAGE)) {
       System.out.println(String.join("\n", markdown(parking)) + "\n");

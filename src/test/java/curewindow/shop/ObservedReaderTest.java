@@ -213,6 +213,16 @@ class ObservedReaderTest {
   }
 
   @Test
+  void aFolderInThePlaceOfTheFileIsTold() throws IOException {
+    Files.createDirectories(dir.resolve(ObservedReader.FILE));
+    ShopRead read = TestShops.read(dir);
+    assertEquals(1, read.problems().size());
+    assertEquals(Severity.ERROR, read.problems().get(0).severity());
+    assertTrue(TestShops.lines(read).get(0).contains("is no file that can be read"));
+    assertEquals(1, read.jobs().size());
+  }
+
+  @Test
   void withoutTheFileNothingWasMeasured() {
     assertTrue(TestShops.read(dir).observed().isEmpty());
   }
