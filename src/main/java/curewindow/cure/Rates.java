@@ -55,7 +55,8 @@ final class Rates {
       case DRY_OUT -> dryOut(film, vapour);
       case BOND -> bond(film, bondEnergy);
       case CROSSLINK ->
-          crosslink(film, 100 * vapour / Psychrometrics.saturationPressure(air), bondEnergy);
+          crosslink(
+              film, 100 * vapour / Psychrometrics.saturationPressureOverWater(air), bondEnergy);
     };
   }
 

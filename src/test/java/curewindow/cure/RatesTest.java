@@ -25,12 +25,22 @@ class RatesTest {
     assertEquals(1, Rates.inBay(driver, new Bay(23, 50), BOND));
   }
 
+  /** Also in frost, where humidity stays that over water. */
   @ParameterizedTest
-  @EnumSource(Driver.class)
-  void isTheSameInTheBayAndInTheWeather(Driver driver) {
-    double dewPoint = Psychrometrics.dewPoint(12, 65);
+  @CsvSource({
+    "DRY_OUT, 12",
+    "DRY_OUT, -8",
+    "BOND, 12",
+    "BOND, -8",
+    "CROSSLINK, 12",
+    "CROSSLINK, -8"
+  })
+  void isTheSameInTheBayAndInTheWeather(Driver driver, double air) {
+    double dewPoint = Psychrometrics.dewPoint(air, 65);
     assertEquals(
-        Rates.inBay(driver, new Bay(12, 65), BOND), Rates.of(driver, 12, 12, dewPoint, BOND), 1e-9);
+        Rates.inBay(driver, new Bay(air, 65), BOND),
+        Rates.of(driver, air, air, dewPoint, BOND),
+        1e-9);
   }
 
   /** Computed by hand from the stated equation with the standard's vapour pressures. */
