@@ -119,7 +119,8 @@ final class Contact {
     }
     List<LocalDate> closed = shop.closed().stream().sorted().toList();
     if (!closed.isEmpty()) {
-      String dates = String.join("; ", closed.stream().map(words::date).toList());
+      String between = words.text("page.hours.between");
+      String dates = String.join(between, closed.stream().map(words::date).toList());
       pairs.add(new Pair(words.text("page.hours.closed-days"), dates));
     }
     return pairs;

@@ -67,7 +67,7 @@ public final class JobFacts implements GuideFacts {
     String[] parts = name.split("\\.", 3);
     return switch (parts[0]) {
       case "hold" -> parts.length == 3 ? hold(parts[1], parts[2]) : Optional.empty();
-      case "shop" -> parts.length == 2 ? shop(view.shop(), parts[1]) : Optional.empty();
+      case "shop" -> parts.length == 2 ? shop(view.shop(), parts[1], words) : Optional.empty();
       case "job" -> parts.length == 2 ? job(parts[1]) : Optional.empty();
       default -> parts.length == 2 ? ofService(parts[0], parts[1]) : Optional.empty();
     };
@@ -105,16 +105,21 @@ public final class JobFacts implements GuideFacts {
     return words.text("page.until-safe", Map.of("when", when));
   }
 
-  /** A value of the shop's own; the same on every page. */
-  static Optional<String> shop(Shop shop, String what) {
-    return switch (what) {
-      case "name" -> Optional.of(shop.name());
-      case "phone" -> Optional.of(shop.phone());
-      case "email" -> shop.email();
-      case "address" ->
-          Optional.of(shop.street()).filter(s -> !s.isEmpty()).map(s -> String.join(", ", s));
-      default -> Optional.empty();
-    };
+  /**
+   * A value of the shop's own; the same on every page. Among words from right to left it stands
+   * between isolates (UAX 9), so that a number keeps its plus and a house its street.
+   */
+  static Optional<String> shop(Shop shop, String what, Words words) {
+    Optional<String> value =
+        switch (what) {
+          case "name" -> Optional.of(shop.name());
+          case "phone" -> Optional.of(shop.phone());
+          case "email" -> shop.email();
+          case "address" ->
+              Optional.of(shop.street()).filter(s -> !s.isEmpty()).map(s -> String.join(", ", s));
+          default -> Optional.empty();
+        };
+    return value.map(v -> words.rightToLeft() ? "\u2068" + v + "\u2069" : v);
   }
 
   private Optional<String> job(String what) {

@@ -40,7 +40,7 @@ public final class PublicFacts implements GuideFacts {
     String[] parts = name.split("\\.", 3);
     String last = parts[parts.length - 1];
     return switch (parts[0]) {
-      case "shop" -> JobFacts.shop(shop, last);
+      case "shop" -> JobFacts.shop(shop, last, words);
       case "hold", "job" -> Optional.of(generic(last));
       default -> Optional.of(generic(parts[0]));
     };
