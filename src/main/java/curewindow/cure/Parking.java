@@ -12,8 +12,11 @@ public enum Parking {
   SHADE("shade"),
   /** Under a roof and behind walls, without heating. */
   GARAGE("garage"),
-  /** In a heated garage, never below 16 degrees Celsius. */
+  /** In a heated garage, never below {@link #HEATED_LEAST}. */
   HEATED("heated");
+
+  /** The least temperature in a heated garage, degrees Celsius; common practice, no source. */
+  public static final double HEATED_LEAST = 16;
 
   private final String id;
 

@@ -13,9 +13,6 @@ final class SurfaceHours {
   /** How much warmer a garage is than the mean of the last 24 hours, K; common practice. */
   static final double GARAGE_EXCESS = 2;
 
-  /** The least temperature in a heated garage, degrees Celsius; common practice. */
-  static final double HEATED_LEAST = 16;
-
   /** Share of the sun that reaches a car in the shade; common practice. */
   static final double SHADE_SHARE = 0.15;
 
@@ -116,7 +113,7 @@ final class SurfaceHours {
     return switch (parking) {
       case OUTSIDE, SHADE -> outside;
       case GARAGE -> garage;
-      case HEATED -> Math.max(outside, HEATED_LEAST);
+      case HEATED -> Math.max(outside, Parking.HEATED_LEAST);
     };
   }
 

@@ -4,6 +4,7 @@ import curewindow.cure.Parking;
 import curewindow.cure.ParkingPlan;
 import curewindow.cure.Release;
 import curewindow.cure.Timeline;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -12,6 +13,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * The ways in which a car may really stand, each with its dates. Ways with equal dates are one
@@ -64,13 +66,25 @@ public record Parkings(List<Case> cases, int index) {
   }
 
   /**
-   * The ways in which a car may stand other than as its job says.
+   * The ways in which a car may stand other than as its job says. Nobody heats a garage where and
+   * when it is as warm outside as a heated one: there it is no choice.
    *
-   * @param noted what the job says
-   * @return the sensible ways without that one
+   * @param noted the job as the shop noted it
+   * @return the sensible ways without the noted one
    */
-  public static List<ParkingPlan> others(ParkingPlan noted) {
-    return SENSIBLE.stream().filter(plan -> !plan.equals(noted)).toList();
+  public static List<ParkingPlan> others(JobView noted) {
+    return SENSIBLE.stream()
+        .filter(plan -> !plan.equals(noted.job().parking()))
+        .filter(plan -> plan.night() != Parking.HEATED || isHeatingTime(noted))
+        .toList();
+  }
+
+  /** Whether the month of the pickup or the next one is colder, in the mean, than with heating. */
+  private static boolean isHeatingTime(JobView noted) {
+    LocalDate pickup = noted.timeline().pickup().atZone(noted.timeline().zone()).toLocalDate();
+    return Stream.of(pickup, pickup.plusMonths(1))
+        .map(day -> noted.place().normals().get(day.getMonthValue() - 1))
+        .anyMatch(m -> (m.dailyMin() + m.dailyMax()) / 2 < Parking.HEATED_LEAST);
   }
 
   /**
@@ -84,7 +98,7 @@ public record Parkings(List<Case> cases, int index) {
     Map<List<End>, Case> cases = new LinkedHashMap<>();
     add(cases, "", noted.job().parking(), noted.timeline());
     Function<ParkingPlan, Timeline> told = p -> noted.withTimeline(dates.get(p)).timeline();
-    others(noted.job().parking()).stream()
+    others(noted).stream()
         .filter(dates::containsKey)
         .forEach(plan -> add(cases, folder(plan), plan, told.apply(plan)));
     return cases.size() < 2 ? NONE : new Parkings(List.copyOf(cases.values()), 0);

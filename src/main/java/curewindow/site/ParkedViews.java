@@ -25,7 +25,7 @@ final class ParkedViews {
    */
   static List<JobView> of(LoadedShop shop, JobView noted) {
     Map<ParkingPlan, Timeline> dates =
-        Parkings.others(noted.job().parking()).parallelStream()
+        Parkings.others(noted).parallelStream()
             .collect(
                 Collectors.toMap(
                     Function.identity(),

@@ -1,9 +1,12 @@
 package curewindow.page;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import curewindow.climate.MonthNormals;
+import curewindow.climate.Place;
 import curewindow.cure.Parking;
 import curewindow.cure.ParkingPlan;
 import curewindow.cure.Release;
@@ -13,6 +16,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -48,7 +52,7 @@ class ParkedTest {
   /** Outside a day later, in the shade two days, garages as noted. */
   private static Parkings cases(JobView noted) {
     Map<ParkingPlan, Timeline> dates = new LinkedHashMap<>();
-    for (ParkingPlan plan : Parkings.others(NOTED)) {
+    for (ParkingPlan plan : Parkings.others(noted)) {
       int hours = Map.of(Parking.OUTSIDE, 24, Parking.SHADE, 48).getOrDefault(plan.day(), 0);
       dates.put(plan, later(noted, hours));
     }
@@ -86,11 +90,50 @@ class ParkedTest {
     assertThrows(IllegalArgumentException.class, () -> cases.showing(-1));
   }
 
+  /** Published normals, from memory: Seattle in December 5.6 degrees, Dubai 21.4, in June 34.2. */
+  @Test
+  void aHeatedGarageIsNoChoiceWhereAndWhenNobodyHeats() {
+    assertTrue(offersHeated(-8, 8, 5));
+    assertTrue(offersHeated(2.8, 8.3, 5.6));
+    assertFalse(offersHeated(16.6, 26.2, 20));
+    assertFalse(offersHeated(28.6, 39.8, 34));
+    assertTrue(offersHeated(11.9, 20, 12), "15.95 on average");
+    assertFalse(offersHeated(12.1, 20, 12), "16.05 on average");
+  }
+
+  private static boolean offersHeated(double least, double most, double dewPoint) {
+    JobView view = Demo.tint().view();
+    MonthNormals month = new MonthNormals(least, most, Math.min(dewPoint, most), 4);
+    Place place =
+        new Place(
+            "there",
+            "There",
+            view.place().latitude(),
+            view.place().longitude(),
+            100,
+            view.place().zone(),
+            Collections.nCopies(12, month),
+            "from memory");
+    JobView there =
+        new JobView(
+            view.job(),
+            view.shop(),
+            view.catalogue(),
+            place,
+            view.timeline(),
+            view.words(),
+            view.address(),
+            view.token(),
+            view.printed(),
+            view.parkings());
+    return Parkings.others(there).stream().anyMatch(p -> p.night() == Parking.HEATED);
+  }
+
   @Test
   void whereParkingMakesNoDifferenceNothingIsAsked() {
     JobView noted = Demo.tint().view();
     Map<ParkingPlan, Timeline> same = new LinkedHashMap<>();
-    Parkings.others(NOTED).forEach(plan -> same.put(plan, noted.timeline()));
+    Parkings.others(noted).forEach(plan -> same.put(plan, noted.timeline()));
     assertEquals(Parkings.NONE, Parkings.of(noted, same));
     assertTrue(Jsoup.parse(html(noted)).select("#parking").isEmpty());
   }
