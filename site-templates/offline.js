@@ -1,12 +1,35 @@
 // Keeps a copy of one customer's pages, so that they open without a network. The network comes first,
-// so that new dates are seen at once; the copy stands in where it does not answer. VERSION and FILES
-// stand before this text and change with any of the pages.
+// so that new dates are seen at once; the copy stands in where it does not answer, or not within
+// PATIENCE, and says on its face that it is one, and of which day. VERSION, FILES, LANG and KEPT stand
+// before this text and change with any of the pages.
 (function () {
-var here = self.registration.scope, name = here + VERSION;
+var here = self.registration.scope, name = here + VERSION, PATIENCE = 4000;
 function plain(url) { return String(url).split(/[?#]/)[0].replace(/index\.html$/, ""); }
+// The same answer with other headers; what its bytes were packed in is no more.
+function remade(answer, body, day) {
+var heads = new Headers(answer.headers);
+heads.delete("content-encoding");
+heads.delete("content-length");
+if (day) heads.set("x-kept", day);
+return new Response(body, { headers: heads });
+}
 function put(store, url, answer) {
-if (answer.ok) return store.put(plain(url), answer);
+if (answer.ok) return store.put(plain(url), remade(answer, answer.body, String(Date.now())));
 if (answer.status === 404 || answer.status === 410) return store.delete(plain(url));
+return Promise.resolve();
+}
+function dayOf(copy) {
+return new Intl.DateTimeFormat(LANG + "-u-nu-latn", { weekday: "long", day: "numeric", month: "long" })
+.format(new Date(+copy.headers.get("x-kept")));
+}
+function shown(copy) {
+if (!/html/.test(copy.headers.get("content-type"))) return copy;
+return copy.text().then(function (html) {
+var line = KEPT.replace("{day}", dayOf(copy)).replace(/&/g, "&amp;").replace(/</g, "&lt;");
+return remade(copy, html.replace(/<main[^>]*>/, function (main) {
+return main + '<p class=card id=kept>' + line + "</p>";
+}));
+});
 }
 self.addEventListener("install", function (event) {
 event.waitUntil(caches.open(name).then(function (store) {
@@ -27,14 +50,17 @@ self.addEventListener("fetch", function (event) {
 var asked = event.request;
 if (asked.method !== "GET" || asked.url.indexOf(here) !== 0) return;
 event.respondWith(caches.open(name).then(function (store) {
-return fetch(asked, { cache: "no-cache" }).then(function (answer) {
-event.waitUntil(Promise.resolve(put(store, asked.url, answer.clone())));
-return answer;
-}, function (lost) {
 return store.match(plain(asked.url)).then(function (copy) {
-if (copy) return copy;
-throw lost;
+// An answer counts when all of it is here.
+var network = fetch(asked, { cache: "no-cache" }).then(function (answer) {
+return put(store, asked.url, answer.clone()).then(function () { return answer; }, function (lost) {
+if (copy) throw lost;
+return answer;
 });
+});
+if (!copy) return network;
+var late = new Promise(function (unused, fail) { setTimeout(fail, PATIENCE); });
+return Promise.race([network, late]).catch(function () { return shown(copy); });
 });
 }));
 });

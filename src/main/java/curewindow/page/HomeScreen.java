@@ -57,7 +57,13 @@ public final class HomeScreen {
             .filter(name -> !name.endsWith(".ics") || name.endsWith("care.ics"))
             .map(name -> quoted("./" + name.replaceFirst("(^|/)index\\.html$", "$1")))
             .collect(Collectors.joining(","));
-    String head = "var VERSION=" + quoted(version(kept)) + ",FILES=[" + names + "];\n";
+    String lines =
+        ",LANG="
+            + quoted(view.words().language())
+            + ",KEPT="
+            + quoted(view.words().text("page.kept", Map.of("day", "{day}")))
+            + ";\n";
+    String head = "var VERSION=" + quoted(version(kept)) + ",FILES=[" + names + "]" + lines;
     return Map.of(MANIFEST, kept.get(MANIFEST), WORKER, head + worker + "\n");
   }
 

@@ -2,17 +2,24 @@ package curewindow.site;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.page.Browser;
 import java.io.IOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -93,12 +100,15 @@ class OfflineTest {
       browser.go("about:blank").go(page.resolve(file).toString());
       assertTrue(browser.seen("body").contains("Mara"), file + ": " + browser.seen("body"));
     }
+    assertKept(true);
+    aNetworkThatAnswersNothingDoesNotKeepAnyoneWaiting(page, port);
     edit("first-name: Mara", "first-name: Noor");
     press();
     try (ViewServer again = ViewServer.start(out, port)) {
       assertEquals(port, again.address().getPort());
       browser.go("about:blank").go(page + "#main");
       assertTrue(browser.seen("h1").startsWith("Noor"), "the network comes first");
+      assertKept(false);
       browser.go(page + "?again");
       waitFor(
           "(window.names||(caches.keys().then(k=>window.names=k),[])).length===1"
@@ -108,6 +118,32 @@ class OfflineTest {
     }
     browser.go("about:blank").go(page.toString() + "#main");
     assertTrue(browser.seen("h1").startsWith("Noor"), "the copy follows the network");
+  }
+
+  /** Connections are taken, and then nothing comes, as where a network has no way on. */
+  private void aNetworkThatAnswersNothingDoesNotKeepAnyoneWaiting(URI page, int port)
+      throws IOException {
+    try (ServerSocket silent = new ServerSocket(port, 50, InetAddress.getLoopbackAddress())) {
+      Instant start = Instant.now();
+      browser.clock(Instant.parse("2026-11-25T00:00:00Z")).go("about:blank").go(page.toString());
+      assertTrue(browser.seen("h1").startsWith("Mara"), browser.seen("h1"));
+      assertTrue(Duration.between(start, Instant.now()).toSeconds() < 15, "shown soon");
+      assertKept(true);
+      String soon = browser.seen(".answer [data-in]");
+      browser.later(Duration.ofDays(2));
+      assertNotEquals(soon, browser.seen(".answer [data-in]"), "a copy goes by the clock, too");
+      browser.trueClock();
+      assertFalse(silent.isClosed());
+    }
+  }
+
+  /** The phone keeps its copy today, by the machine's clock. */
+  private void assertKept(boolean expected) {
+    String today =
+        LocalDate.now().format(DateTimeFormatter.ofPattern("EEEE, MMMM d", Locale.ENGLISH));
+    String line = browser.seen("#kept");
+    assertEquals(expected, line.contains("the copy that your phone kept on " + today), line);
+    assertEquals(expected, !line.isEmpty(), line);
   }
 
   @Test
