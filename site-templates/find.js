@@ -1,7 +1,8 @@
 // Looks words up while they are typed, says how many places were found, keeps them in the address.
+// The index is loaded when somebody starts to ask.
 (function () {
-  var volume = JSON.parse(document.getElementById('volume').textContent);
-  var index = lookup.open(volume.index);
+  var index;
+  var loading;
   var form = document.querySelector('form.ask');
   var field = form.elements.q;
   var hits = document.getElementById('hits');
@@ -30,8 +31,21 @@
     }
     if (end < pieces.length) into.append(' …');
   }
+  function load() {
+    if (loading) return;
+    loading = node('script', '', document.head);
+    loading.onload = function () {
+      index = lookup.open(volume.index);
+      show(false);
+    };
+    loading.onerror = function () { loading = null; };
+    loading.src = 'find-index.js';
+  }
   function show(address) {
     var asked = field.value.trim();
+    if (asked) load();
+    if (address) keep(asked);
+    if (!index) return;
     var found = asked ? lookup.ask(index, asked) : [];
     list.textContent = '';
     found.forEach(function (hit) {
@@ -47,18 +61,19 @@
     hits.hidden = !asked;
     said.textContent = asked ? volume.said[found.length] : '';
     tell.textContent = said.textContent;
-    if (address) {
-      try {
-        history.replaceState(null, '', asked ? '?q=' + encodeURIComponent(asked) : location.pathname);
-      } catch (e) {
-        // Some browsers keep the address of a file as it is; the words are found all the same.
-      }
+  }
+  function keep(asked) {
+    try {
+      history.replaceState(null, '', asked ? '?q=' + encodeURIComponent(asked) : location.pathname);
+    } catch (e) {
+      // Some browsers keep the address of a file as it is; the words are found all the same.
     }
   }
   function read() {
     field.value = new URLSearchParams(location.search).get('q') || '';
     show(false);
   }
+  field.addEventListener('focus', load);
   field.addEventListener('input', function () {
     clearTimeout(waiting);
     waiting = setTimeout(show, 150, true);

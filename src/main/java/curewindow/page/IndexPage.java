@@ -23,7 +23,7 @@ final class IndexPage {
   }
 
   PublicView.Finder finder(String script) {
-    return new PublicView.Finder(letters(), script, data());
+    return new PublicView.Finder(letters(), script);
   }
 
   private List<PublicView.Letter> letters() {
@@ -47,6 +47,14 @@ final class IndexPage {
   private PublicView.Place place(int number) {
     Book.Spot spot = book.spots().get(number);
     return new PublicView.Place(spot.href(), spot.title(), spot.chapter().title());
+  }
+
+  /**
+   * The file that the script loads: it defines {@code lookup} and {@code volume}. It is a script
+   * and no data, as pages opened from a disk may load scripts only.
+   */
+  String loaded(String engine) {
+    return engine + "\nvar volume = " + data() + ";\n";
   }
 
   private String data() {

@@ -18,10 +18,22 @@ record PublicLooks(Look still, Look finding, Optional<SearchPress> search) {
   static PublicLooks read(ShopFiles files, Problems problems) {
     Optional<SearchPress> search = SearchPress.read(files, problems);
     String find = files.text(Templates.FOLDER + "/find.js", problems).orElse("");
-    String script = search.map(SearchPress::script).orElse("") + "\n" + find;
     String style = Look.still(files, Look.OPEN, problems).style();
     return new PublicLooks(
-        asking(Look.of(style, "")), asking(Look.of(style, Slim.script(script))), search);
+        asking(Look.of(style, "")), asking(finding(Look.of(style, Slim.script(find)))), search);
+  }
+
+  /**
+   * A script that the policy allows by its hash may load another one (Content Security Policy Level
+   * 3, 8.2); browsers that do not know of this take it from the page's own host.
+   */
+  private static Look finding(Look look) {
+    String hash = look.policy().replaceFirst("(?s).*script-src ([^;]*);.*", "$1");
+    return new Look(
+        look.style(),
+        look.script(),
+        look.policy()
+            .replace("script-src " + hash, "script-src " + hash + " 'strict-dynamic' 'self'"));
   }
 
   private static Look asking(Look look) {
@@ -33,5 +45,10 @@ record PublicLooks(Look still, Look finding, Optional<SearchPress> search) {
 
   String searchScript() {
     return finding.script();
+  }
+
+  /** What searches, with the library's licence. */
+  String engine() {
+    return search.map(SearchPress::script).map(Slim::script).orElse("");
   }
 }

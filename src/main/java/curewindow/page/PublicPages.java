@@ -59,10 +59,15 @@ final class PublicPages {
             found -> {
               for (int i = 0; i < books.size(); i++) {
                 Book book = books.get(i);
-                PublicView.Finder finder =
-                    new IndexPage(book, found.get(i)).finder(looks.searchScript());
+                IndexPage index = new IndexPage(book, found.get(i));
                 filling.put(
-                    site.file(book, PublicSite.FIND), "find", book, views.find(book, finder));
+                    site.file(book, PublicSite.FIND),
+                    "find",
+                    book,
+                    views.find(book, index.finder(looks.searchScript())));
+                filling
+                    .pages()
+                    .put(site.file(book, PublicSite.LOOKUP), index.loaded(looks.engine()));
               }
             });
     filling.pages().put("sitemap.xml", SiteMap.xml(site.map()));

@@ -11,6 +11,9 @@ final class PublicSite {
   static final String HOME = "index.html";
   static final String FIND = "find.html";
 
+  /** What the index's script loads when somebody starts to look words up. */
+  static final String LOOKUP = "find-index.js";
+
   private final Shop shop;
   private final List<Book> books;
 

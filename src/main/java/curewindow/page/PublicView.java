@@ -58,11 +58,11 @@ record PublicView(
       Optional<CustomerView.Link> next) {}
 
   /**
-   * The printed index and what the script needs.
+   * The printed index.
    *
-   * @param data texts and search index as JSON
+   * @param script looks words up, once it has loaded what stands in {@link PublicSite#LOOKUP}
    */
-  record Finder(List<Letter> letters, String script, String data) {}
+  record Finder(List<Letter> letters, String script) {}
 
   /** A letter of the index. */
   record Letter(String text, String id, List<Word> words) {}

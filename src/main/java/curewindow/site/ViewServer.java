@@ -2,6 +2,7 @@ package curewindow.site;
 
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.net.InetAddress;
@@ -10,16 +11,19 @@ import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.stream.Stream;
+import java.util.zip.GZIPOutputStream;
 
 /**
  * Serves the public part of an output folder to browsers on this machine only, as a plain web host
- * would: {@code index.html} for folders, {@code 404.html} for what is not there. It never serves
- * the private {@code office} folder.
+ * would: {@code index.html} for folders, {@code 404.html} for what is not there, gzipped for who
+ * takes that. It never serves the private {@code office} folder.
  */
 public final class ViewServer implements AutoCloseable {
 
@@ -133,6 +137,13 @@ public final class ViewServer implements AutoCloseable {
   private static void send(HttpExchange exchange, int status, Path file) throws IOException {
     byte[] body = Files.readAllBytes(file);
     exchange.getResponseHeaders().set("Content-Type", type(file));
+    if (!type(file).equals("image/png")) {
+      exchange.getResponseHeaders().set("Vary", "Accept-Encoding");
+      if (takesGzip(exchange.getRequestHeaders().getOrDefault("Accept-Encoding", List.of()))) {
+        exchange.getResponseHeaders().set("Content-Encoding", "gzip");
+        body = gzipped(body);
+      }
+    }
     exchange.getResponseHeaders().set("X-Content-Type-Options", "nosniff");
     exchange.getResponseHeaders().set("Cache-Control", "no-store");
     if (exchange.getRequestMethod().equals("HEAD")) {
@@ -146,6 +157,23 @@ public final class ViewServer implements AutoCloseable {
         to.write(body);
       }
     }
+  }
+
+  /** RFC 9110 section 12.5.3; what is named with a weight of 0 is not wanted. */
+  private static boolean takesGzip(List<String> accepted) {
+    return accepted.stream()
+        .flatMap(line -> Stream.of(line.toLowerCase(Locale.ROOT).split(",")))
+        .map(coding -> coding.replaceAll("\\s", ""))
+        .filter(coding -> coding.matches("gzip(;.*)?"))
+        .anyMatch(coding -> !coding.matches("gzip;q=0(\\.0*)?"));
+  }
+
+  private static byte[] gzipped(byte[] body) throws IOException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (GZIPOutputStream gzip = new GZIPOutputStream(bytes)) {
+      gzip.write(body);
+    }
+    return bytes.toByteArray();
   }
 
   private static String type(Path file) {

@@ -89,6 +89,31 @@ class FindPageTest {
     assertTrue(browser.allSeen(".index dt").size() > 50);
   }
 
+  /** The index is heavy; who reads the printed one does not load it. */
+  @Test
+  void theIndexIsLoadedWhenSomebodyStartsToAsk() throws Exception {
+    browser.go(site.resolve("en/find.html"));
+    Thread.sleep(300);
+    assertEquals(List.of(), loaded());
+    browser.run("document.querySelector('#q').focus()");
+    Thread.sleep(500);
+    assertEquals(List.of("find-index.js"), loaded());
+    browser.run("document.querySelector('#q').blur();document.querySelector('#q').focus()");
+    browser.run("document.querySelector('.ask button').click()");
+    Thread.sleep(300);
+    assertEquals(List.of(), loaded(), "once is enough");
+    String page = Files.readString(site.resolve("en/find.html"));
+    assertTrue(Weight.of(page) < 12_000, "the page alone weighs " + Weight.of(page));
+    assertEquals(List.of(), browser.complaints());
+  }
+
+  private static List<String> loaded() {
+    return browser.requests().stream()
+        .filter(r -> r.endsWith(".js"))
+        .map(r -> r.replaceFirst(".*/", ""))
+        .toList();
+  }
+
   @Test
   void noPageAsksForAnythingElseOrIsStoppedByItsPolicy() {
     for (String page :

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.net.Socket;
 import java.net.URI;
@@ -13,6 +14,8 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.zip.GZIPInputStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -59,6 +62,37 @@ class ViewServerTest {
     assertEquals("application/manifest+json", type("C/TOKEN/care.webmanifest"));
     assertEquals(404, get("nothing").statusCode());
     assertEquals("not here", get("nothing").body());
+  }
+
+  /** RFC 9110: 8.4.1.3 (gzip), 12.5.3 (a weight of 0 is a refusal), 12.5.5 (Vary). */
+  @Test
+  void packsWhatIsTextForWhoTakesIt() throws Exception {
+    Files.write(out.resolve("site/icon.png"), new byte[] {1, 2});
+    HttpResponse<byte[]> packed = get("C/TOKEN/", "br, gzip;q=0.5");
+    assertEquals("gzip", packed.headers().firstValue("Content-Encoding").orElse(""));
+    assertEquals("Accept-Encoding", packed.headers().firstValue("Vary").orElse(""));
+    assertEquals(
+        "page",
+        new String(
+            new GZIPInputStream(new ByteArrayInputStream(packed.body())).readAllBytes(),
+            StandardCharsets.UTF_8));
+    assertEquals("gzip", get("nothing", "gzip").headers().firstValue("Content-Encoding").get());
+    for (String refused : List.of("br", "gzip;q=0", "gzip; q=0.00, br", "identity")) {
+      HttpResponse<byte[]> plain = get("C/TOKEN/", refused);
+      assertTrue(plain.headers().firstValue("Content-Encoding").isEmpty(), refused);
+      assertEquals("Accept-Encoding", plain.headers().firstValue("Vary").orElse(""));
+      assertEquals("page", new String(plain.body(), StandardCharsets.UTF_8));
+    }
+    assertTrue(get("icon.png", "gzip").headers().firstValue("Content-Encoding").isEmpty());
+    assertTrue(raw("GET / HTTP/1.1").endsWith("home"), "who asks for nothing gets it plain");
+  }
+
+  private HttpResponse<byte[]> get(String path, String accepted) throws Exception {
+    HttpRequest request =
+        HttpRequest.newBuilder(view.address().resolve(path))
+            .header("Accept-Encoding", accepted)
+            .build();
+    return client.send(request, HttpResponse.BodyHandlers.ofByteArray());
   }
 
   @Test
