@@ -23,16 +23,17 @@ final class CarPicture {
 
   /**
    * What fills the spots of a service, as a tile of 6 by 6, the first service's first. Each is
-   * strokes only, so that one rule inks them all.
+   * strokes only, so that one rule inks them all. Where a film lies under a coating both are seen:
+   * the rings of the second stand clear of the lines of all others.
    */
   static final List<String> PATTERNS =
       List.of(
           "M-1 1 1-1M0 6 6 0M5 7 7 5",
-          "M1 2a1 1 0 0 0 2 0 1 1 0 0 0-2 0M4 5a1 1 0 0 0 2 0 1 1 0 0 0-2 0",
-          "M0 1h6M1 0v6",
-          "M0 2h6M0 5h6",
-          "M-1 5 1 7M0 0 6 6M5-1 7 1",
-          "M2 0v6M5 0v6");
+          "M.7 1.5a.8.8 0 0 0 1.6 0 .8.8 0 0 0-1.6 0M3.7 4.5a.8.8 0 0 0 1.6 0 .8.8 0 0 0-1.6 0",
+          "M0 3h6M3 0v6",
+          "M0 0h6M0 3h6M0 6h6",
+          "M-1 2 4 7M2-1 7 4",
+          "M0 0v6M3 0v6M6 0v6");
 
   /** Room between a number and the edge of the picture. */
   private static final int EDGE = CarMarks.RADIUS + 2;

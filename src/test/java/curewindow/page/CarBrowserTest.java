@@ -68,6 +68,26 @@ class CarBrowserTest {
     }
   }
 
+  /** A coating over a film: rings between lines, not one grey. Lines are 0.7 wide. */
+  @Test
+  void theSecondServicesRingsStandClearOfTheLinesOfAllOthers() {
+    List<?> gaps =
+        (List<?>)
+            browser
+                .go("about:blank")
+                .run(
+                    "var points=arguments[0].map(d=>{var p=document.createElementNS("
+                        + "'http://www.w3.org/2000/svg','path');p.setAttribute('d',d);var a=[];"
+                        + "for(var s=0;s<p.getTotalLength();s+=.05)a.push(p.getPointAtLength(s));"
+                        + "return a});return points.map((o,i)=>i===1?9:Math.min(...o.flatMap(q=>"
+                        + "points[1].filter((r,n)=>n%3===0).map(r=>Math.hypot(q.x-r.x,q.y-r.y)))))",
+                    CarPicture.PATTERNS);
+    assertEquals(CarPicture.PATTERNS.size(), gaps.size());
+    for (Object gap : gaps) {
+      assertTrue(((Number) gap).doubleValue() > 0.69, gaps.toString());
+    }
+  }
+
   @Test
   void aSpotLeadsToItsEntryByTapAndByKey() throws IOException {
     Path page = Files.writeString(folder.resolve("index.html"), Demo.tint().html());

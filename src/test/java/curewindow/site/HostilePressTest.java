@@ -13,7 +13,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.regex.Matcher;
 import java.util.stream.Stream;
+import org.jsoup.Jsoup;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.ObjectMapper;
@@ -43,7 +45,13 @@ class HostilePressTest {
           "<meta http-equiv=refresh content='0;url=data:text/html,x'>",
           "<base href=//evil.example/>",
           "%3Cscript%3Etop.fired=1%3C/script%3E&lt;script&gt;",
-          "[[${7*7}]] ${7*7} #{page.title} __${7*7}__ {when} '{' `");
+          "[[${7*7}]] ${7*7} #{page.title} __${7*7}__ {when} '{' `",
+          "(= shop.name =) }</style><style>*{display:none}",
+          "END:VCARD;,\\nBEGIN:VALARM\\,:\\");
+
+  /** Signs that turn the text after them round, and line breaks; refused when they are read. */
+  private static final List<String> REFUSED =
+      List.of("\u202Eturned", "\u2067turned", "a\u2066b", "a\r\nEND:VCALENDAR", "a\u0000b");
 
   private static final ObjectMapper QUOTING = new ObjectMapper();
 
@@ -88,6 +96,66 @@ class HostilePressTest {
     assertTrue(pages >= 2 * HOSTILE.size(), pages + " pages");
   }
 
+  /** Data, address cards and calendars are read by others; they say the same and no more. */
+  @Test
+  void dataAddressCardsAndCalendarsStayWhole() throws IOException {
+    Path site = press(shop()).resolve("site");
+    List<Path> all;
+    try (Stream<Path> files = Files.walk(site)) {
+      all = files.filter(Files::isRegularFile).toList();
+    }
+    int data = 0;
+    int calendars = 0;
+    for (Path file : all) {
+      String name = file.toString();
+      if (name.endsWith(".html") || name.endsWith(".webmanifest")) {
+        String text = Files.readString(file);
+        List<String> json =
+            name.endsWith(".html")
+                ? Jsoup.parse(text).select("script[type=application/ld+json]").stream()
+                    .map(e -> e.data())
+                    .toList()
+                : List.of(text);
+        data += json.size();
+        json.forEach(QUOTING::readTree);
+      } else if (name.endsWith(".ics")) {
+        calendars++;
+        List<String> lines = Files.readAllLines(file);
+        assertEquals(count(lines, "BEGIN:VEVENT"), count(lines, "END:VEVENT"), name);
+        assertEquals(1, count(lines, "BEGIN:VCALENDAR"), name);
+        assertEquals(1, count(lines, "END:VCALENDAR"), name);
+        assertEquals("END:VCALENDAR", lines.get(lines.size() - 1), name);
+        assertTrue(count(lines, "BEGIN:VALARM") <= count(lines, "BEGIN:VEVENT"), name);
+      }
+    }
+    assertTrue(data > 20 && calendars > 20, data + ", " + calendars);
+    List<String> card = Files.readAllLines(site.resolve("shop.vcf"));
+    assertEquals(1, count(card, "BEGIN:VCARD"));
+    assertEquals(1, count(card, "END:VCARD"));
+    assertEquals("END:VCARD", card.get(card.size() - 1));
+  }
+
+  private static long count(List<String> lines, String line) {
+    return lines.stream().filter(line::equals).count();
+  }
+
+  @Test
+  void whatTurnsTextOrEndsLinesIsRefused() throws IOException {
+    Path shop = shop();
+    Path job = shop.resolve("jobs/H-0.yaml");
+    String good = Files.readString(job);
+    for (String hostile : REFUSED) {
+      Files.writeString(
+          job,
+          good.replaceFirst(
+              "(?m)^first-name: .*$",
+              Matcher.quoteReplacement("first-name: " + QUOTING.writeValueAsString(hostile))));
+      LoadedShop loaded = LoadedShop.load(shop, PressedDemo.CLOCK);
+      assertTrue(loaded.hasErrors(), hostile);
+      assertEquals("jobs/H-0.yaml", loaded.problems().get(0).file(), hostile);
+    }
+  }
+
   @Test
   void whatRunsIsSeen() throws IOException {
     try (Browser browser = Browser.open()) {
@@ -130,6 +198,7 @@ class HostilePressTest {
     films = films.replace("name: Fieldcoat Gloss", "name: " + yaml(3));
     Files.createDirectories(shop.resolve("content/catalogue"));
     Files.writeString(shop.resolve("content/catalogue/films.yaml"), films);
+    rest(shop);
     Files.createDirectories(shop.resolve("jobs"));
     String job = Files.readString(Path.of("content/demo/jobs/Q-3104.yaml"));
     for (int i = 0; i < HOSTILE.size(); i++) {
@@ -140,8 +209,36 @@ class HostilePressTest {
     return shop;
   }
 
+  /** A place of the shop's own, what the catalogue is called, and texts of the words. */
+  private static void rest(Path shop) throws IOException {
+    Files.createDirectories(shop.resolve("content/places"));
+    for (int i = 0; i < HOSTILE.size(); i++) {
+      Files.writeString(
+          shop.resolve("content/places/h-" + i + ".yaml"),
+          "name: "
+              + yaml(i)
+              + "\nlatitude: 47.86\nlongitude: -122.20\nheight: 110\nzone: America/Los_Angeles\n");
+    }
+    Path words = Files.createDirectories(shop.resolve("content/words/en"));
+    String catalogue = Files.readString(Path.of("content/words/en/catalogue.yaml"));
+    Files.writeString(
+        words.resolve("catalogue.yaml"),
+        catalogue
+            .replace("\"Paint protection film\"", yaml(1))
+            .replace("\"Window tint\"", yaml(3))
+            .replace("\"hood\"", yaml(2))
+            .replace("\"front door windows\"", yaml(9)));
+    String open = Files.readString(Path.of("content/words/en/public.yaml"));
+    Files.writeString(
+        words.resolve("public.yaml"), open.replaceFirst("(?m)^(  contents: ).*$", "$1" + WORD));
+  }
+
+  /** In a sentence braces and apostrophes mean something, so this one has none. */
+  private static final String WORD = "\"</style></title></script><img src=x onerror=top.fired=1>\"";
+
   private static String hostile(String job, int i) {
     return job.replace("id: Q-3104", "id: H-" + i)
+        .replaceFirst("(?m)^place: .*$", "place: h-" + i)
         .replace("first-name: Tomás", "first-name: " + yaml(i))
         .replace("text: dark green hybrid", "text: " + yaml(i))
         .replace("batch: FG-2207", "batch: " + yaml(i))
