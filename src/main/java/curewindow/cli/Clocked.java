@@ -27,6 +27,9 @@ final class Clocked implements CommandLine.IFactory {
     if (type == CardCommand.class) {
       return type.cast(new CardCommand(clock));
     }
+    if (type == QuestionsCommand.class) {
+      return type.cast(new QuestionsCommand(clock));
+    }
     return type == PlacesCommand.class ? type.cast(new PlacesCommand(clock)) : usual.create(type);
   }
 }

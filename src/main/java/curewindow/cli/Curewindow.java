@@ -20,6 +20,7 @@ import picocli.CommandLine.Command;
       WhyCommand.class,
       CardCommand.class,
       DueCommand.class,
+      QuestionsCommand.class,
       ViewCommand.class,
       PlacesCommand.class,
       NewShopCommand.class,

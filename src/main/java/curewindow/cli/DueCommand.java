@@ -1,15 +1,20 @@
 package curewindow.cli;
 
+import curewindow.problem.Problem;
+import curewindow.problem.Severity;
 import curewindow.site.DueCalls;
 import curewindow.site.LoadedShop;
+import curewindow.site.Office;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 @Command(
@@ -22,15 +27,27 @@ final class DueCommand implements Callable<Integer> {
   @Mixin private AtOption at;
   @Spec private CommandSpec spec;
 
+  @Option(
+      names = "--out",
+      paramLabel = "FILE",
+      description = "writes the paper of the day for the counter instead: FILE.pdf or FILE.html")
+  private Path file;
+
   @Override
   public Integer call() throws IOException {
     Instant time = at.time();
+    if (file != null) {
+      PaperOut.refuseOthers(file);
+    }
     PrintWriter out = spec.commandLine().getOut();
     LoadedShop loaded = shop.load();
     if (loaded.shop().isEmpty() || loaded.ledgerIsBroken()) {
       ProblemLines.print(loaded.problems(), out);
       out.println("shop.yaml and the ledgers have to be right first.");
       return Exit.PROBLEMS;
+    }
+    if (file != null) {
+      return write(loaded, time);
     }
     List<DueCalls.Call> calls = DueCalls.of(loaded, time);
     if (calls.isEmpty()) {
@@ -50,5 +67,15 @@ final class DueCommand implements Callable<Integer> {
           (call.ask() ? "come in on " : "wait until ") + call.now());
     }
     return Exit.OK;
+  }
+
+  private int write(LoadedShop loaded, Instant time) throws IOException {
+    Office office = Office.of(loaded);
+    List<Problem> problems = office.write(office.day(time), file);
+    ProblemLines.print(problems, spec.commandLine().getErr());
+    if (problems.stream().noneMatch(p -> p.severity() == Severity.ERROR)) {
+      spec.commandLine().getOut().println(file + ": the day of " + office.day(time));
+    }
+    return problems.isEmpty() ? Exit.OK : Exit.PROBLEMS;
   }
 }

@@ -90,7 +90,8 @@ final class PressCommand implements Callable<Integer> {
         "%d files, %d of them new or changed, %d old ones removed%n",
         report.files().made(), report.files().changed(), report.files().removed());
     out.println("  " + folder.resolve("site") + "    the public site: this is what you publish");
-    out.println("  " + folder.resolve("office") + "  private: cards.pdf to print, pages.csv");
+    out.println(
+        "  " + folder.resolve("office") + "  private: cards.pdf and today.pdf to print, pages.csv");
     out.println("To look at it: " + Program.call("view --out " + Program.quoted(folder)));
   }
 }

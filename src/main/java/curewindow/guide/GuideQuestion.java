@@ -1,5 +1,6 @@
 package curewindow.guide;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -35,6 +36,16 @@ public record GuideQuestion(
     Objects.requireNonNull(photo, "photo");
     Objects.requireNonNull(standing, "standing");
     holds = List.copyOf(holds);
+  }
+
+  /**
+   * The answer as it is to be given at a time.
+   *
+   * @param at the time
+   * @return plain text on one line; what holds only before or after the time is left out
+   */
+  public String answer(Instant at) {
+    return SafeHtml.text(html, at);
   }
 
   /**

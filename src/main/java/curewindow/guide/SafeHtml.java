@@ -1,5 +1,6 @@
 package curewindow.guide;
 
+import java.time.Instant;
 import java.util.Locale;
 import java.util.Set;
 import org.jsoup.nodes.Comment;
@@ -71,6 +72,26 @@ final class SafeHtml {
   /** What is read of HTML. */
   static String text(String html) {
     return Parser.parseBodyFragment(html, "").text().strip();
+  }
+
+  /** What is read of HTML at a time: of the parts that change then, those that hold. */
+  static String text(String html, Instant at) {
+    Element body = Parser.parseBodyFragment(html, "").body();
+    for (Element part : body.select("[data-to]")) {
+      if (!isBefore(at, part.attr("data-to"))) {
+        part.remove();
+      }
+    }
+    for (Element part : body.select("[data-from]")) {
+      if (isBefore(at, part.attr("data-from"))) {
+        part.remove();
+      }
+    }
+    return body.text().strip();
+  }
+
+  private static boolean isBefore(Instant at, String second) {
+    return at.getEpochSecond() < Long.parseLong(second);
   }
 
   /** The rendered guide, cleaned, with the elements for clauses and values kept. */

@@ -74,7 +74,8 @@ final class PaperProblems {
         "hand out cards in a language with Latin, Greek, Cyrillic, Hebrew or Arabic letters");
   }
 
-  private static Optional<Problem> lacking(String shown, Where where, String fix) {
+  /** That a text has a sign that no font has, or nothing. */
+  static Optional<Problem> lacking(String shown, Where where, String fix) {
     String lacking = PaperFont.BOLD.lacking(shown) + PaperFont.TEXT.lacking(shown);
     if (lacking.isEmpty()) {
       return Optional.empty();

@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -32,6 +34,9 @@ import org.xml.sax.SAXParseException;
 final class PaperTemplate {
 
   private static final String FOLDER = "site-templates/";
+
+  /** The number of a sign beyond ASCII. */
+  private static final Pattern NUMBERED = Pattern.compile("&#x([0-9a-f]{3,6}|[a-f89][0-9a-f]);");
 
   private final String file;
   private final String html;
@@ -133,6 +138,32 @@ final class PaperTemplate {
       problems.add(mistake(0, 0, e.getMessage()));
     }
     return Optional.empty();
+  }
+
+  /**
+   * Puts values into the template, for a screen.
+   *
+   * @param values by name
+   * @return HTML with its style sheets in it, or empty where the template has a mistake
+   */
+  Optional<String> html(Map<String, Object> values, Problems problems) {
+    if (fill(values, "", problems).isEmpty()) {
+      return Optional.empty();
+    }
+    String filled = readable(engine.process(html, new Context(Locale.ROOT, values)));
+    String style = "<style>\n" + allStyles() + "</style>\n";
+    return Optional.of("<!DOCTYPE html>\n" + filled.replaceFirst("(?=</head>)", quoted(style)));
+  }
+
+  /** Letters instead of their numbers, which the template engine writes for all but ASCII. */
+  private static String readable(String filled) {
+    return NUMBERED
+        .matcher(filled)
+        .replaceAll(m -> quoted(Character.toString(Integer.parseInt(m.group(1), 16))));
+  }
+
+  private static String quoted(String text) {
+    return Matcher.quoteReplacement(text);
   }
 
   /** The innermost cause that knows its line. */

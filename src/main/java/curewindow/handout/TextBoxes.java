@@ -111,7 +111,8 @@ final class TextBoxes {
             .toString();
   }
 
-  private static boolean isVowelSign(int c) {
+  /** Whether a character is an Arabic vowel sign. */
+  static boolean isVowelSign(int c) {
     return c >= 0x064B && c <= 0x0652 || c == 0x0670;
   }
 

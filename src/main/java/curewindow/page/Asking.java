@@ -4,6 +4,7 @@ import curewindow.cure.Release;
 import curewindow.cure.Release.AskUs;
 import curewindow.guide.GuideQuestion;
 import curewindow.words.Words;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -126,6 +127,24 @@ final class Asking {
     return view.timeline().of(standing.hold()).map(r -> standing.normal() ? normal(r) : awaited(r));
   }
 
+  /**
+   * How a question stands at a time, for the shop itself: in few words with the date, and with the
+   * day to come in where the shop has to look first; empty where it hangs on no date.
+   */
+  Optional<String> standing(GuideQuestion question, Instant at) {
+    Optional<Release> asked =
+        question.standing().flatMap(s -> view.timeline().of(s.hold())).filter(Stricter::asks);
+    return asked
+        .map(r -> words.text("page.then.ask", Map.of("when", when.shortDay(r))))
+        .or(() -> question.standing().flatMap(this::stand).map(s -> told(s, at)));
+  }
+
+  private static String told(Stand stand, Instant at) {
+    return stand.to().filter(to -> to <= at.getEpochSecond()).isPresent()
+        ? stand.then()
+        : stand.now();
+  }
+
   private Stand normal(Release release) {
     return new Stand(
         "rest",
@@ -148,7 +167,7 @@ final class Asking {
     return new Stand(
         ask ? "ask" : "wait",
         now,
-        stricter.over(release).map(java.time.Instant::getEpochSecond),
+        stricter.over(release).map(Instant::getEpochSecond),
         "go",
         words.text("page.state.go"));
   }

@@ -100,6 +100,17 @@ public record JobView(
   }
 
   /**
+   * The same job told in another language, such as that of the shop for its own papers.
+   *
+   * @param others the words of that language
+   * @return the view
+   */
+  public JobView in(Words others) {
+    return new JobView(
+        job, shop, catalogue, place, timeline, others, address, token, printed, parkings);
+  }
+
+  /**
    * The same job with a choice of parkings, as its page in one of the cases shows it: with the
    * parking and the dates of that case, at an address of its own beside that of the noted one.
    *

@@ -5,6 +5,7 @@ import curewindow.guide.Guide;
 import curewindow.guide.GuideLibrary;
 import curewindow.guide.GuideQuestion;
 import curewindow.words.WordsLibrary;
+import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -31,6 +32,24 @@ public final class Questions {
     }
   }
 
+  /**
+   * A question as it may be put at a time, and what to say to it then.
+   *
+   * @param question the question
+   * @param later whether it comes up long after the work, or hangs on no date and can wait
+   * @param stand how the matter stands, in few words with its date; may be empty
+   * @param answer this car's own answer, plain text on one line
+   */
+  public record Told(Question question, boolean later, String stand, String answer) {
+
+    /** Refuses missing parts. */
+    public Told {
+      Objects.requireNonNull(question, "question");
+      Objects.requireNonNull(stand, "stand");
+      Objects.requireNonNull(answer, "answer");
+    }
+  }
+
   private Questions() {}
 
   /**
@@ -41,14 +60,33 @@ public final class Questions {
    * @return the questions in the order of the page; empty where there is no guide
    */
   public static List<Question> of(JobView view, GuideLibrary guides) {
-    return answered(view, guides).stream()
+    return answered(view, guides).stream().map(q -> question(q, view)).toList();
+  }
+
+  /**
+   * The questions that apply to a job, with what to say to each at a time.
+   *
+   * @param view the job, in the language that is to be spoken
+   * @param guides the care texts
+   * @param at the time
+   * @return the questions in the order of the page; empty where there is no guide
+   */
+  public static List<Told> told(JobView view, GuideLibrary guides, Instant at) {
+    List<GuideQuestion> questions = answered(view, guides);
+    Asking asking = new Asking(view, new Contact(view.shop(), view.words()), questions);
+    return questions.stream()
         .map(
             q ->
-                new Question(
-                    q.id(),
-                    q.heading(),
-                    q.holds().stream().flatMap(h -> view.timeline().of(h).stream()).toList()))
+                new Told(
+                    question(q, view), q.later(), asking.standing(q, at).orElse(""), q.answer(at)))
         .toList();
+  }
+
+  private static Question question(GuideQuestion asked, JobView view) {
+    return new Question(
+        asked.id(),
+        asked.heading(),
+        asked.holds().stream().flatMap(h -> view.timeline().of(h).stream()).toList());
   }
 
   /** The questions with their answers. */

@@ -5,7 +5,9 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** When a shop is open for a visit, by its own clock. */
 public final class OpenDays {
@@ -48,6 +50,31 @@ public final class OpenDays {
       day = day.plusDays(1);
     }
     return at;
+  }
+
+  /**
+   * Whether the shop is open on a day.
+   *
+   * @param day a day by the shop's clock
+   * @return true where it has opening hours on it; a shop that states none at all is open but for
+   *     the single days on which it is closed
+   */
+  public boolean isOpen(LocalDate day) {
+    return shop.opening().isEmpty() ? !closed.contains(day) : !hours(day).isEmpty();
+  }
+
+  /**
+   * The first open day from a day on.
+   *
+   * @param day a day by the shop's clock
+   * @return the day itself where the shop is open on it; empty where it has no open day within 400
+   *     days
+   */
+  public Optional<LocalDate> firstOpen(LocalDate day) {
+    return Stream.iterate(day, d -> d.plusDays(1))
+        .limit(LONGEST_CLOSED)
+        .filter(this::isOpen)
+        .findFirst();
   }
 
   private List<OpenHours> hours(LocalDate day) {

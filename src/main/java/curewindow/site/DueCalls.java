@@ -3,7 +3,6 @@ package curewindow.site;
 import curewindow.page.CardChange;
 import curewindow.page.JobView;
 import curewindow.page.When;
-import curewindow.shop.Job;
 import curewindow.words.Words;
 import java.time.Duration;
 import java.time.Instant;
@@ -50,11 +49,18 @@ public final class DueCalls {
    * @return the calls, the earliest promised date first, as it is the first to be relied on
    */
   public static List<Call> of(LoadedShop shop, Instant at) {
+    // The list shows no address, so it does not need the job's real token.
+    return of(
+        shop,
+        shop.jobs().stream().filter(shop::hasCard).map(job -> shop.view(job, "0")).toList(),
+        at);
+  }
+
+  /** The calls among some jobs whose views are there already. */
+  static List<Call> of(LoadedShop shop, List<JobView> views, Instant at) {
     List<Call> calls = new ArrayList<>();
-    for (Job job : shop.jobs()) {
-      if (shop.hasCard(job)) {
-        // The list shows no address, so it does not need the job's real token.
-        JobView view = shop.view(job, "0");
+    for (JobView view : views) {
+      if (shop.hasCard(view.job())) {
         CardChange.later(view).stream()
             .filter(c -> stillHelps(c, at))
             .map(c -> call(view, c, shop))

@@ -88,6 +88,8 @@ public final class Press {
       HandoutPress.read(shop.files(), kind, problems)
           .ifPresent(press -> press.print(views, SheetPaper.NONE, problems));
     }
+    Office papers = Office.of(shop, views);
+    views.forEach(v -> papers.papers(papers.day(v.job().pickup()), problems));
   }
 
   private PressReport build(List<PageList.Row> before, List<JobView> views, Clock clock)
@@ -112,6 +114,8 @@ public final class Press {
     made.forEach(m -> good.add(m.job()));
     KeptPages stay = new KeptPages(before, good, leftOut, !pages.openIsWhole(), !cards);
     output.put("office/inspections.ics", office(calendars));
+    Office papers = Office.of(shop, views);
+    papers.papers(papers.day(clock.instant()), problems).forEach(output::put);
     Shop own = shop.shop().orElseThrow();
     output.put("site/" + ShopCard.FILE, ShopCard.text(own, shop.words().of(own.language())));
     output.put(PageList.FILE, PageList.text(rows(pages, stay)));

@@ -47,6 +47,11 @@ class HtmlCheckerTest {
   }
 
   @Test
+  void thePaperOfTheOfficeIsValid() throws Exception {
+    assertEquals(List.of(), errors(List.of(PressedDemo.get().out().resolve(Office.HTML))));
+  }
+
+  @Test
   void aMistakeIsSeen() throws Exception {
     Path wrong = Files.writeString(temp.resolve("wrong.html"), WRONG);
     List<String> errors = errors(List.of(wrong));

@@ -1,0 +1,97 @@
+package curewindow.cli;
+
+import curewindow.handout.OfficeCallers;
+import curewindow.shop.OpenDays;
+import curewindow.site.LoadedShop;
+import curewindow.site.Office;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.time.Clock;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+@Command(
+    name = "questions",
+    description = "Tells who may call on a day and what they will ask, with each car's answers.",
+    mixinStandardHelpOptions = true)
+final class QuestionsCommand implements Callable<Integer> {
+
+  private final Clock clock;
+
+  @Mixin private ShopOption shop;
+  @Spec private CommandSpec spec;
+
+  @Option(
+      names = "--day",
+      paramLabel = "DAY",
+      description = "the day, such as 2026-11-25; today if left out")
+  private String day;
+
+  @Option(names = "--all", description = "leaves out nobody and no question")
+  private boolean all;
+
+  QuestionsCommand(Clock clock) {
+    this.clock = clock;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    LocalDate asked = day == null ? null : parsed();
+    LoadedShop loaded = shop.load();
+    PrintWriter out = spec.commandLine().getOut();
+    if (loaded.shop().isEmpty() || loaded.ledgerIsBroken()) {
+      ProblemLines.print(loaded.problems(), out);
+      out.println("shop.yaml and the ledgers have to be right first.");
+      return Exit.PROBLEMS;
+    }
+    Office office = Office.of(loaded);
+    LocalDate told = asked == null ? office.day(clock.instant()) : asked;
+    OfficeCallers callers =
+        office.callers(told, all ? OfficeCallers.Most.ALL : OfficeCallers.Most.ON_PAPER);
+    if (!new OpenDays(loaded.shop().orElseThrow()).isOpen(told)) {
+      out.println("The shop is closed on " + told + ".");
+    }
+    out.println(
+        callers.callers().isEmpty()
+            ? "Nobody is likely to call on " + told + ": no date is near."
+            : "Who may call on " + told + ", the most likely first:");
+    callers.callers().forEach(c -> print(c, out));
+    if (callers.more() > 0) {
+      out.printf("%n%d more could call and are left out; --all tells them%n", callers.more());
+    }
+    return Exit.OK;
+  }
+
+  private LocalDate parsed() {
+    try {
+      return LocalDate.parse(day);
+    } catch (DateTimeException e) {
+      throw new ParameterException(
+          spec.commandLine(), "\"" + day + "\" is not a day like 2026-11-25");
+    }
+  }
+
+  private static void print(OfficeCallers.Caller caller, PrintWriter out) {
+    String who =
+        Stream.of(caller.job(), caller.firstName(), caller.car(), caller.language())
+            .filter(t -> !t.isEmpty())
+            .collect(Collectors.joining("  "));
+    out.printf("%n%s%n    %s%n", who, String.join("; ", caller.reasons()));
+    for (OfficeCallers.Asked asked : caller.asked()) {
+      String stand = asked.stand().isEmpty() ? "" : "  [" + asked.stand() + "]";
+      out.printf("  %s%s%n    %s%n", asked.question(), stand, asked.answer());
+    }
+    if (caller.more() > 0) {
+      out.printf("  %d more questions are left out; --all tells them%n", caller.more());
+    }
+  }
+}

@@ -1,0 +1,110 @@
+package curewindow.handout;
+
+import curewindow.cure.Release;
+import curewindow.page.JobFacts;
+import curewindow.page.JobView;
+import curewindow.shop.FittedItem;
+import curewindow.shop.Handout;
+import curewindow.words.Words;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** The cars that are picked up, and what to say and give to each customer. */
+final class OfficePickups {
+
+  /** How many dates are said aloud at the counter; the others stand on the card's page. */
+  private static final int DATES = 3;
+
+  /** What customers do first of all, windows and wash, is said before all else. */
+  private static final List<String> FIRST = List.of("windows-up", "hand-wash");
+
+  private final OfficeJobs jobs;
+  private final LocalDate counter;
+
+  private OfficePickups(OfficeJobs jobs, LocalDate counter) {
+    this.jobs = jobs;
+    this.counter = counter;
+  }
+
+  /** The pickups from a day to the day that is told for, both included, by time. */
+  static List<OfficeDay.Pickup> of(OfficeJobs jobs, LocalDate from, LocalDate counter) {
+    OfficePickups pickups = new OfficePickups(jobs, counter);
+    return jobs.views().stream()
+        .filter(v -> !day(jobs, v).isBefore(from) && !day(jobs, v).isAfter(counter))
+        .sorted(
+            Comparator.comparing((JobView v) -> v.job().pickup()).thenComparing(v -> v.job().id()))
+        .map(pickups::pickup)
+        .toList();
+  }
+
+  private static LocalDate day(OfficeJobs jobs, JobView view) {
+    return jobs.day(view.job().pickup());
+  }
+
+  private OfficeDay.Pickup pickup(JobView view) {
+    JobView ours = view.in(jobs.words());
+    LocalDate day = day(jobs, view);
+    return new OfficeDay.Pickup(
+        day.equals(counter) ? "" : jobs.shortDay(day),
+        jobs.words().time(view.job().pickup(), jobs.shop().zone()),
+        view.job().id(),
+        view.job().firstName().strip(),
+        view.job().car().text(),
+        jobs.speaks(view),
+        fitted(ours),
+        new JobFacts(ours).value("job.parking").orElse(""),
+        give(view),
+        dates(ours));
+  }
+
+  /** One text for each service: its name, the films, and the spots. */
+  static List<String> fitted(JobView ours) {
+    JobFacts facts = new JobFacts(ours);
+    Words words = ours.words();
+    Set<String> services =
+        ours.job().items().stream()
+            .map(FittedItem::service)
+            .collect(Collectors.toCollection(LinkedHashSet::new));
+    return services.stream()
+        .map(
+            s ->
+                words.text(
+                    "office.pickups.fitted",
+                    Map.of(
+                        "service", words.text("service." + s),
+                        "film", facts.value("film." + s).orElse(""),
+                        "spots", facts.value("spots." + s).orElse(""))))
+        .toList();
+  }
+
+  private String give(JobView view) {
+    Handout usual = jobs.shop().handout().as();
+    return jobs.words()
+        .text("office.give." + (HandoutPress.isFor(view, usual) ? usual.id() : "none"));
+  }
+
+  private static List<OfficeDay.Said> dates(JobView ours) {
+    Set<Release> chosen = new LinkedHashSet<>();
+    FIRST.forEach(
+        hold -> ours.timeline().of(hold).filter(r -> ahead(ours, r)).ifPresent(chosen::add));
+    UrgentDates.of(ours, Integer.MAX_VALUE).stream()
+        .filter(r -> ahead(ours, r))
+        .forEach(chosen::add);
+    return chosen.stream().limit(DATES).map(r -> said(ours, r)).toList();
+  }
+
+  private static boolean ahead(JobView ours, Release release) {
+    return release.end().at().isAfter(ours.timeline().pickup());
+  }
+
+  /** A date in few words, such as "Windows stay up" and "until Thu, Dec 3 · 2 PM". */
+  static OfficeDay.Said said(JobView ours, Release release) {
+    Map<String, String> line = CommonWords.line(ours, release);
+    return new OfficeDay.Said(line.get("what"), line.get("link") + " " + line.get("when"));
+  }
+}

@@ -1,0 +1,124 @@
+package curewindow.handout;
+
+import curewindow.cure.HoldKind;
+import curewindow.cure.Release;
+import curewindow.page.JobView;
+import curewindow.words.Words;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/**
+ * Who is asked to come in.
+ *
+ * @param overdue those whose day is past, by at most 30 days; nobody notes whether they came
+ * @param ahead those of this day and the seven after it
+ * @param older how many are left out, as their day is past by more
+ */
+public record OfficeVisits(List<Visit> overdue, List<Visit> ahead, int older) {
+
+  private static final int AHEAD = 7;
+
+  /** As long as a missed visit is still worth a call. */
+  private static final int OVERDUE = 30;
+
+  /** Copies the lists. */
+  public OfficeVisits {
+    overdue = List.copyOf(overdue);
+    ahead = List.copyOf(ahead);
+  }
+
+  /**
+   * A visit.
+   *
+   * @param day the day in few letters
+   * @param time from which hour on
+   * @param job the job's id
+   * @param firstName who comes; may be empty
+   * @param car the car's text
+   * @param what what it is about, in few words
+   * @param look what to look at
+   */
+  public record Visit(
+      String day,
+      String time,
+      String job,
+      String firstName,
+      String car,
+      String what,
+      String look) {}
+
+  /** A visit and its release. */
+  private record Due(JobView view, Release release, LocalDate day) {}
+
+  static OfficeVisits of(OfficeJobs jobs, LocalDate today) {
+    List<Due> past = new ArrayList<>();
+    List<Due> ahead = new ArrayList<>();
+    int older = 0;
+    for (Due due : all(jobs)) {
+      if (due.day().isBefore(today.minusDays(OVERDUE))) {
+        older++;
+      } else if (due.day().isBefore(today)) {
+        past.add(due);
+      } else if (!due.day().isAfter(today.plusDays(AHEAD))) {
+        ahead.add(due);
+      }
+    }
+    return new OfficeVisits(told(past, jobs), told(ahead, jobs), older);
+  }
+
+  private static List<Due> all(OfficeJobs jobs) {
+    List<Due> all = new ArrayList<>();
+    for (JobView view : jobs.views()) {
+      for (Release release : view.timeline().releases()) {
+        if (release.kind() == HoldKind.VISIT || release.end() instanceof Release.AskUs) {
+          all.add(new Due(view, release, jobs.day(release.end().at())));
+        }
+      }
+    }
+    return all;
+  }
+
+  private static List<Visit> told(List<Due> due, OfficeJobs jobs) {
+    return due.stream()
+        .sorted(
+            Comparator.comparing((Due d) -> d.release().end().at())
+                .thenComparing(d -> d.view().job().id())
+                .thenComparing(d -> d.release().hold()))
+        .map(d -> visit(d.view().in(jobs.words()), d.release()))
+        .toList();
+  }
+
+  private static Visit visit(JobView ours, Release release) {
+    ZoneId zone = ours.shop().zone();
+    return new Visit(
+        ours.words().shortDay(release.end().at(), zone),
+        ours.words().time(release.end().at(), zone),
+        ours.job().id(),
+        ours.job().firstName().strip(),
+        ours.job().car().text(),
+        ours.words().text("hold." + release.hold() + ".short"),
+        look(ours, release));
+  }
+
+  /** Whether a hold may end, or else the work and what should have settled by now. */
+  private static String look(JobView ours, Release release) {
+    Words words = ours.words();
+    String fitted = String.join(" ", OfficePickups.fitted(ours));
+    if (release.kind() != HoldKind.VISIT) {
+      return words.text("office.visits.look-ask", Map.of("fitted", fitted));
+    }
+    String settled =
+        ours.timeline().releases().stream()
+            .filter(r -> r.kind() == HoldKind.SETTLE)
+            .map(r -> words.text("hold." + r.hold() + ".short"))
+            .collect(Collectors.joining(" · "));
+    return settled.isEmpty()
+        ? fitted
+        : words.text("office.visits.look", Map.of("fitted", fitted, "settled", settled));
+  }
+}
