@@ -52,7 +52,7 @@ public final class DueCalls {
     // The list shows no address, so it does not need the job's real token.
     return of(
         shop,
-        shop.jobs().stream().filter(shop::hasCard).map(job -> shop.view(job, "0")).toList(),
+        shop.jobs().parallelStream().filter(shop::hasCard).map(job -> shop.view(job, "0")).toList(),
         at);
   }
 
