@@ -69,25 +69,39 @@ final class DailyCycle {
   }
 
   /**
-   * Air temperature at a moment of apparent solar time.
+   * A moment of the year: between which day's highest and which day's lowest temperature it lies,
+   * and how far. The same for all years of a place.
    *
-   * @param dailyMin 365 daily lowest temperatures
-   * @param dailyMax 365 daily highest temperatures
-   * @param bends 365 bends
-   * @param solarTime hours since the year's beginning in apparent solar time; the year goes round
-   * @return degrees Celsius
+   * @param lowDay the day whose lowest temperature is nearest
+   * @param highDay the day whose highest temperature is nearest
+   * @param below share of the range by which it is below the highest temperature
    */
-  static double temperature(
-      double[] dailyMin, double[] dailyMax, double[] bends, double solarTime) {
-    int day = (int) Math.floor(solarTime / 24);
-    double hour = Math.max(0, Math.min(Math.nextDown(24.0), solarTime - 24.0 * day));
-    double low = at(dailyMin, hour < WARMEST ? day : day + 1);
-    int since = hour < COLDEST ? day - 1 : day;
-    double high = at(dailyMax, since);
-    return high - belowMax(hour, at(bends, since)) * (high - low);
-  }
+  record Moment(int lowDay, int highDay, double below) {
 
-  private static double at(double[] days, int day) {
-    return days[Math.floorMod(day, days.length)];
+    /**
+     * A moment of apparent solar time.
+     *
+     * @param bends 365 bends
+     * @param solarTime hours since the year's beginning in apparent solar time; the year goes round
+     */
+    static Moment of(double[] bends, double solarTime) {
+      int day = (int) Math.floor(solarTime / 24);
+      double hour = Math.max(0, Math.min(Math.nextDown(24.0), solarTime - 24.0 * day));
+      int low = Math.floorMod(hour < WARMEST ? day : day + 1, bends.length);
+      int high = Math.floorMod(hour < COLDEST ? day - 1 : day, bends.length);
+      return new Moment(low, high, belowMax(hour, bends[high]));
+    }
+
+    /**
+     * Air temperature at the moment.
+     *
+     * @param dailyMin 365 daily lowest temperatures
+     * @param dailyMax 365 daily highest temperatures
+     * @return degrees Celsius
+     */
+    double temperature(double[] dailyMin, double[] dailyMax) {
+      double high = dailyMax[highDay];
+      return high - below * (high - dailyMin[lowDay]);
+    }
   }
 }

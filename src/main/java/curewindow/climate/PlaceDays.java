@@ -24,10 +24,9 @@ final class PlaceDays {
 
   private final ZoneOffset standard;
   private final double[] clearSky;
-  private final double[] leads;
+  private final DailyCycle.Moment[] moments;
   private final double[] dailyMin;
   private final double[] dailyMax;
-  private final double[] bends;
   private final double[] dewPoint;
   private final double[] clearness;
   private final DaySpreads spreads;
@@ -36,10 +35,9 @@ final class PlaceDays {
   PlaceDays(Place place, DayRules rules, double[] clearSky) {
     standard = standardOffset(place);
     this.clearSky = clearSky;
-    leads = leads(Sun.over(place.latitude(), place.longitude()), standard);
     dailyMin = days(place, MonthNormals::dailyMin);
     dailyMax = days(place, MonthNormals::dailyMax);
-    bends = days(place, DailyCycle::bend);
+    moments = moments(place, standard, days(place, DailyCycle::bend));
     dewPoint = days(place, MonthNormals::dewPoint);
     double[] perDay = Sun.dailySums(clearSky);
     clearness = clearness(months(place, MonthNormals::sun), perDay);
@@ -78,14 +76,16 @@ final class PlaceDays {
     return found;
   }
 
-  /** By how much the sun's clock is ahead in the middle of each hour. */
-  private static double[] leads(Sun sun, ZoneOffset standard) {
+  /** The middle of each hour by the sun's clock. */
+  private static DailyCycle.Moment[] moments(Place place, ZoneOffset standard, double[] bends) {
+    Sun sun = Sun.over(place.latitude(), place.longitude());
     double ahead = standard.getTotalSeconds() / 3600.0;
-    double[] leads = new double[WeatherYear.HOURS];
-    for (int h = 0; h < leads.length; h++) {
-      leads[h] = sun.solarLead((h + 0.5 - ahead) / 24, standard);
+    DailyCycle.Moment[] moments = new DailyCycle.Moment[WeatherYear.HOURS];
+    for (int h = 0; h < moments.length; h++) {
+      double lead = sun.solarLead((h + 0.5 - ahead) / 24, standard);
+      moments[h] = DailyCycle.Moment.of(bends, h + 0.5 + lead);
     }
-    return leads;
+    return moments;
   }
 
   private static double[] months(Place place, ToDoubleFunction<MonthNormals> part) {
@@ -150,7 +150,7 @@ final class PlaceDays {
     double[] dew = new double[WeatherYear.HOURS];
     double[] irradiance = clearSky.clone();
     for (int h = 0; h < WeatherYear.HOURS; h++) {
-      air[h] = within(-90, 65, DailyCycle.temperature(low, high, bends, h + 0.5 + leads[h]));
+      air[h] = within(-90, 65, moments[h].temperature(low, high));
     }
     for (int d = 0; d < MonthCurve.DAYS; d++) {
       double mean = within(-100, 45, dewPoint[d] + departures.dewPoint(d));

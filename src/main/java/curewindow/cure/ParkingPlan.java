@@ -15,4 +15,9 @@ public record ParkingPlan(Parking day, Parking night) {
     Objects.requireNonNull(day, "day");
     Objects.requireNonNull(night, "night");
   }
+
+  /** Whether the car stands at a place by day or by night. */
+  boolean uses(Parking parking) {
+    return day == parking || night == parking;
+  }
 }

@@ -21,17 +21,22 @@ final class SurfaceHours {
   /** A fall of the cabin's warmth within the hour that is no fall, K. */
   private static final double STEADY = 1e-9;
 
+  private static final double[] NONE = new double[WeatherYear.HOURS];
+
   private final double[] air = new double[WeatherYear.HOURS];
-  private final double[] near = new double[WeatherYear.HOURS];
+  private final double[] near;
   private final double[] film = new double[WeatherYear.HOURS];
-  private final double[] fall = new double[WeatherYear.HOURS];
+  private final double[] fall;
   private final double[] dewPoint = new double[WeatherYear.HOURS];
   private final double[] vapour = new double[WeatherYear.HOURS];
 
   private final double cabinShare;
 
+  /** Outside the cabin the air at the surface is the air where the car stands, and steady. */
   private SurfaceHours(double cabinShare) {
     this.cabinShare = cabinShare;
+    this.near = cabinShare > 0 ? new double[WeatherYear.HOURS] : air;
+    this.fall = cabinShare > 0 ? new double[WeatherYear.HOURS] : NONE;
   }
 
   /**
@@ -43,7 +48,7 @@ final class SurfaceHours {
    */
   static SurfaceHours of(WeatherYear weather, Surface surface, DayHours days) {
     SurfaceHours hours = new SurfaceHours(cabinShare(surface.exposure()));
-    double[] garage = garageAir(weather);
+    double[] garage = surface.parking().uses(Parking.GARAGE) ? garageAir(weather) : NONE;
     double cabin = cabinAtNewYear(weather, surface, days);
     for (int hour = 0; hour < WeatherYear.HOURS; hour++) {
       Parking parking = parking(hour, surface, days);
@@ -57,7 +62,6 @@ final class SurfaceHours {
         hours.fall[hour] = FilmTemperature.cabinFall(cabin, sun);
       } else {
         hours.film[hour] = outsideFilm(air, sun, surface, parking);
-        hours.near[hour] = air;
       }
       hours.moist(hour, Math.min(weather.dewPoint(hour), air));
       cabin = FilmTemperature.cabinAfterHour(cabin, sun);

@@ -25,6 +25,7 @@ enum PaperFont {
   private final String family;
   private final int weight;
   private final String file;
+  private TrueTypeFont outlines;
   private Measures measures;
 
   PaperFont(String id, String family, int weight, String file) {
@@ -47,12 +48,19 @@ enum PaperFont {
     return weight;
   }
 
-  InputStream open() {
-    InputStream in = PaperFont.class.getResourceAsStream(FOLDER + file);
-    if (in == null) {
-      throw new IllegalStateException("the font " + file + " is missing from the program");
+  /** The font itself, read once; it is never changed and never closed, as it is all in memory. */
+  synchronized TrueTypeFont outlines() {
+    if (outlines == null) {
+      try (InputStream in = PaperFont.class.getResourceAsStream(FOLDER + file)) {
+        if (in == null) {
+          throw new IllegalStateException("the font " + file + " is missing from the program");
+        }
+        outlines = new TTFParser().parse(RandomAccessReadBuffer.createBufferFromStream(in));
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
     }
-    return in;
+    return outlines;
   }
 
   static Optional<PaperFont> of(String id) {
@@ -98,7 +106,7 @@ enum PaperFont {
 
   private synchronized Measures measures() {
     if (measures == null) {
-      measures = Measures.of(this);
+      measures = Measures.of(outlines());
     }
     return measures;
   }
@@ -115,10 +123,8 @@ enum PaperFont {
 
   private record Measures(CmapLookup glyphs, int[] advances, double perEm) {
 
-    static Measures of(PaperFont font) {
-      try (InputStream in = font.open();
-          TrueTypeFont ttf =
-              new TTFParser().parse(RandomAccessReadBuffer.createBufferFromStream(in))) {
+    static Measures of(TrueTypeFont ttf) {
+      try {
         int[] advances = new int[ttf.getNumberOfGlyphs()];
         for (int glyph = 0; glyph < advances.length; glyph++) {
           advances[glyph] = ttf.getAdvanceWidth(glyph);

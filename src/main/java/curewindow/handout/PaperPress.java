@@ -62,9 +62,9 @@ final class PaperPress {
 
   /** The PDF, or empty where the style sheet leaves no room to print on. */
   Optional<byte[]> print(Document filled, List<QrCode> codes, Label label, Finish finish) {
-    PdfRendererBuilder builder = builder(filled, codes);
-    try (PdfBoxRenderer renderer = builder.buildPdfRenderer();
-        PDDocument pdf = renderer.createPDFKeepOpen()) {
+    try (PDDocument pdf = new PDDocument();
+        PdfBoxRenderer renderer = builder(filled, codes, pdf).buildPdfRenderer()) {
+      renderer.createPDFKeepOpen();
       finish.on(pdf);
       label(pdf, label);
       pdf.setDocumentId((long) filled.getDocumentElement().getTextContent().hashCode());
@@ -84,8 +84,9 @@ final class PaperPress {
     }
   }
 
-  private PdfRendererBuilder builder(Document filled, List<QrCode> codes) {
+  private PdfRendererBuilder builder(Document filled, List<QrCode> codes, PDDocument pdf) {
     PdfRendererBuilder builder = new PdfRendererBuilder();
+    builder.usePDDocument(pdf);
     builder.withW3cDocument(filled, null);
     builder.useObjectDrawerFactory(new CodeDrawer(codes));
     StyleMistakes.tell(builder, template, problems);
@@ -97,7 +98,8 @@ final class PaperPress {
       builder.useExternalResourceAccessControl((address, type) -> false, when);
     }
     for (PaperFont font : PaperFont.values()) {
-      builder.useFont(font::open, font.family(), font.weight(), FontStyle.NORMAL, true);
+      builder.useFont(
+          new EmbeddedFont(font, pdf), font.family(), font.weight(), FontStyle.NORMAL, true);
     }
     return builder;
   }

@@ -75,8 +75,8 @@ class DailyCycleTest {
     Arrays.setAll(low, d -> d % 7);
     Arrays.setAll(high, d -> 20 + d % 5);
     for (int d = 0; d < 365; d++) {
-      assertEquals(low[d], DailyCycle.temperature(low, high, BENDS, 24 * d + 5));
-      assertEquals(high[d], DailyCycle.temperature(low, high, BENDS, 24 * d + 14.25));
+      assertEquals(low[d], DailyCycle.Moment.of(BENDS, 24 * d + 5).temperature(low, high));
+      assertEquals(high[d], DailyCycle.Moment.of(BENDS, 24 * d + 14.25).temperature(low, high));
     }
   }
 
@@ -86,9 +86,9 @@ class DailyCycleTest {
     double[] high = new double[365];
     Arrays.setAll(low, d -> 10.0 * (d % 2));
     Arrays.setAll(high, d -> 15 + 10.0 * (d % 2));
-    double last = DailyCycle.temperature(low, high, BENDS, -0.01);
+    double last = DailyCycle.Moment.of(BENDS, -0.01).temperature(low, high);
     for (double t = 0; t < 365 * 24; t += 0.01) {
-      double now = DailyCycle.temperature(low, high, BENDS, t);
+      double now = DailyCycle.Moment.of(BENDS, t).temperature(low, high);
       assertTrue(Math.abs(now - last) < 0.08, "step at " + t);
       last = now;
     }
@@ -101,10 +101,10 @@ class DailyCycleTest {
     Arrays.setAll(low, d -> d / 100.0);
     Arrays.setAll(high, d -> 9 + d / 100.0);
     assertEquals(
-        DailyCycle.temperature(low, high, BENDS, 365 * 24 - 0.5),
-        DailyCycle.temperature(low, high, BENDS, -0.5));
+        DailyCycle.Moment.of(BENDS, 365 * 24 - 0.5).temperature(low, high),
+        DailyCycle.Moment.of(BENDS, -0.5).temperature(low, high));
     assertEquals(
-        DailyCycle.temperature(low, high, BENDS, 12),
-        DailyCycle.temperature(low, high, BENDS, 365 * 24 + 12));
+        DailyCycle.Moment.of(BENDS, 12).temperature(low, high),
+        DailyCycle.Moment.of(BENDS, 365 * 24 + 12).temperature(low, high));
   }
 }
