@@ -35,7 +35,7 @@ class CommandsTest {
   }
 
   @Test
-  void pressBuildsEveryJobOfTheDemoAndSaysWhereItIs() throws IOException {
+  void pressBuildsEveryJobOfTheDemoSaysWhereItIsAndGivesTheSameBytesAgain() throws IOException {
     assertEquals(Exit.OK, run("press", "--shop", shop, "--out", out), () -> said);
     for (String id : List.of("Q-3101", "Q-3114", "Q-3117")) {
       assertTrue(said.contains(id), said);
@@ -51,6 +51,11 @@ class CommandsTest {
       assertTrue(Files.readString(folder.resolve("care.ics")).startsWith("BEGIN:VCALENDAR"), page);
     }
     assertTrue(Files.size(out.resolve("office/cards.pdf")) > 10_000);
+    run("press", "--shop", shop, "--out", temp.resolve("again"));
+    TreeMap<String, byte[]> first = Typed.contents(out);
+    TreeMap<String, byte[]> second = Typed.contents(temp.resolve("again"));
+    assertEquals(first.keySet(), second.keySet());
+    first.forEach((name, bytes) -> assertArrayEquals(bytes, second.get(name), name));
   }
 
   /** Ten packets of 1460 bytes: what a new TCP connection sends at first (RFC 6928). */
@@ -67,19 +72,16 @@ class CommandsTest {
   }
 
   @Test
-  void pressingTwiceGivesTheSameBytesAtTheSameAddresses() throws IOException {
-    run("press", "--shop", shop, "--out", out);
-    run("press", "--shop", shop, "--out", temp.resolve("again"));
-    TreeMap<String, byte[]> first = Typed.contents(out);
-    TreeMap<String, byte[]> second = Typed.contents(temp.resolve("again"));
-    assertEquals(first.keySet(), second.keySet());
-    first.forEach((name, bytes) -> assertArrayEquals(bytes, second.get(name), name));
+  void pressingTwiceChangesNothing() throws IOException {
+    keepTwoJobs();
+    assertEquals(Exit.OK, run("press", "--shop", shop, "--out", out), () -> said);
     assertEquals(Exit.OK, run("press", "--shop", shop, "--out", out));
     assertTrue(said.contains(", 0 of them new or changed, 0 old ones removed"), said);
   }
 
   @Test
   void aBrokenJobIsLeftOutNamedAndKeepsItsPage() throws IOException {
+    keepTwoJobs();
     run("press", "--shop", shop, "--out", out);
     String row = pageRow("Q-3101");
     Path page = out.resolve("site").resolve(row.split(",")[2]).resolve("index.html");
@@ -89,7 +91,7 @@ class CommandsTest {
     assertTrue(said.contains("jobs/Q-3101.yaml:"), said);
     assertTrue(said.contains("harbor-35"), said);
     assertTrue(said.contains("Left out: Q-3101"), said);
-    assertTrue(said.contains("16 jobs"), said);
+    assertTrue(said.matches("(?s).*: 1 job\\R.*"), said);
     assertTrue(Files.exists(page), "the customer's page from before stays");
   }
 
@@ -107,6 +109,7 @@ class CommandsTest {
   @Test
   void checkNamesFileLineColumnAndFixAndExitsWithOne() throws IOException {
     assertEquals(Exit.OK, run("check", "--shop", shop), () -> said);
+    keepTwoJobs("Q-3103", "Q-3102");
     Path job = shop.resolve("jobs/Q-3103.yaml");
     Files.writeString(job, Files.readString(job).replace("minneapolis", "mineapolis"));
     assertEquals(Exit.PROBLEMS, run("check", "--shop", shop));
@@ -270,10 +273,14 @@ class CommandsTest {
 
   /** Most faults show on two jobs as well as on all. */
   private void keepTwoJobs() throws IOException {
+    keepTwoJobs("Q-3101", "Q-3102");
+  }
+
+  private void keepTwoJobs(String one, String other) throws IOException {
     Files.delete(shop.resolve("jobs.csv"));
     try (Stream<Path> jobs = Files.list(shop.resolve("jobs"))) {
       for (Path job : jobs.toList()) {
-        if (!job.toString().contains("Q-3101") && !job.toString().contains("Q-3102")) {
+        if (!job.endsWith(one + ".yaml") && !job.endsWith(other + ".yaml")) {
           Files.delete(job);
         }
       }
