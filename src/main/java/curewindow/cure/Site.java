@@ -3,6 +3,7 @@ package curewindow.cure;
 import curewindow.climate.ObservedHours;
 import curewindow.climate.WeatherYear;
 import curewindow.climate.Weathers;
+import java.lang.ref.SoftReference;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -25,7 +26,8 @@ final class Site {
   private final Weathers weathers;
   private final ObservedYears byYear;
   private final Map<Integer, DayHours> days = new ConcurrentHashMap<>();
-  private final AtomicReference<Hours> last = new AtomicReference<>();
+  private final AtomicReference<SoftReference<Hours>> last =
+      new AtomicReference<>(new SoftReference<>(null));
   private final Map<SumKey, YearSums> sums = new ConcurrentHashMap<>();
   private final Map<DoseKey, DoseTable> doses = new ConcurrentHashMap<>();
   private final Map<MeanKey, MeanTable> means = new ConcurrentHashMap<>();
@@ -129,9 +131,12 @@ final class Site {
     return YearSums.of(rates);
   }
 
-  /** The hours of all weathers; they take much room, so only those asked for last are kept. */
+  /**
+   * The hours of all weathers; those asked for last are kept while there is room, as they take
+   * much.
+   */
   private List<SurfaceHours> hours(HoursKey key) {
-    Hours known = last.get();
+    Hours known = last.get().get();
     if (known != null && known.key().equals(key)) {
       return known.hours();
     }
@@ -139,7 +144,7 @@ final class Site {
     for (int m = 0; m < members(); m++) {
       hours.add(SurfaceHours.of(byYear.of(key.kind(), m), key.surface(), key.days()));
     }
-    last.set(new Hours(key, hours));
+    last.set(new SoftReference<>(new Hours(key, hours)));
     return hours;
   }
 
