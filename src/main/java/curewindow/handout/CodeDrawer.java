@@ -7,8 +7,10 @@ import com.openhtmltopdf.render.RenderingContext;
 import java.awt.Color;
 import java.awt.Shape;
 import java.awt.geom.Path2D;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import org.w3c.dom.Element;
 
 /**
@@ -19,7 +21,14 @@ final class CodeDrawer implements FSObjectDrawerFactory, FSObjectDrawer {
 
   private static final String TYPE = "application/x-code";
 
+  /** Lengths are rounded to a twentieth of a pixel; so much may a module be under its least. */
+  private static final double ROUNDING = 0.001;
+
+  private static final double MILLIMETRES_A_PIXEL = 25.4 / 96;
+
   private final List<QrCode> codes;
+  private final BitSet drawn = new BitSet();
+  private double smallest = Double.MAX_VALUE;
 
   CodeDrawer(List<QrCode> codes) {
     this.codes = List.copyOf(codes);
@@ -52,6 +61,8 @@ final class CodeDrawer implements FSObjectDrawerFactory, FSObjectDrawer {
       int dotsPerPixel) {
     QrCode code = codes.get(number(e));
     double module = code.module(Math.min(width, height));
+    drawn.set(number(e));
+    smallest = Math.min(smallest, module / dotsPerPixel * MILLIMETRES_A_PIXEL);
     device.setPaint(Color.BLACK);
     device.fill(
         outline(
@@ -60,6 +71,18 @@ final class CodeDrawer implements FSObjectDrawerFactory, FSObjectDrawer {
             y + (height - module * code.modules()) / 2,
             module));
     return Map.of();
+  }
+
+  /** The smallest module that was drawn, in millimetres, where it is too small to scan safely. */
+  OptionalDouble tooSmall() {
+    return smallest < QrCode.SMALLEST_MODULE - ROUNDING
+        ? OptionalDouble.of(smallest)
+        : OptionalDouble.empty();
+  }
+
+  /** Whether each code was drawn at least once. */
+  boolean hasDrawnAll() {
+    return drawn.cardinality() == codes.size();
   }
 
   /** All dark modules; runs in a row are one rectangle, so that no seams show. */

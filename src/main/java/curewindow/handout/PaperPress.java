@@ -60,11 +60,17 @@ final class PaperPress {
     void on(PDDocument pdf) throws IOException;
   }
 
-  /** The PDF, or empty where the style sheet leaves no room to print on. */
+  /**
+   * The PDF, or empty where the style sheet leaves no room to print on, or too little for a code.
+   */
   Optional<byte[]> print(Document filled, List<QrCode> codes, Label label, Finish finish) {
+    CodeDrawer drawer = new CodeDrawer(codes);
     try (PDDocument pdf = new PDDocument();
-        PdfBoxRenderer renderer = builder(filled, codes, pdf).buildPdfRenderer()) {
+        PdfBoxRenderer renderer = builder(filled, drawer, pdf).buildPdfRenderer()) {
       renderer.createPDFKeepOpen();
+      if (!scans(drawer)) {
+        return Optional.empty();
+      }
       finish.on(pdf);
       label(pdf, label);
       pdf.setDocumentId((long) filled.getDocumentElement().getTextContent().hashCode());
@@ -84,11 +90,22 @@ final class PaperPress {
     }
   }
 
-  private PdfRendererBuilder builder(Document filled, List<QrCode> codes, PDDocument pdf) {
+  /** Tells of codes that are too small or not there; false where they are too small. */
+  private boolean scans(CodeDrawer drawer) {
+    if (!drawer.hasDrawnAll()) {
+      problems.add(PaperProblems.noCode(template.file()));
+    }
+    drawer
+        .tooSmall()
+        .ifPresent(mm -> problems.add(PaperProblems.codeTooSmall(template.styleFile(), mm)));
+    return drawer.tooSmall().isEmpty();
+  }
+
+  private PdfRendererBuilder builder(Document filled, CodeDrawer drawer, PDDocument pdf) {
     PdfRendererBuilder builder = new PdfRendererBuilder();
     builder.usePDDocument(pdf);
     builder.withW3cDocument(filled, null);
-    builder.useObjectDrawerFactory(new CodeDrawer(codes));
+    builder.useObjectDrawerFactory(drawer);
     StyleMistakes.tell(builder, template, problems);
     if (hasRightToLeft(filled)) {
       builder.useUnicodeBidiSplitter(new ICUBidiSplitter.ICUBidiSplitterFactory());

@@ -32,6 +32,29 @@ final class PaperProblems {
             + " characters or more, such as https://care.example/ without folders");
   }
 
+  /** That the shop's style sheet makes a code smaller than it is chosen for. */
+  static Problem codeTooSmall(String styleFile, double module) {
+    return Problem.error(
+        "code-too-fine",
+        Where.file(styleFile),
+        String.format(
+            Locale.ROOT,
+            "the code has modules of %.2f mm, and under %.1f mm it does not scan safely",
+            module,
+            QrCode.SMALLEST_MODULE),
+        "give .code the width and height that docs/handouts.md has for this handout");
+  }
+
+  /** That a template has left out a code. */
+  static Problem noCode(String templateFile) {
+    return Problem.notice(
+        "no-code",
+        Where.file(templateFile),
+        "a handout has no code, as its template leaves it out or its style sheet gives it no size",
+        "put <object type=\"application/x-code\" th:attr=\"data-code=${card.code}\"></object> where"
+            + " the code shall be");
+  }
+
   /** How many characters have to go before a code scans. */
   private static int excess(String text, double side) {
     int gone = 1;

@@ -123,7 +123,8 @@ final class PaperTemplate {
    */
   Optional<Document> fill(Map<String, Object> values, String pageRule, Problems problems) {
     try {
-      Document document = parse(engine.process(html, new Context(Locale.ROOT, values)));
+      Document document =
+          parse(engine.process(html, new Context(Locale.ROOT, StrictValues.of(values))));
       style(document, pageRule + allStyles());
       return Optional.of(document);
     } catch (TemplateProcessingException e) {
@@ -150,7 +151,8 @@ final class PaperTemplate {
     if (fill(values, "", problems).isEmpty()) {
       return Optional.empty();
     }
-    String filled = readable(engine.process(html, new Context(Locale.ROOT, values)));
+    String filled =
+        readable(engine.process(html, new Context(Locale.ROOT, StrictValues.of(values))));
     String style = "<style>\n" + allStyles() + "</style>\n";
     return Optional.of("<!DOCTYPE html>\n" + filled.replaceFirst("(?=</head>)", quoted(style)));
   }

@@ -347,8 +347,45 @@ final class CardPressTest {
         edited(
             "card.html",
             "<html xmlns:th='http://www.thymeleaf.org'><body><div th:each='card : ${cards}'>"
-                + "<p th:text='${card.dates[0].day}'/></div></body></html>");
+                + "<p th:text='${card.dates[0].day}'/><object class='code' type='application/x-code'"
+                + " th:attr='data-code=${card.code}'/></div></body></html>");
     assertEquals(List.of(), found.all());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", "<object type='application/x-code' data-code='7'/>"})
+  void aTemplateWithoutACodeIsTold(String object) throws Exception {
+    Problems found = edited("card.html", "<html><body>" + object + "<p>x</p></body></html>");
+    assertEquals(1, found.all().size(), () -> found.all().toString());
+    Problem p = found.all().get(0);
+    assertEquals(
+        "no-code NOTICE site-templates/card.html", p.code() + " " + p.severity() + " " + p.file());
+  }
+
+  /** Of 24 mm, the code of 33 modules and its border had 0.59 mm a module; of 12 mm it has half. */
+  @Test
+  void aStyleSheetThatMakesTheCodeTooSmallIsRefused() throws Exception {
+    String css = Files.readString(Path.of("site-templates/card.css"));
+    String size = "width: 24mm; height: 24mm;";
+    assertTrue(css.contains(size), css);
+    Problems found = edited("card.css", css.replace(size, "width: 12mm; height: 12mm;"));
+    assertEquals(1, found.all().size(), () -> found.all().toString());
+    Problem p = found.all().get(0);
+    assertEquals("code-too-fine site-templates/card.css", p.code() + " " + p.file());
+    assertTrue(p.message().contains("modules of 0.29 mm"), p::oneLine);
+  }
+
+  @Test
+  void aMisspeltValueNamesThoseThatAreThere() throws Exception {
+    Problems found =
+        edited(
+            "card.html",
+            "<html xmlns:th='http://www.thymeleaf.org'>\n<p th:each='card : ${cards}'>"
+                + "<b th:each='date : ${card.dates}'\nth:text='${date.hours}'/></p></html>");
+    assertEquals(1, found.all().size(), () -> found.all().toString());
+    Problem p = found.all().get(0);
+    assertEquals("template-mistake site-templates/card.html", p.code() + " " + p.file());
+    assertTrue(p.message().contains("\"hours\"") && p.message().contains("weekday"), p::oneLine);
   }
 
   @ParameterizedTest
@@ -370,7 +407,11 @@ final class CardPressTest {
 
   @Test
   void aMistakeInAStyleSheetIsANoticeWithItsLine() throws Exception {
-    Problems found = edited("card.css", ".day {\n  colour: red;\n}\n.hour { width: 3bananas }\n");
+    Problems found =
+        edited(
+            "card.css",
+            ".day {\n  colour: red;\n}\n.hour { width: 3bananas }\n"
+                + ".code { width: 24mm; height: 24mm }\n");
     assertEquals(2, found.all().size(), () -> found.all().toString());
     Problem colour = found.all().get(0);
     assertEquals("style-mistake NOTICE", colour.code() + " " + colour.severity());
