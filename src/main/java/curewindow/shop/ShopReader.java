@@ -40,7 +40,7 @@ final class ShopReader {
   private static final Names PAPERS = Names.of("paper", SheetPaper.ids());
   private static final Bay USUAL_BAY = new Bay(21, 50);
   private static final double USUAL_BOND_ENERGY = 50_000;
-  private static final Pattern PHONE = Pattern.compile("[+0-9() ./-]{3,30}");
+  private static final Pattern PHONE = Pattern.compile("(?=(.*[0-9]){3})[+0-9() ./-]{3,30}");
   private static final Pattern EMAIL = Pattern.compile("[^@\\s]+@[^@\\s.]+([.][^@\\s.]+)+");
   private static final Pattern HOURS =
       Pattern.compile("([0-9]{1,2}:[0-9]{2}) ?- ?([0-9]{1,2}:[0-9]{2})");

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.page.Browser;
 import java.io.IOException;
+import java.net.URLDecoder;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -16,6 +17,7 @@ import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.stream.Stream;
 import org.jsoup.Jsoup;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.ObjectMapper;
@@ -52,6 +54,17 @@ class HostilePressTest {
   /** Signs that turn the text after them round, and line breaks; refused when they are read. */
   private static final List<String> REFUSED =
       List.of("\u202Eturned", "\u2067turned", "a\u2066b", "a\r\nEND:VCALENDAR", "a\u0000b");
+
+  /** As far as the check of an address for mail lets such texts through. */
+  private static final String MAIL =
+      "'\"></script><script>top.fired=1</script>?bcc=a&b@\"><img/src=x/onerror=top.fired=1>.b";
+
+  /** As far as the check of a web address lets them through. */
+  private static final String ADDRESS =
+      "https://care.quillhaven.example/'onfocus='top.fired=1;&lt;(b);%22%3E%3Csvg/";
+
+  /** As far as the check of a phone number lets them through: signs, but no letters. */
+  private static final String PHONE = "../+1 (206) 555-0142 //)(";
 
   private static final ObjectMapper QUOTING = new ObjectMapper();
 
@@ -94,6 +107,32 @@ class HostilePressTest {
     }
     assertEquals(List.of(), found);
     assertTrue(pages >= 2 * HOSTILE.size(), pages + " pages");
+  }
+
+  /** Links that call, text and mail reach the shop and carry nothing but what the page says. */
+  @Test
+  void linksReachTheShopAndNobodyElse() throws IOException {
+    int mails = 0;
+    int calls = 0;
+    for (Path page : pages(press(shop()).resolve("site"))) {
+      for (Element link : Jsoup.parse(Files.readString(page)).select("a[href]")) {
+        String href = link.attr("href");
+        String to = href.replaceFirst("[?].*", "");
+        if (href.startsWith("mailto:")) {
+          mails++;
+          assertEquals("mailto:" + MAIL, URLDecoder.decode(to, StandardCharsets.UTF_8), href);
+          assertTrue(href.substring(to.length()).matches("([?&](subject|body)=[^&?]*)*"), href);
+        } else if (href.matches("(tel|sms):.*")) {
+          calls++;
+          assertEquals("+12065550142", to.substring(4), href);
+        }
+      }
+    }
+    assertTrue(mails > 20 && calls > 20, mails + ", " + calls);
+  }
+
+  static String setting(String yaml, String key, String line) {
+    return yaml.replaceFirst("(?m)^( *)" + key + ": .*$", "$1" + Matcher.quoteReplacement(line));
   }
 
   /** Data, address cards and calendars are read by others; they say the same and no more. */
@@ -192,6 +231,10 @@ class HostilePressTest {
     String text = Files.readString(Path.of("content/demo/shop.yaml"));
     text = text.replace("Quillhaven Film & Coatings", "@").replace("name: @", "name: " + yaml(2));
     text = text.replace("18 Tern Yard", yaml(3)).replace("Quillhaven, WA 98000", yaml(0));
+    text = setting(text, "phone", "phone: " + QUOTING.writeValueAsString(PHONE));
+    text = setting(text, "text-number", "text-number: " + QUOTING.writeValueAsString(PHONE));
+    text = setting(text, "email", "email: " + QUOTING.writeValueAsString(MAIL));
+    text = setting(text, "address", "address: " + QUOTING.writeValueAsString(ADDRESS));
     Files.writeString(shop.resolve("shop.yaml"), text);
     String films = Files.readString(Path.of("content/catalogue/films.yaml"));
     films = films.replace("name: Harbor 35", "name: " + yaml(9));
