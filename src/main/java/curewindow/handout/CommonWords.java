@@ -40,6 +40,8 @@ final class CommonWords {
     values.put("type", words.text("handout.card.type"));
     values.put("site", kept(address.brokenSite(), words));
     values.put("groups", address.groups());
+    String whole = address.brokenSite() + " " + String.join(" ", address.groups());
+    values.put("address", kept(whole, words));
     values.put("code", codeNumber);
     return values;
   }
@@ -62,7 +64,10 @@ final class CommonWords {
     return touched ? view.words().text("handout.card.sight") : "";
   }
 
-  /** A date for a stamp: what, its link, and weekday, day and hour apart. */
+  /**
+   * A date for a stamp: what, its link, and weekday, day and hour apart, the hour also without
+   * whose it is.
+   */
   static Map<String, String> stamp(JobView view, Release release) {
     Words words = view.words();
     When when = new When(view);
@@ -74,7 +79,9 @@ final class CommonWords {
         "link", link(words, release),
         "weekday", words.weekday(at, zone).toUpperCase(capitals),
         "day", words.monthDay(at, zone).toUpperCase(capitals),
-        "hour", when.time(release));
+        "hour", when.time(release),
+        "clock", when.clock(release),
+        "ours", when.isOurs(release) ? words.text("handout.card.ours") : "");
   }
 
   /** A date for a list: what it is, its link, and the date on one line. */

@@ -67,7 +67,30 @@ public final class When {
    * @return the text
    */
   public String time(Release release) {
-    return ours(words.time(at(release), zone(release)), release);
+    return ours(clock(release), release);
+  }
+
+  /**
+   * The hour alone, such as {@code 2 PM}, in the zone of {@link #zone}; say whose time it is where
+   * {@link #isOurs} is true.
+   *
+   * @param release one of the job's releases
+   * @return the text
+   */
+  public String clock(Release release) {
+    return words.time(at(release), zone(release));
+  }
+
+  /**
+   * Whether the hour is by the shop's clock while the car's shows another.
+   *
+   * @param release one of the job's releases
+   * @return true where it has to be said whose time it is
+   */
+  public boolean isOurs(Release release) {
+    var there = at(release).atZone(car).toLocalDateTime();
+    var here = at(release).atZone(zone(release)).toLocalDateTime();
+    return !Objects.equals(there, here);
   }
 
   /**
@@ -95,9 +118,7 @@ public final class When {
   }
 
   private String ours(String text, Release release) {
-    var there = at(release).atZone(car).toLocalDateTime();
-    var here = at(release).atZone(zone(release)).toLocalDateTime();
-    return Objects.equals(there, here) ? text : words.text("page.our-time", Map.of("when", text));
+    return isOurs(release) ? words.text("page.our-time", Map.of("when", text)) : text;
   }
 
   private static Instant at(Release release) {

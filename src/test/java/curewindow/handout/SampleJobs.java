@@ -61,6 +61,7 @@ public final class SampleJobs {
   private String address = "https://care.example/C/";
   private String token = "7K3MPQ9W2XHTR4VB";
   private ZoneId zone = ZoneId.of("America/Los_Angeles");
+  private Optional<ZoneId> carZone = Optional.empty();
 
   /** A tinted car in Portland with the holds most tinted cars have. */
   public static SampleJobs tinted() {
@@ -99,6 +100,17 @@ public final class SampleJobs {
         .car(LONG_CAR)
         .phone("+49 (0)7531 555-0142 ext 4711")
         .site("https://aftercare.wolfeschlegelsteinhausen-and-daughters.example/customers/C/");
+  }
+
+  /** Visits asked for at hours of the shop's, by a car whose clock shows others. */
+  static SampleJobs farAway() {
+    return SampleJobs.bare()
+        .askUs("windows-up", HoldKind.HOLD, "2026-12-28T08:30")
+        .askUs("machine-wash", HoldKind.HOLD, "2026-12-30T11:30")
+        .hold("haze", HoldKind.SETTLE, "2026-12-30T08:00")
+        .hold("inspection", HoldKind.VISIT, "2026-12-28T09:30")
+        .carIn("Australia/Sydney")
+        .shippedWords();
   }
 
   /** A job without dates. */
@@ -161,6 +173,12 @@ public final class SampleJobs {
     return this;
   }
 
+  /** A car that stands in another zone than the shop. */
+  SampleJobs carIn(String value) {
+    carZone = Optional.of(ZoneId.of(value));
+    return this;
+  }
+
   public SampleJobs site(String value) {
     address = value;
     return this;
@@ -178,7 +196,7 @@ public final class SampleJobs {
         shop(),
         CATALOGUE,
         place(),
-        new Timeline(pickup, zone, releases),
+        new Timeline(pickup, carZone.orElse(zone), releases),
         words.of(language),
         URI.create(address + token + "/"),
         token);

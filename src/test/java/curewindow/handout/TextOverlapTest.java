@@ -43,6 +43,12 @@ final class TextOverlapTest {
     stand(bytes(kind, inAll(SampleJobs::longest)));
   }
 
+  @ParameterizedTest
+  @EnumSource(Handout.class)
+  void hoursOfAnotherZoneStandApart(Handout kind) throws Exception {
+    stand(bytes(kind, inAll(l -> SampleJobs.farAway().language(l))));
+  }
+
   private static JobView[] inAll(Function<String, SampleJobs> job) {
     return LANGUAGES.stream().map(job).map(SampleJobs::view).toArray(JobView[]::new);
   }
@@ -90,7 +96,11 @@ final class TextOverlapTest {
   @ParameterizedTest
   @EnumSource(Handout.class)
   void theUsualTextsAreWhole(Handout kind) throws Exception {
-    byte[] bytes = bytes(kind, inAll(l -> SampleJobs.tinted().shippedWords().language(l)));
+    whole(bytes(kind, inAll(l -> SampleJobs.tinted().shippedWords().language(l))));
+    whole(bytes(kind, inAll(l -> SampleJobs.farAway().language(l))));
+  }
+
+  private static void whole(byte[] bytes) throws Exception {
     try (PrintedCard pdf = new PrintedCard(bytes)) {
       for (int page = 0; page < pdf.pdf().getNumberOfPages(); page++) {
         String text = pdf.text(page);
