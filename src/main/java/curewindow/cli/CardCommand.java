@@ -8,10 +8,7 @@ import curewindow.site.CodeReport;
 import curewindow.site.LoadedShop;
 import curewindow.site.Tokens;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Arrays;
@@ -58,7 +55,7 @@ final class CardCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     which.refuseNone();
     if (!explain) {
-      refuseOtherFiles();
+      PaperOut.refuseAllButPdf(file);
     }
     CompletableFuture<Void> ready =
         explain ? CompletableFuture.completedFuture(null) : CardFile.getReady();
@@ -104,22 +101,5 @@ final class CardCommand implements Callable<Integer> {
 
   private static String told(int jobs, HandoutChoice choice) {
     return choice.as().id() + " for " + jobs + (jobs == 1 ? " job" : " jobs");
-  }
-
-  /** Only a PDF is ever replaced, so that a slip of the hand costs no file of the shop's. */
-  private void refuseOtherFiles() throws IOException {
-    if (!file.toString().endsWith(".pdf")) {
-      throw new IOException(file + " does not end in .pdf; name the PDF to write with --out");
-    }
-    if (Files.isDirectory(file)) {
-      throw new IOException(file + " is a folder; name another file with --out");
-    }
-    if (Files.exists(file)) {
-      try (InputStream in = Files.newInputStream(file)) {
-        if (!new String(in.readNBytes(4), StandardCharsets.US_ASCII).equals("%PDF")) {
-          throw new IOException(file + " is there and is no PDF; name another file with --out");
-        }
-      }
-    }
   }
 }

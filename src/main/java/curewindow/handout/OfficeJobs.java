@@ -27,13 +27,23 @@ public record OfficeJobs(Shop shop, Words words, GuideLibrary guides, List<JobVi
     views = List.copyOf(views);
   }
 
-  /** The day of an instant by the shop's clock. */
-  LocalDate day(Instant at) {
+  /**
+   * The day of an instant by the shop's clock.
+   *
+   * @param at the instant
+   * @return the day
+   */
+  public LocalDate day(Instant at) {
     return at.atZone(shop.zone()).toLocalDate();
   }
 
-  /** The first instant of a day by the shop's clock. */
-  Instant start(LocalDate day) {
+  /**
+   * The first instant of a day by the shop's clock.
+   *
+   * @param day the day
+   * @return the instant
+   */
+  public Instant start(LocalDate day) {
     return day.atStartOfDay(shop.zone()).toInstant();
   }
 

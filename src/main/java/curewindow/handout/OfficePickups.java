@@ -12,7 +12,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /** The cars that are picked up, and what to say and give to each customer. */
 final class OfficePickups {
@@ -66,11 +65,9 @@ final class OfficePickups {
   static List<String> fitted(JobView ours) {
     JobFacts facts = new JobFacts(ours);
     Words words = ours.words();
-    Set<String> services =
-        ours.job().items().stream()
-            .map(FittedItem::service)
-            .collect(Collectors.toCollection(LinkedHashSet::new));
-    return services.stream()
+    return ours.job().items().stream()
+        .map(FittedItem::service)
+        .distinct()
         .map(
             s ->
                 words.text(

@@ -28,12 +28,10 @@ record PublicLooks(Look still, Look finding, Optional<SearchPress> search) {
    * 3, 8.2); browsers that do not know of this take it from the page's own host.
    */
   private static Look finding(Look look) {
-    String hash = look.policy().replaceFirst("(?s).*script-src ([^;]*);.*", "$1");
     return new Look(
         look.style(),
         look.script(),
-        look.policy()
-            .replace("script-src " + hash, "script-src " + hash + " 'strict-dynamic' 'self'"));
+        look.policy().replaceFirst("script-src [^;]*", "$0 'strict-dynamic' 'self'"));
   }
 
   private static Look asking(Look look) {

@@ -29,12 +29,11 @@ public final class Office {
   static final String PDF = "office/today.pdf";
 
   private final LoadedShop shop;
-  private final Shop own;
   private final OfficeJobs jobs;
 
   private Office(LoadedShop shop, List<JobView> views) {
     this.shop = shop;
-    this.own = shop.shop().orElseThrow();
+    Shop own = shop.shop().orElseThrow();
     this.jobs = new OfficeJobs(own, shop.words().of(own.language()), shop.guides(), views);
   }
 
@@ -61,7 +60,7 @@ public final class Office {
    * @return the day
    */
   public LocalDate day(Instant at) {
-    return at.atZone(own.zone()).toLocalDate();
+    return jobs.day(at);
   }
 
   /**
@@ -115,8 +114,7 @@ public final class Office {
 
   /** As of the first instant of the day, so that the same day gives the same paper. */
   private List<OfficeDay.Call> calls(LocalDate day) {
-    Instant morning = day.atStartOfDay(own.zone()).toInstant();
-    return DueCalls.of(shop, jobs.views(), morning).stream().map(this::call).toList();
+    return DueCalls.of(shop, jobs.views(), jobs.start(day)).stream().map(this::call).toList();
   }
 
   private OfficeDay.Call call(DueCalls.Call call) {
