@@ -3,7 +3,9 @@ package curewindow.cli;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import java.util.LinkedHashMap;
 import java.util.Locale;
+import java.util.Map;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -13,22 +15,29 @@ import picocli.CommandLine.Command;
     description = "Aftercare pages, cards and calendars with dates computed from the weather.",
     mixinStandardHelpOptions = true,
     versionProvider = ProgramVersion.class,
-    synopsisSubcommandLabel = "COMMAND",
-    subcommands = {
-      PressCommand.class,
-      CheckCommand.class,
-      WhyCommand.class,
-      CardCommand.class,
-      DueCommand.class,
-      QuestionsCommand.class,
-      ViewCommand.class,
-      PlacesCommand.class,
-      NewShopCommand.class,
-      CommandLine.HelpCommand.class
-    })
+    synopsisSubcommandLabel = "COMMAND")
 public final class Curewindow {
 
+  /** By the names that the commands give themselves, in the order of the help. */
+  private static final Map<String, Class<?>> COMMANDS = commands();
+
   private Curewindow() {}
+
+  private static Map<String, Class<?>> commands() {
+    Map<String, Class<?>> commands = new LinkedHashMap<>();
+    commands.put("press", PressCommand.class);
+    commands.put("check", CheckCommand.class);
+    commands.put("why", WhyCommand.class);
+    commands.put("card", CardCommand.class);
+    commands.put("due", DueCommand.class);
+    commands.put("questions", QuestionsCommand.class);
+    commands.put("view", ViewCommand.class);
+    commands.put("places", PlacesCommand.class);
+    commands.put("new-shop", NewShopCommand.class);
+    commands.put("quick-start", QuickStartCommand.class);
+    commands.put("help", CommandLine.HelpCommand.class);
+    return commands;
+  }
 
   /**
    * Runs a command and ends the program with its exit code.
@@ -61,7 +70,7 @@ public final class Curewindow {
    *     command was not understood, 3 a file or folder could not be read or written
    */
   static int run(Clock clock, PrintWriter out, PrintWriter err, String... args) {
-    CommandLine line = new CommandLine(new Curewindow(), new Clocked(clock));
+    CommandLine line = line(clock, args);
     line.setOut(out);
     line.setErr(err);
     line.setExecutionExceptionHandler(new Failures());
@@ -70,5 +79,17 @@ public final class Curewindow {
       return Exit.USAGE;
     }
     return line.execute(args);
+  }
+
+  /** With the called command alone where its name tells: to describe the others takes a while. */
+  private static CommandLine line(Clock clock, String... args) {
+    CommandLine line = new CommandLine(new Curewindow(), new Clocked(clock));
+    Class<?> called = args.length == 0 ? null : COMMANDS.get(args[0]);
+    if (called == null || called == CommandLine.HelpCommand.class) {
+      COMMANDS.values().forEach(line::addSubcommand);
+    } else {
+      line.addSubcommand(called);
+    }
+    return line;
   }
 }

@@ -3,6 +3,7 @@ package curewindow.cli;
 import java.net.URISyntaxException;
 import java.nio.file.Path;
 import java.security.CodeSource;
+import java.util.Optional;
 
 /** How this program is called, for the hints it prints. */
 final class Program {
@@ -30,15 +31,33 @@ final class Program {
     return text.contains(" ") ? "\"" + text + "\"" : text;
   }
 
-  private static String jar() {
+  /**
+   * The jar that the program runs from.
+   *
+   * @return its absolute path, or empty where the program does not run from a jar
+   */
+  static Optional<Path> jarFile() {
     try {
       CodeSource source = Program.class.getProtectionDomain().getCodeSource();
-      Path jar = Path.of(source.getLocation().toURI());
-      Path here = Path.of("").toAbsolutePath();
-      Path shown = jar.startsWith(here) ? here.relativize(jar) : jar;
-      return shown.toString().endsWith(".jar") ? shown.toString() : "curewindow.jar";
+      return Optional.of(Path.of(source.getLocation().toURI()))
+          .filter(path -> path.toString().endsWith(".jar"));
     } catch (URISyntaxException | IllegalArgumentException | NullPointerException e) {
-      return "curewindow.jar";
+      return Optional.empty();
     }
+  }
+
+  /**
+   * The shorter way to type a path.
+   *
+   * @param path an absolute path
+   * @return relative where it lies below the current folder
+   */
+  static Path shown(Path path) {
+    Path here = Path.of("").toAbsolutePath();
+    return path.startsWith(here) ? here.relativize(path) : path;
+  }
+
+  private static String jar() {
+    return jarFile().map(jar -> shown(jar).toString()).orElse("curewindow.jar");
   }
 }

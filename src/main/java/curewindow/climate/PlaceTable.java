@@ -89,7 +89,7 @@ record PlaceTable(Map<String, Place> places, Map<String, String> countries) {
   }
 
   private static double[] twelve(NamedCsvRecord row, String column) {
-    String[] numbers = row.getField(column).trim().split(" +");
+    String[] numbers = row.getField(column).trim().split(" ");
     if (numbers.length != MonthCurve.MONTHS) {
       throw new IllegalArgumentException(column + " has " + numbers.length + " numbers, not 12");
     }

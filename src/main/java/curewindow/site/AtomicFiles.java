@@ -7,11 +7,18 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 
 /** Writes files so that a reader sees the old text or the new, never half of one. */
-final class AtomicFiles {
+public final class AtomicFiles {
 
   private AtomicFiles() {}
 
-  static void write(Path file, byte[] bytes) throws IOException {
+  /**
+   * Writes a file that everybody may read; one that stands there is replaced as a whole.
+   *
+   * @param file the file
+   * @param bytes its content
+   * @throws IOException where it cannot be written; the message is for the user
+   */
+  public static void write(Path file, byte[] bytes) throws IOException {
     Path half = half(file);
     try {
       Files.write(half, bytes);

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -72,6 +73,7 @@ public final class CardFile {
     if (press.isEmpty()) {
       return new Result(false, List.of(), problems.all());
     }
+    readWords(jobs);
     var sorted =
         JobViews.of(shop, jobs, clock, tokens).stream()
             .collect(Collectors.partitioningBy(v -> HandoutPress.isFor(v, choice.as())));
@@ -84,5 +86,13 @@ public final class CardFile {
     }
     List<String> without = sorted.get(false).stream().map(v -> v.job().id()).toList();
     return new Result(pdf.isPresent(), without, problems.all());
+  }
+
+  /** Beside the dates: the words of a language take a while to read. */
+  private void readWords(List<Job> jobs) {
+    Set<String> languages = jobs.stream().map(Job::language).collect(Collectors.toSet());
+    Thread reading = new Thread(() -> languages.forEach(shop.words()::of), "words");
+    reading.setDaemon(true);
+    reading.start();
   }
 }

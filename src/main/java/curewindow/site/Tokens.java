@@ -24,8 +24,12 @@ public final class Tokens {
    * @return a supplier fed by the machine's secure random source
    */
   public static Supplier<String> secure() {
-    SecureRandom random = new SecureRandom();
-    return () -> from(random);
+    return () -> from(Secure.RANDOM);
+  }
+
+  /** Made only when a token is: most commands make none. */
+  private static final class Secure {
+    static final SecureRandom RANDOM = new SecureRandom();
   }
 
   static String from(RandomGenerator random) {

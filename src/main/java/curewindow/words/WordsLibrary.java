@@ -57,10 +57,11 @@ public final class WordsLibrary {
   public static WordsLibrary open(ShopFiles files) {
     Map<String, LanguageReading> languages = new TreeMap<>();
     LanguageReading english = LanguageReading.english(files);
+    List<String> bundled = files.withoutShop().folders(FOLDER);
     for (String language : files.folders(FOLDER)) {
       if (language.equals(FALLBACK)) {
         languages.put(language, english);
-      } else if (LanguageFacts.known(language)) {
+      } else if (bundled.contains(language) || LanguageFacts.known(language)) {
         languages.put(language, LanguageReading.of(files, language, english));
       }
     }
