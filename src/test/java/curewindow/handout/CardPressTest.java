@@ -19,6 +19,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
@@ -141,6 +142,27 @@ final class CardPressTest {
       assertTrue(grey(picture, left + quiet + near, top + quiet + near) < 50, "finder, corner");
       assertTrue(grey(picture, right - quiet - near, top + quiet + near) < 50, "finder, corner");
       assertTrue(grey(picture, left + quiet + near, bottom - quiet - near) < 50, "finder, corner");
+    }
+  }
+
+  /**
+   * The code's square stands 56 mm from the side that is read first, on a sheet with 10 mm more.
+   */
+  @ParameterizedTest
+  @CsvSource({"en, 66", "ar, 15"})
+  void theSecretPartStandsUnderTheCode(String language, double left) throws Exception {
+    try (PrintedCard card = print(SampleJobs.tinted().shippedWords().language(language))) {
+      List<TextPosition> secret =
+          card.letters(0).stream().filter(l -> l.getFont().getName().contains("Mono")).toList();
+      String text = secret.stream().map(TextPosition::getUnicode).collect(Collectors.joining());
+      assertEquals("7K3MPQ9W2XHTR4VB", text.strip());
+      double side = HandoutPress.codeSide(Handout.WALLET);
+      double from = secret.stream().mapToDouble(TextPosition::getX).min().orElseThrow();
+      double to = secret.stream().mapToDouble(l -> l.getX() + l.getWidth()).max().orElseThrow();
+      assertTrue(PrintedCard.millimetres(from) < left + 2, "from " + from);
+      assertTrue(PrintedCard.millimetres(to) > left + side - 2, "to " + to);
+      double top = secret.stream().mapToDouble(TextPosition::getY).min().orElseThrow();
+      assertTrue(PrintedCard.millimetres(top) > 13 + side, "top " + top);
     }
   }
 
