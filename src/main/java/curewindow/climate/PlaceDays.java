@@ -146,18 +146,17 @@ final class PlaceDays {
       low[d] = dailyMin[d] + departures.temperature(d) - wider;
       high[d] = dailyMax[d] + departures.temperature(d) + wider;
     }
-    double[] air = new double[WeatherYear.HOURS];
-    double[] dew = new double[WeatherYear.HOURS];
-    double[] irradiance = clearSky.clone();
-    for (int h = 0; h < WeatherYear.HOURS; h++) {
-      air[h] = within(-90, 65, moments[h].temperature(low, high));
-    }
-    for (int d = 0; d < MonthCurve.DAYS; d++) {
-      double mean = within(-100, 45, dewPoint[d] + departures.dewPoint(d));
-      Arrays.fill(dew, 24 * d, 24 * d + 24, within(-100, 45, dewOfDay(mean, air, 24 * d)));
-      departures.shade(d, irradiance);
-    }
-    return WeatherYear.of(air, dew, irradiance);
+    return WeatherYear.byDay(
+        (day, air, dew, irradiance) -> {
+          int first = 24 * day;
+          for (int h = first; h < first + 24; h++) {
+            air[h] = within(-90, 65, moments[h].temperature(low, high));
+          }
+          double mean = within(-100, 45, dewPoint[day] + departures.dewPoint(day));
+          Arrays.fill(dew, first, first + 24, within(-100, 45, dewOfDay(mean, air, first)));
+          System.arraycopy(clearSky, first, irradiance, first, 24);
+          departures.shade(day, irradiance);
+        });
   }
 
   /**

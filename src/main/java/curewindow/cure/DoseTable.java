@@ -1,18 +1,16 @@
 package curewindow.cure;
 
-import curewindow.climate.WeatherYear;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
 /**
- * Sums of an hourly quantity along the calendar, over one or several years, in each of the weathers
- * of a place: the dose of a driver, or degree hours for a mean. Times are seconds of local standard
- * time since 1970. Built once and shared; costs no more than a binary search to ask.
+ * Sums of an hourly quantity along the calendar, over one or several months, in each of the
+ * weathers of a place: the dose of a driver, or degree hours for a mean. Times are seconds of local
+ * standard time since 1970. Built once and shared; costs no more than a binary search to ask.
  *
  * <p>The calendar is cut into stretches within which the hours of the weather year follow each
- * other: the years, leap years in three, as February 29 repeats the 28th.
+ * other and sums begin at 0: the months, and February 29, which repeats the 28th.
  */
 final class DoseTable {
 
@@ -24,17 +22,17 @@ final class DoseTable {
   private final Stretch[] stretches;
 
   /**
-   * Some hours of one year.
+   * Some hours of one month.
    *
    * @param first the first hour, counted from the table's start
    * @param end the hour after the last
    * @param skipped hours from the first hour of the weather year to that of the stretch, less first
-   * @param sums the year's sums
+   * @param sums the month's sums
    * @param base to be added to them, for each weather
    * @param meanBase mean of the bases
    */
   private record Stretch(
-      int first, int end, int skipped, YearSums sums, double[] base, double meanBase) {
+      int first, int end, int skipped, MonthSums sums, double[] base, double meanBase) {
 
     double until(int hour, int member) {
       return sums.until(hour + skipped, member) + base[member];
@@ -46,23 +44,20 @@ final class DoseTable {
   }
 
   /**
-   * Joins years.
+   * Joins months.
    *
-   * @param firstYear the first calendar year
-   * @param years the sums of the first and the following years
+   * @param firstMonth the number of the first month
+   * @param months the sums of the first and the following months
    */
-  DoseTable(int firstYear, List<YearSums> years) {
-    members = years.get(0).members();
-    start = start(firstYear);
+  DoseTable(int firstMonth, List<MonthSums> months) {
+    members = months.get(0).members();
+    start = Months.start(firstMonth);
     Stretches joined = new Stretches();
-    for (int i = 0; i < years.size(); i++) {
-      YearSums sums = years.get(i);
-      if (LocalDate.ofYearDay(firstYear + i, 1).isLeapYear()) {
-        joined.add(sums, 0, YearSums.MARCH);
-        joined.add(sums, YearSums.LAST_OF_FEBRUARY, YearSums.MARCH);
-        joined.add(sums, YearSums.MARCH, WeatherYear.HOURS);
-      } else {
-        joined.add(sums, 0, WeatherYear.HOURS);
+    for (int i = 0; i < months.size(); i++) {
+      MonthSums sums = months.get(i);
+      joined.add(sums, sums.first(), sums.end());
+      if (Months.hasLeapDay(firstMonth + i)) {
+        joined.add(sums, sums.end() - 24, sums.end());
       }
     }
     stretches = joined.list.toArray(Stretch[]::new);
@@ -74,7 +69,7 @@ final class DoseTable {
     private int first;
     private double[] before = new double[members];
 
-    void add(YearSums sums, int from, int to) {
+    void add(MonthSums sums, int from, int to) {
       double[] base = new double[members];
       double[] after = new double[members];
       for (int m = 0; m < members; m++) {
@@ -86,16 +81,6 @@ final class DoseTable {
       first += to - from;
       before = after;
     }
-  }
-
-  /** Seconds of local standard time at the start of a calendar year. */
-  static long start(int year) {
-    return LocalDate.ofYearDay(year, 1).toEpochDay() * 86_400;
-  }
-
-  /** The calendar year that a second of local standard time falls in. */
-  static int year(long second) {
-    return LocalDate.ofEpochDay(Math.floorDiv(second, 86_400)).getYear();
   }
 
   /** How many weathers there are. */
@@ -114,9 +99,9 @@ final class DoseTable {
   }
 
   /**
-   * The sum from the start of the first year.
+   * The sum from the start of the first month.
    *
-   * @param second a time within the years, or the end of the last
+   * @param second a time within the months, or the end of the last
    * @param member the weather, from 0
    */
   double until(long second, int member) {
@@ -128,9 +113,9 @@ final class DoseTable {
   }
 
   /**
-   * The sums from the start of the first year.
+   * The sums from the start of the first month.
    *
-   * @param second a time within the years, or the end of the last
+   * @param second a time within the months, or the end of the last
    * @return one for each weather
    */
   double[] until(long second) {
@@ -147,7 +132,7 @@ final class DoseTable {
 
   private Stretch within(long second, int hour) {
     if (second < start || second > second(stretches[stretches.length - 1].end())) {
-      throw new IllegalArgumentException("second " + second + " is outside the table's years");
+      throw new IllegalArgumentException("second " + second + " is outside the table's months");
     }
     return stretch(hour);
   }
@@ -179,7 +164,7 @@ final class DoseTable {
    * Sums as a stretch counts them.
    *
    * @param stretch the number of the stretch
-   * @param sums from the start of the first year, one for each weather
+   * @param sums from the start of the first month, one for each weather
    * @return the sums, or the same where the stretch is the first
    */
   double[] within(int stretch, double[] sums) {
@@ -212,7 +197,7 @@ final class DoseTable {
     return in.sums().lacking(hour + in.skipped(), then, dose, further);
   }
 
-  /** The mean over the weathers of the sums from the start of the first year to an hour. */
+  /** The mean over the weathers of the sums from the start of the first month to an hour. */
   double mean(int hour) {
     return stretch(hour).mean(hour);
   }
@@ -244,7 +229,7 @@ final class DoseTable {
    * The first whole second at which a sum is reached, give or take the thousandth of a second that
    * keeps rounding errors from costing a second.
    *
-   * @param sum the sum from the start of the first year, above that until {@code from}
+   * @param sum the sum from the start of the first month, above that until {@code from}
    * @param member the weather, from 0
    * @param from a time before which the sum is not reached
    * @param latest the last time looked at

@@ -27,10 +27,9 @@ final class JobDoses {
   JobDoses(CureCase job, Site site, long pickup, long latest) {
     this.job = job;
     this.pickup = pickup;
-    int first = DoseTable.year(pickup);
-    Site.Years years = new Site.Years(first, DoseTable.year(latest) - first + 1);
+    Months months = Months.spanning(pickup, latest);
     this.tables =
-        site.tables(new JobTables.Key(years, job.parking(), job.paint(), job.bondEnergy()));
+        site.tables(new JobTables.Key(months, job.parking(), job.paint(), job.bondEnergy()));
   }
 
   /** When the car leaves the bay. */

@@ -1,13 +1,12 @@
 package curewindow.cure;
 
-import curewindow.cure.Site.Years;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 
 /**
- * The tables of one place that the jobs of one parking, paint, bond energy and calendar years need,
- * by number instead of by name: a job looks this up once and each table then costs one read. Built
- * when first asked for, shared between threads; equal surfaces share their tables through the
- * {@link Site}.
+ * The tables of one place that the jobs of one parking, paint, bond energy and months of the
+ * calendar need, by number instead of by name: a job looks this up once and each table then costs
+ * one read. Built when first asked for, shared between threads; equal surfaces share their tables
+ * through the {@link Site}.
  */
 final class JobTables {
 
@@ -25,12 +24,12 @@ final class JobTables {
   /**
    * What the tables of a job depend on besides the place.
    *
-   * @param years the calendar years to span
+   * @param months the months to span
    * @param parking where the car stands
    * @param paint how much sun its paint takes up
    * @param bondEnergy activation energy of bond and crosslink, J/mol
    */
-  record Key(Years years, ParkingPlan parking, PaintTone paint, double bondEnergy) {}
+  record Key(Months months, ParkingPlan parking, PaintTone paint, double bondEnergy) {}
 
   JobTables(Site site, Key key) {
     this.site = site;
@@ -52,7 +51,7 @@ final class JobTables {
     int at = exposure.ordinal() * DRIVERS + driver.ordinal();
     DoseTable known = doses.get(at);
     if (known == null) {
-      known = site.doses(key.years(), surface(exposure), driver, key.bondEnergy());
+      known = site.doses(key.months(), surface(exposure), driver, key.bondEnergy());
       doses.set(at, known);
     }
     return known;
@@ -63,7 +62,7 @@ final class JobTables {
     int at = exposure.ordinal() * members + member;
     MeanTable known = means.get(at);
     if (known == null) {
-      known = site.means(key.years(), surface(exposure), member);
+      known = site.means(key.months(), surface(exposure), member);
       means.set(at, known);
     }
     return known;

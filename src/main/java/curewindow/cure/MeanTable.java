@@ -1,5 +1,6 @@
 package curewindow.cure;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.IntToDoubleFunction;
@@ -15,21 +16,27 @@ import java.util.function.IntToDoubleFunction;
 record MeanTable(DoseTable air, DoseTable film, DoseTable dewPoint) {
 
   /**
-   * Sums the years up.
+   * Sums the months up.
    *
-   * @param firstYear the first calendar year
-   * @param years its hours and those of the following years
+   * @param firstMonth the number of the first month
+   * @param months its hours and those of the following months
    */
-  static MeanTable of(int firstYear, List<SurfaceHours> years) {
+  static MeanTable of(int firstMonth, List<SurfaceHours> months) {
     return new MeanTable(
-        table(firstYear, years, y -> y::air),
-        table(firstYear, years, y -> y::film),
-        table(firstYear, years, y -> y::dewPoint));
+        table(firstMonth, months, m -> m::air),
+        table(firstMonth, months, m -> m::film),
+        table(firstMonth, months, m -> m::dewPoint));
   }
 
   private static DoseTable table(
-      int firstYear, List<SurfaceHours> years, Function<SurfaceHours, IntToDoubleFunction> hourly) {
-    return new DoseTable(
-        firstYear, years.stream().map(y -> YearSums.of(List.of(hourly.apply(y)))).toList());
+      int firstMonth,
+      List<SurfaceHours> months,
+      Function<SurfaceHours, IntToDoubleFunction> hourly) {
+    List<MonthSums> sums = new ArrayList<>();
+    for (int i = 0; i < months.size(); i++) {
+      int month = Months.inYear(firstMonth + i);
+      sums.add(MonthSums.of(month, List.of(hourly.apply(months.get(i)))));
+    }
+    return new DoseTable(firstMonth, sums);
   }
 }

@@ -28,29 +28,20 @@ final class Site {
   private final Map<Integer, DayHours> days = new ConcurrentHashMap<>();
   private final AtomicReference<SoftReference<Hours>> last =
       new AtomicReference<>(new SoftReference<>(null));
-  private final Map<SumKey, YearSums> sums = new ConcurrentHashMap<>();
+  private final Map<SumKey, MonthSums> sums = new ConcurrentHashMap<>();
   private final Map<DoseKey, DoseTable> doses = new ConcurrentHashMap<>();
   private final Map<MeanKey, MeanTable> means = new ConcurrentHashMap<>();
   private final Map<JobTables.Key, JobTables> jobs = new ConcurrentHashMap<>();
 
-  private record SumKey(
-      Surface surface, DayHours days, int kind, Driver driver, double bondEnergy) {}
+  private record SumKey(HoursKey hours, int month, Driver driver, double bondEnergy) {}
 
   private record HoursKey(Surface surface, DayHours days, int kind) {}
 
-  private record Hours(HoursKey key, List<SurfaceHours> hours) {}
+  private record Hours(HoursKey key, Map<Integer, List<SurfaceHours>> byMonth) {}
 
-  private record DoseKey(Years years, Surface surface, Driver driver, double bondEnergy) {}
+  private record DoseKey(Months months, Surface surface, Driver driver, double bondEnergy) {}
 
-  private record MeanKey(Years years, Surface surface, int member) {}
-
-  /**
-   * The calendar years that tables span.
-   *
-   * @param first the first year
-   * @param count how many
-   */
-  record Years(int first, int count) {}
+  private record MeanKey(Months months, Surface surface, int member) {}
 
   Site(ZoneId zone, Weathers weathers, ObservedHours observed) {
     this.zone = zone;
@@ -87,76 +78,88 @@ final class Site {
   /**
    * The doses of a driver on a surface.
    *
-   * @param years the calendar years to span
+   * @param months the months to span
    * @param surface the surface, in its shared form
    * @param driver the driver
    * @param bondEnergy activation energy of bond and crosslink, J/mol
    * @return the table of all weathers
    */
-  DoseTable doses(Years years, Surface surface, Driver driver, double bondEnergy) {
+  DoseTable doses(Months months, Surface surface, Driver driver, double bondEnergy) {
     double energy = driver == Driver.DRY_OUT ? 0 : bondEnergy;
-    return doses.computeIfAbsent(new DoseKey(years, surface, driver, energy), this::join);
+    return doses.computeIfAbsent(new DoseKey(months, surface, driver, energy), this::join);
   }
 
   /**
    * Temperatures and dew points on a surface.
    *
-   * @param years the calendar years to span
+   * @param months the months to span
    * @param surface the surface, in its shared form
    * @param member the weather, from 0
    */
-  MeanTable means(Years years, Surface surface, int member) {
-    return means.computeIfAbsent(new MeanKey(years, surface, member), this::mean);
+  MeanTable means(Months months, Surface surface, int member) {
+    return means.computeIfAbsent(new MeanKey(months, surface, member), this::mean);
   }
 
   private DoseTable join(DoseKey key) {
-    List<YearSums> joined = new ArrayList<>();
-    for (int i = 0; i < key.years().count(); i++) {
-      int year = key.years().first() + i;
-      DayHours dayHours = dayHours(key.surface(), year);
-      int kind = byYear.kind(year);
-      joined.add(
-          sums.computeIfAbsent(
-              new SumKey(key.surface(), dayHours, kind, key.driver(), key.bondEnergy()),
-              this::sum));
-    }
-    return new DoseTable(key.years().first(), joined);
+    List<MonthSums> joined =
+        key.months()
+            .numbers()
+            .mapToObj(
+                month ->
+                    new SumKey(
+                        hoursKey(key, month), Months.inYear(month), key.driver(), key.bondEnergy()))
+            .map(sum -> sums.computeIfAbsent(sum, this::sum))
+            .toList();
+    return new DoseTable(key.months().first(), joined);
   }
 
-  private YearSums sum(SumKey key) {
+  private HoursKey hoursKey(DoseKey key, int month) {
+    int year = Months.year(month);
+    return new HoursKey(key.surface(), dayHours(key.surface(), year), byYear.kind(year));
+  }
+
+  private MonthSums sum(SumKey key) {
     List<IntToDoubleFunction> rates = new ArrayList<>();
-    for (SurfaceHours hours : hours(new HoursKey(key.surface(), key.days(), key.kind()))) {
+    for (SurfaceHours hours : hours(key.hours(), key.month())) {
       rates.add(hour -> hours.rate(hour, key.driver(), key.bondEnergy()));
     }
-    return YearSums.of(rates);
+    return MonthSums.of(key.month(), rates);
   }
 
   /**
-   * The hours of all weathers; those asked for last are kept while there is room, as they take
-   * much.
+   * The hours of a month in all weathers; those of the surface asked for last are kept while there
+   * is room, as each driver needs them.
    */
-  private List<SurfaceHours> hours(HoursKey key) {
+  private List<SurfaceHours> hours(HoursKey key, int month) {
     Hours known = last.get().get();
-    if (known != null && known.key().equals(key)) {
-      return known.hours();
+    if (known == null || !known.key().equals(key)) {
+      known = new Hours(key, new ConcurrentHashMap<>());
+      last.set(new SoftReference<>(known));
     }
+    return known.byMonth().computeIfAbsent(month, m -> hoursOf(key, m));
+  }
+
+  private List<SurfaceHours> hoursOf(HoursKey key, int month) {
     List<SurfaceHours> hours = new ArrayList<>();
     for (int m = 0; m < members(); m++) {
-      hours.add(SurfaceHours.of(byYear.of(key.kind(), m), key.surface(), key.days()));
+      WeatherYear weather = byYear.of(key.kind(), m);
+      hours.add(SurfaceHours.ofMonth(month, weather, key.surface(), key.days()));
     }
-    last.set(new SoftReference<>(new Hours(key, hours)));
     return hours;
   }
 
   private MeanTable mean(MeanKey key) {
-    List<SurfaceHours> hours = new ArrayList<>();
-    for (int i = 0; i < key.years().count(); i++) {
-      int year = key.years().first() + i;
-      DayHours dayHours = dayHours(key.surface(), year);
-      WeatherYear weather = byYear.of(byYear.kind(year), key.member());
-      hours.add(SurfaceHours.of(weather, key.surface(), dayHours));
-    }
-    return MeanTable.of(key.years().first(), hours);
+    List<SurfaceHours> hours = key.months().numbers().mapToObj(month -> hours(key, month)).toList();
+    return MeanTable.of(key.months().first(), hours);
+  }
+
+  private SurfaceHours hours(MeanKey key, int month) {
+    int year = Months.year(month);
+    return SurfaceHours.ofMonth(
+        Months.inYear(month),
+        weather(year, key.member()),
+        key.surface(),
+        dayHours(key.surface(), year));
   }
 
   /** The weather of a member in a calendar year, with what was measured in it. */

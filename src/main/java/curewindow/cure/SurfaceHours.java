@@ -4,9 +4,10 @@ import curewindow.climate.Psychrometrics;
 import curewindow.climate.WeatherYear;
 
 /**
- * Hour by hour through a weather year: the air where the car stands, the air at the surface, the
- * surface itself and the dew point. What carries over from hour to hour (the warmth of the cabin,
- * the daily mean in a garage) runs round from the end of the year into its start.
+ * Hour by hour through a weather year, or one month of it: the air where the car stands, the air at
+ * the surface, the surface itself and the dew point. What carries over from hour to hour (the
+ * warmth of the cabin, the daily mean in a garage) comes from the hours before, and runs round from
+ * the end of the year into its start.
  */
 final class SurfaceHours {
 
@@ -16,74 +17,118 @@ final class SurfaceHours {
   /** Share of the sun that reaches a car in the shade; common practice. */
   static final double SHADE_SHARE = 0.15;
 
+  private static final int DAY = 24;
   private static final int SETTLING_HOURS = 48;
 
   /** A fall of the cabin's warmth within the hour that is no fall, K. */
   private static final double STEADY = 1e-9;
 
-  private static final double[] NONE = new double[WeatherYear.HOURS];
-
-  private final double[] air = new double[WeatherYear.HOURS];
+  private final int first;
+  private final double[] air;
   private final double[] near;
-  private final double[] film = new double[WeatherYear.HOURS];
+  private final double[] film;
   private final double[] fall;
-  private final double[] dewPoint = new double[WeatherYear.HOURS];
-  private final double[] vapour = new double[WeatherYear.HOURS];
+  private final double[] dewPoint;
+  private final double[] vapour;
 
   private final double cabinShare;
 
   /** Outside the cabin the air at the surface is the air where the car stands, and steady. */
-  private SurfaceHours(double cabinShare) {
+  private SurfaceHours(double cabinShare, int first, int end) {
+    int count = end - first;
     this.cabinShare = cabinShare;
-    this.near = cabinShare > 0 ? new double[WeatherYear.HOURS] : air;
-    this.fall = cabinShare > 0 ? new double[WeatherYear.HOURS] : NONE;
+    this.first = first;
+    this.air = new double[count];
+    this.near = cabinShare > 0 ? new double[count] : air;
+    this.film = new double[count];
+    this.fall = new double[count];
+    this.dewPoint = new double[count];
+    this.vapour = new double[count];
   }
 
   /**
-   * The hours of a surface.
+   * The hours of a surface in the whole year.
    *
    * @param weather the weather
    * @param surface the surface
    * @param days which hours belong to the day
    */
   static SurfaceHours of(WeatherYear weather, Surface surface, DayHours days) {
-    SurfaceHours hours = new SurfaceHours(cabinShare(surface.exposure()));
-    double[] garage = surface.parking().uses(Parking.GARAGE) ? garageAir(weather) : NONE;
-    double cabin = cabinAtNewYear(weather, surface, days);
-    for (int hour = 0; hour < WeatherYear.HOURS; hour++) {
-      Parking parking = parking(hour, surface, days);
-      double sun = sun(weather, hour, surface, days);
-      double air = air(weather.temperature(hour), garage[hour], parking);
-      double excess = FilmTemperature.cabinOverHour(cabin, sun);
-      hours.air[hour] = air;
-      if (hours.cabinShare > 0) {
-        hours.film[hour] = air + hours.cabinShare * excess;
-        hours.near[hour] = air + excess;
-        hours.fall[hour] = FilmTemperature.cabinFall(cabin, sun);
-      } else {
-        hours.film[hour] = outsideFilm(air, sun, surface, parking);
-      }
-      hours.moist(hour, Math.min(weather.dewPoint(hour), air));
-      cabin = FilmTemperature.cabinAfterHour(cabin, sun);
-    }
+    SurfaceHours hours = new SurfaceHours(cabinShare(surface.exposure()), 0, WeatherYear.HOURS);
+    hours.fill(weather, surface, days);
     return hours;
   }
 
-  /** Notes the moisture of an hour, which is often that of the hour before. */
-  private void moist(int hour, double dew) {
-    dewPoint[hour] = dew;
-    vapour[hour] =
-        hour > 0 && dew == dewPoint[hour - 1]
-            ? vapour[hour - 1]
-            : Psychrometrics.vapourPressure(dew);
+  /**
+   * The hours of a surface in a month; no other hour may be asked for.
+   *
+   * @param month the month, 0 for January to 11
+   * @param weather the weather
+   * @param surface the surface
+   * @param days which hours belong to the day
+   */
+  static SurfaceHours ofMonth(int month, WeatherYear weather, Surface surface, DayHours days) {
+    SurfaceHours hours =
+        new SurfaceHours(
+            cabinShare(surface.exposure()), Months.firstHour(month), Months.firstHour(month + 1));
+    hours.fill(weather, surface, days);
+    return hours;
   }
 
-  private static double cabinAtNewYear(WeatherYear weather, Surface surface, DayHours days) {
+  private void fill(WeatherYear weather, Surface surface, DayHours days) {
+    boolean garage = surface.parking().uses(Parking.GARAGE);
+    double lastDay = garage ? dayBefore(weather) : 0;
+    double cabin = cabinBefore(weather, surface, days);
+    for (int at = 0; at < air.length; at++) {
+      int hour = first + at;
+      Parking parking = parking(hour, surface, days);
+      double sun = sun(weather, hour, surface, days);
+      if (garage) {
+        lastDay += weather.temperature(hour) - weather.temperature(before(hour, DAY));
+      }
+      double air = air(weather.temperature(hour), lastDay / DAY + GARAGE_EXCESS, parking);
+      double excess = FilmTemperature.cabinOverHour(cabin, sun);
+      this.air[at] = air;
+      if (cabinShare > 0) {
+        film[at] = air + cabinShare * excess;
+        near[at] = air + excess;
+        fall[at] = FilmTemperature.cabinFall(cabin, sun);
+      } else {
+        film[at] = outsideFilm(air, sun, surface, parking);
+      }
+      moist(at, Math.min(weather.dewPoint(hour), air));
+      cabin = FilmTemperature.cabinAfterHour(cabin, sun);
+    }
+  }
+
+  /** The hour so many hours before another; before the first of the year come the last. */
+  private static int before(int hour, int hours) {
+    return Math.floorMod(hour - hours, WeatherYear.HOURS);
+  }
+
+  /** Notes the moisture of an hour, which is often that of the hour before. */
+  private void moist(int at, double dew) {
+    dewPoint[at] = dew;
+    vapour[at] =
+        at > 0 && dew == dewPoint[at - 1] ? vapour[at - 1] : Psychrometrics.vapourPressure(dew);
+  }
+
+  private double cabinBefore(WeatherYear weather, Surface surface, DayHours days) {
     double cabin = 0;
-    for (int hour = WeatherYear.HOURS - SETTLING_HOURS; hour < WeatherYear.HOURS; hour++) {
-      cabin = FilmTemperature.cabinAfterHour(cabin, sun(weather, hour, surface, days));
+    for (int back = SETTLING_HOURS; back > 0; back--) {
+      cabin =
+          FilmTemperature.cabinAfterHour(cabin, sun(weather, before(first, back), surface, days));
     }
     return cabin;
+  }
+
+  /** The sum of the temperatures of the day before the first hour. */
+  private double dayBefore(WeatherYear weather) {
+    double sum = 0;
+    for (int back = DAY; back > 0; back--) {
+      sum += weather.temperature(before(first, back));
+    }
+    return sum;
   }
 
   private static double outsideFilm(double air, double sun, Surface surface, Parking parking) {
@@ -121,33 +166,19 @@ final class SurfaceHours {
     };
   }
 
-  private static double[] garageAir(WeatherYear weather) {
-    double sum = 0;
-    for (int hour = WeatherYear.HOURS - 24; hour < WeatherYear.HOURS; hour++) {
-      sum += weather.temperature(hour);
-    }
-    double[] garage = new double[WeatherYear.HOURS];
-    for (int hour = 0; hour < WeatherYear.HOURS; hour++) {
-      int leaving = hour < 24 ? hour - 24 + WeatherYear.HOURS : hour - 24;
-      sum += weather.temperature(hour) - weather.temperature(leaving);
-      garage[hour] = sum / 24 + GARAGE_EXCESS;
-    }
-    return garage;
-  }
-
   /** Air temperature where the car stands, degrees Celsius. */
   double air(int hour) {
-    return air[hour];
+    return air[hour - first];
   }
 
   /** Temperature of the surface, degrees Celsius. */
   double film(int hour) {
-    return film[hour];
+    return film[hour - first];
   }
 
   /** Dew point of the air, never above the air temperature, degrees Celsius. */
   double dewPoint(int hour) {
-    return dewPoint[hour];
+    return dewPoint[hour - first];
   }
 
   /**
@@ -160,16 +191,15 @@ final class SurfaceHours {
    * @return reference hours per hour
    */
   double rate(int hour, Driver driver, double bondEnergy) {
-    if (Math.abs(fall[hour]) < STEADY) {
-      return Rates.in(driver, film[hour], near[hour], vapour[hour], bondEnergy);
+    int at = hour - first;
+    if (Math.abs(fall[at]) < STEADY) {
+      return Rates.in(driver, film[at], near[at], vapour[at], bondEnergy);
     }
-    return (half(hour, driver, bondEnergy, fall[hour])
-            + half(hour, driver, bondEnergy, -fall[hour]))
-        / 2;
+    return (half(at, driver, bondEnergy, fall[at]) + half(at, driver, bondEnergy, -fall[at])) / 2;
   }
 
-  private double half(int hour, Driver driver, double bondEnergy, double warmer) {
+  private double half(int at, Driver driver, double bondEnergy, double warmer) {
     return Rates.in(
-        driver, film[hour] + cabinShare * warmer, near[hour] + warmer, vapour[hour], bondEnergy);
+        driver, film[at] + cabinShare * warmer, near[at] + warmer, vapour[at], bondEnergy);
   }
 }

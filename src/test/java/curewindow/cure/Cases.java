@@ -92,4 +92,20 @@ final class Cases {
   static Instant at(Place place, String local) {
     return LocalDateTime.parse(local).atZone(place.zone()).toInstant();
   }
+
+  /** A table of calendar years in one weather. */
+  static DoseTable table(int firstYear, int years, IntToDoubleFunction rate) {
+    int january = Months.january(firstYear);
+    return new DoseTable(
+        january,
+        new Months(january, 12 * years)
+            .numbers()
+            .mapToObj(month -> MonthSums.of(Months.inYear(month), List.of(rate)))
+            .toList());
+  }
+
+  /** The start of a calendar year, seconds. */
+  static long newYear(int year) {
+    return Months.start(Months.january(year));
+  }
 }

@@ -8,7 +8,6 @@ import curewindow.climate.WeatherYear;
 import curewindow.climate.YearHours;
 import java.time.Instant;
 import java.time.ZoneOffset;
-import java.util.Collections;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.IntToDoubleFunction;
@@ -20,10 +19,6 @@ import org.junit.jupiter.params.provider.EnumSource;
 class DoseTableTest {
 
   private static final ZoneOffset STANDARD = ZoneOffset.ofHoursMinutes(5, 45);
-
-  private static DoseTable table(int firstYear, IntToDoubleFunction rate, int years) {
-    return new DoseTable(firstYear, Collections.nCopies(years, YearSums.of(List.of(rate))));
-  }
 
   private static long second(String local) {
     return Instant.parse(local + "Z").getEpochSecond();
@@ -48,10 +43,10 @@ class DoseTableTest {
     Surface surface = new Surface(Cases.OUTSIDE, Exposure.OUTSIDE_UP, PaintTone.DARK);
     SurfaceHours hours = SurfaceHours.of(Cases.lively(1), surface, DayHours.NO_MATTER);
     IntToDoubleFunction rate = hour -> hours.rate(hour, driver, 50_000);
-    DoseTable table = table(2027, rate, 3);
+    DoseTable table = Cases.table(2027, 3, rate);
     SplittableRandom random = new SplittableRandom(7);
     for (int i = 0; i < 200; i++) {
-      long from = DoseTable.start(2027) + random.nextLong(2L * 365 * 86_400);
+      long from = Cases.newYear(2027) + random.nextLong(2L * 365 * 86_400);
       long to = from + random.nextLong(366L * 86_400);
       double expected = direct(rate, from, to);
       assertEquals(expected, table.between(from, to, 0), 1e-9 * Math.max(1, expected));
@@ -73,7 +68,7 @@ class DoseTableTest {
   void equalsTheDirectSumOverTheCalendarsCorners(String from, String to) {
     IntToDoubleFunction rate = hour -> 1 + hour % 97;
     double expected = direct(rate, second(from), second(to));
-    DoseTable table = table(2027, rate, 3);
+    DoseTable table = Cases.table(2027, 3, rate);
     assertEquals(
         expected, table.between(second(from), second(to), 0), 1e-9 * Math.max(1, expected));
   }
@@ -81,15 +76,15 @@ class DoseTableTest {
   @Test
   void findsTheInstantOfADose() {
     IntToDoubleFunction rate = hour -> (hour % 24) / 10.0;
-    DoseTable table = table(2027, rate, 3);
+    DoseTable table = Cases.table(2027, 3, rate);
     SplittableRandom random = new SplittableRandom(11);
-    long last = DoseTable.start(2030);
+    long last = Cases.newYear(2030);
     for (int i = 0; i < 500; i++) {
       double sum = random.nextDouble() * table.until(last, 0);
-      long at = table.reach(sum, 0, DoseTable.start(2027), last);
+      long at = table.reach(sum, 0, Cases.newYear(2027), last);
       assertTrue(table.until(at, 0) >= sum - 1e-6, "reached");
       assertTrue(table.until(at - 1, 0) < sum, "not before");
-      long from = at - random.nextLong(at - DoseTable.start(2027));
+      long from = at - random.nextLong(at - Cases.newYear(2027));
       long latest = at + random.nextLong(last - at + 1);
       assertEquals(at, table.reach(sum, 0, from, latest), "the same between any two times");
     }
@@ -97,19 +92,18 @@ class DoseTableTest {
 
   @Test
   void findsDosesOnFebruary29() {
-    DoseTable table = table(2028, hour -> 1, 1);
+    DoseTable table = Cases.table(2028, 1, hour -> 1);
     for (double days : new double[] {58.5, 59, 59.5, 60, 60.5, 366}) {
-      long expected = DoseTable.start(2028) + (long) (days * 86_400);
-      assertEquals(
-          expected, table.reach(24 * days, 0, DoseTable.start(2028), DoseTable.start(2029)));
+      long expected = Cases.newYear(2028) + (long) (days * 86_400);
+      assertEquals(expected, table.reach(24 * days, 0, Cases.newYear(2028), Cases.newYear(2029)));
     }
   }
 
   @Test
   void waitsThroughHoursInWhichNothingHappens() {
-    DoseTable table = table(2026, hour -> hour >= 100 && hour < 3000 ? 0 : 1, 2);
-    long start = DoseTable.start(2026);
-    long last = DoseTable.start(2028);
+    DoseTable table = Cases.table(2026, 2, hour -> hour >= 100 && hour < 3000 ? 0 : 1);
+    long start = Cases.newYear(2026);
+    long last = Cases.newYear(2028);
     assertEquals(
         start + 100 * 3600, table.reach(100, 0, start, last), "at the start of the plateau");
     assertEquals(start + 3001 * 3600, table.reach(101, 0, start, last));
@@ -117,31 +111,31 @@ class DoseTableTest {
 
   @Test
   void stopsAtTheLastTimeLookedAt() {
-    DoseTable table = table(2026, hour -> 1, 2);
-    long start = DoseTable.start(2026);
+    DoseTable table = Cases.table(2026, 2, hour -> 1);
+    long start = Cases.newYear(2026);
     assertEquals(start + 48 * 3600, table.reach(48, 0, start, start + 48 * 3600));
     assertEquals(DoseTable.NEVER, table.reach(48, 0, start, start + 48 * 3600 - 1));
-    assertEquals(DoseTable.NEVER, table(2026, hour -> 0, 2).reach(1e-9, 0, start, start + 86_400));
+    assertEquals(
+        DoseTable.NEVER, Cases.table(2026, 2, hour -> 0).reach(1e-9, 0, start, start + 86_400));
   }
 
   @Test
-  void knowsTheYearsItSpans() {
-    DoseTable table = table(2026, hour -> 1, 1);
-    assertEquals(WeatherYear.HOURS, table.until(DoseTable.start(2027), 0), 1e-9);
-    assertThrows(IllegalArgumentException.class, () -> table.until(DoseTable.start(2027) + 1, 0));
-    assertThrows(IllegalArgumentException.class, () -> table.until(DoseTable.start(2026) - 1, 0));
-    assertEquals(2026, DoseTable.year(DoseTable.start(2027) - 1));
-    assertEquals(2027, DoseTable.year(DoseTable.start(2027)));
+  void knowsTheMonthsItSpans() {
+    DoseTable table = Cases.table(2026, 1, hour -> 1);
+    assertEquals(WeatherYear.HOURS, table.until(Cases.newYear(2027), 0), 1e-9);
+    assertThrows(IllegalArgumentException.class, () -> table.until(Cases.newYear(2027) + 1, 0));
+    assertThrows(IllegalArgumentException.class, () -> table.until(Cases.newYear(2026) - 1, 0));
   }
 
   @Test
-  void joinsYearsThatDiffer() {
+  void joinsMonthsThatDiffer() {
     DoseTable table =
-        new DoseTable(2026, List.of(YearSums.of(List.of(h -> 1)), YearSums.of(List.of(h -> 3))));
-    long newYear = DoseTable.start(2027);
+        new DoseTable(
+            Months.january(2027) - 1,
+            List.of(MonthSums.of(11, List.of(h -> 1)), MonthSums.of(0, List.of(h -> 3))));
+    long newYear = Cases.newYear(2027);
     assertEquals(10 + 30, table.between(newYear - 36_000, newYear + 36_000, 0), 1e-9);
     assertEquals(
-        newYear + 3600,
-        table.reach(table.until(newYear, 0) + 3, 0, newYear, DoseTable.start(2028)));
+        newYear + 3600, table.reach(table.until(newYear, 0) + 3, 0, newYear, newYear + 86_400));
   }
 }

@@ -6,8 +6,6 @@ import curewindow.climate.Climates;
 import curewindow.climate.Places;
 import curewindow.climate.Psychrometrics;
 import curewindow.climate.WeatherYear;
-import java.util.Collections;
-import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -27,17 +25,14 @@ class StepTest {
   void movesEndsByLessThanOnePercent(Driver driver) {
     Surface surface = new Surface(Cases.OUTSIDE, Exposure.CABIN, PaintTone.MID);
     SurfaceHours hours = SurfaceHours.of(YEAR, surface, DayHours.NO_MATTER);
-    DoseTable table =
-        new DoseTable(
-            2027, Collections.nCopies(2, YearSums.of(List.of(h -> hours.rate(h, driver, ENERGY)))));
+    DoseTable table = Cases.table(2027, 2, h -> hours.rate(h, driver, ENERGY));
     SplittableRandom random = new SplittableRandom(9);
     for (int i = 0; i < 300; i++) {
       int start = random.nextInt(WeatherYear.HOURS);
       double need = 24 + random.nextDouble() * 300;
-      long from = DoseTable.start(2027) + start * 3600L;
+      long from = Cases.newYear(2027) + start * 3600L;
       double whole =
-          (table.reach(table.until(from, 0) + need, 0, from, DoseTable.start(2029)) - from)
-              / 3600.0;
+          (table.reach(table.until(from, 0) + need, 0, from, Cases.newYear(2029)) - from) / 3600.0;
       double quarters = integrated(driver, start, need, 4);
       double minutes = integrated(driver, start, need, 60);
       assertEquals(quarters, whole, 0.01 * quarters, "quarter hours, start " + start);

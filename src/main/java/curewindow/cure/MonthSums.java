@@ -1,44 +1,46 @@
 package curewindow.cure;
 
-import curewindow.climate.WeatherYear;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
 
 /**
- * Prefix sums of an hourly quantity over the weather years of a place, one beside the other: the
- * sums of all years up to an hour lie together, as they are asked for together.
+ * Prefix sums of an hourly quantity over one month in the weather years of a place, one beside the
+ * other: the sums of all years up to an hour lie together, as they are asked for together. Hours
+ * are those of the weather year.
  */
-final class YearSums {
+final class MonthSums {
 
-  /** The hour at which February 28 begins. */
-  static final int LAST_OF_FEBRUARY = 24 * (31 + 27);
-
-  /** The hour at which March begins. */
-  static final int MARCH = 24 * (31 + 28);
+  private static final int HOURS_IN_DAY = 24;
 
   private final int members;
+  private final int first;
+  private final int end;
   private final double[] before;
 
   /** Means over the years. */
-  private final double[] mean = new double[WeatherYear.HOURS + 1];
+  private final double[] mean;
 
-  private YearSums(int members) {
+  private MonthSums(int members, int first, int end) {
     this.members = members;
-    before = new double[(WeatherYear.HOURS + 1) * members];
+    this.first = first;
+    this.end = end;
+    before = new double[(end - first + 1) * members];
+    mean = new double[end - first + 1];
   }
 
   /**
    * Sums of a quantity.
    *
-   * @param hourly for each weather, its value in each hour, 0 to 8759, not negative where doses are
-   *     to be searched for
+   * @param month the month, 0 for January to 11
+   * @param hourly for each weather, its value in each hour of the month, not negative where doses
+   *     are to be searched for
    */
-  static YearSums of(List<IntToDoubleFunction> hourly) {
+  static MonthSums of(int month, List<IntToDoubleFunction> hourly) {
     int members = hourly.size();
-    YearSums sums = new YearSums(members);
+    MonthSums sums = new MonthSums(members, Months.firstHour(month), Months.firstHour(month + 1));
     double[] sum = new double[members];
-    for (int first = 0; first < WeatherYear.HOURS; first += 24) {
+    for (int first = sums.first; first < sums.end; first += HOURS_IN_DAY) {
       for (int m = 0; m < members; m++) {
         sum[m] = sums.addDay(first, m, hourly.get(m), sum[m]);
       }
@@ -46,15 +48,29 @@ final class YearSums {
     return sums;
   }
 
-  /** Day by day through all years, so that what is written lies close together. */
+  /** Day by day through all weathers, so that what is written lies close together. */
   private double addDay(int first, int member, IntToDoubleFunction values, double before) {
     double sum = before;
-    for (int hour = first; hour < first + 24; hour++) {
+    for (int hour = first; hour < first + HOURS_IN_DAY; hour++) {
       sum += values.applyAsDouble(hour);
-      this.before[(hour + 1) * members + member] = sum;
-      mean[hour + 1] += sum / members;
+      this.before[at(hour + 1) + member] = sum;
+      mean[hour + 1 - this.first] += sum / members;
     }
     return sum;
+  }
+
+  private int at(int hour) {
+    return (hour - first) * members;
+  }
+
+  /** The hour at which the month begins. */
+  int first() {
+    return first;
+  }
+
+  /** The hour after the month's last. */
+  int end() {
+    return end;
   }
 
   /** How many weathers there are. */
@@ -63,38 +79,33 @@ final class YearSums {
   }
 
   /**
-   * The sum from the start of the year.
+   * The sum from the start of the month.
    *
-   * @param hour 0 to 8760
+   * @param hour from the first of the month to its end
    * @param member the weather, from 0
    */
   double until(int hour, int member) {
-    return before[hour * members + member];
+    return before[at(hour) + member];
   }
 
   /**
-   * The mean over the years of their sums from the start of the year.
+   * The mean over the years of their sums from the start of the month.
    *
-   * @param hour 0 to 8760
+   * @param hour from the first of the month to its end
    */
   double mean(int hour) {
-    return mean[hour];
-  }
-
-  /** The sum over February 28, which February 29 repeats. */
-  double leapDay(int member) {
-    return until(MARCH, member) - until(LAST_OF_FEBRUARY, member);
+    return mean[hour - first];
   }
 
   /**
    * How many weathers have gained a dose since a time.
    *
-   * @param hour 0 to 8760
+   * @param hour from the first of the month to its end
    * @param then the sums at that time, one for each weather
    * @param dose the dose
    */
   int count(int hour, double[] then, double dose) {
-    int at = hour * members;
+    int at = at(hour);
     int count = 0;
     for (int m = 0; m < members; m++) {
       count += before[at + m] - dose >= then[m] ? 1 : 0;
@@ -105,13 +116,13 @@ final class YearSums {
   /**
    * Takes away the weathers that have not gained a dose since a time.
    *
-   * @param hour 0 to 8760
+   * @param hour from the first of the month to its end
    * @param then the sums at that time, one for each weather
    * @param dose the dose
    * @param gained the weathers that are left
    */
   void keep(int hour, double[] then, double dose, WeatherSet gained) {
-    int at = hour * members;
+    int at = at(hour);
     for (int from = 0; from < members; from += WeatherSet.BITS) {
       int end = Math.min(members, from + WeatherSet.BITS);
       long bits = 0;
@@ -125,13 +136,13 @@ final class YearSums {
   /**
    * How far the weathers are from a dose, of which so many are further.
    *
-   * @param hour 0 to 8760
+   * @param hour from the first of the month to its end
    * @param then the sums from which the dose counts, one for each weather
    * @param dose the dose
    * @param further how many weathers lack more, 0 or more
    */
   double lacking(int hour, double[] then, double dose, int further) {
-    int at = hour * members;
+    int at = at(hour);
     double[] most = new double[further + 1];
     Arrays.fill(most, Double.NEGATIVE_INFINITY);
     for (int m = 0; m < members; m++) {
