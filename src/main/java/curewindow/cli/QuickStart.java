@@ -79,6 +79,8 @@ record QuickStart(Path jar, Path java, Machine machine) {
    */
   Path write(Path folder) throws IOException {
     Path archive = folder.toAbsolutePath().normalize().resolve(NAME + ".jsa");
+    Path script = archive.resolveSibling(isWindows() ? NAME + ".cmd" : NAME);
+    refuseFolders(archive, script);
     Path work = Files.createTempDirectory(NAME);
     try {
       Path recorded = work.resolve(NAME + ".jsa");
@@ -87,13 +89,20 @@ record QuickStart(Path jar, Path java, Machine machine) {
     } finally {
       delete(work);
     }
-    Path script = archive.resolveSibling(isWindows() ? NAME + ".cmd" : NAME);
     Charset charset = Charset.forName(System.getProperty("native.encoding", "UTF-8"));
     AtomicFiles.write(script, script(archive).getBytes(charset));
     if (!isWindows() && !script.toFile().setExecutable(true, false)) {
       throw new IOException(script + " cannot be made executable; name another folder with --out");
     }
     return script;
+  }
+
+  private static void refuseFolders(Path... files) throws IOException {
+    for (Path file : files) {
+      if (Files.isDirectory(file)) {
+        throw new IOException(file + " is a folder; name another place with --out");
+      }
+    }
   }
 
   /** The script's text. */

@@ -127,6 +127,15 @@ final class QuickStartTest {
   }
 
   @Test
+  void aFolderInPlaceOfTheScriptIsLeftAlone() throws IOException {
+    Path there = Files.createDirectories(temp.resolve("curewindow"));
+    Path jar = temp.resolve("x.jar");
+    IOException told = assertThrows(IOException.class, () -> QuickStart.of(jar).write(temp));
+    assertEquals(there + " is a folder; name another place with --out", told.getMessage());
+    assertEquals(List.of(), List.copyOf(Typed.contents(temp).keySet()));
+  }
+
+  @Test
   void onlyAJarCanBeStartedFast() {
     Typed typed = Typed.run("quick-start", "--out", temp);
     assertEquals(Exit.USAGE, typed.code());
