@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.IntSupplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -49,10 +50,20 @@ public final class Curewindow {
     Locale.setDefault(Locale.ROOT);
     PrintWriter out = writer(System.out);
     PrintWriter err = writer(System.err);
-    int code = run(Clock.systemUTC(), out, err, args);
+    int code = enough(err, () -> run(Clock.systemUTC(), out, err, args));
     out.flush();
     err.flush();
     System.exit(code);
+  }
+
+  /** Runs a command; where the memory is not enough for it, says how to give it more. */
+  static int enough(PrintWriter err, IntSupplier command) {
+    try {
+      return command.getAsInt();
+    } catch (OutOfMemoryError e) {
+      err.println("the memory is not enough; give Java more: java -Xmx4g -jar ...");
+      return Exit.DISK;
+    }
   }
 
   private static PrintWriter writer(java.io.PrintStream stream) {
@@ -81,6 +92,11 @@ public final class Curewindow {
     return line.execute(args);
   }
 
+  private static void tellVersion(CommandLine command) {
+    command.getCommandSpec().versionProvider(new ProgramVersion());
+    command.getSubcommands().values().forEach(Curewindow::tellVersion);
+  }
+
   /** With the called command alone where its name tells: to describe the others takes a while. */
   private static CommandLine line(Clock clock, String... args) {
     CommandLine line = new CommandLine(new Curewindow(), new Clocked(clock));
@@ -90,6 +106,7 @@ public final class Curewindow {
     } else {
       line.addSubcommand(called);
     }
+    line.getSubcommands().values().forEach(Curewindow::tellVersion);
     return line;
   }
 }

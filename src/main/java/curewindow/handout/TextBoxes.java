@@ -147,7 +147,12 @@ final class TextBoxes {
           Problem.error(
               "too-long-to-print",
               new Where("shop.yaml", 0, 0, entry),
-              "\"" + text + "\" does not fit whole where " + file + " has room for it",
+              entry
+                  + " is too long: \""
+                  + text
+                  + "\" does not fit whole where "
+                  + file
+                  + " has room for it",
               "shorten it, choose a larger handout, or give it more room in the template"));
     }
   }

@@ -111,6 +111,7 @@ final class CardCommandTest {
         card("Q-3111", "--as", handout),
         Exit.PROBLEMS,
         "shop.yaml",
+        "address is too long",
         "does not fit whole",
         "shorten");
     assertEquals(List.of(), written());

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -16,6 +18,8 @@ import java.util.zip.GZIPOutputStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The commands as a user types them, on a copy of the demo shop. */
 class CommandsTest {
@@ -311,5 +315,26 @@ class CommandsTest {
         }
       }
     }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"card", "press", "quick-start", "places"})
+  void everyCommandTellsTheVersion(String command) {
+    Typed typed = Typed.run(command, "--version");
+    assertEquals(Exit.OK, typed.code());
+    assertTrue(typed.said().startsWith("curewindow "), typed.said());
+  }
+
+  @Test
+  void tooLittleMemoryIsSaid() {
+    StringWriter said = new StringWriter();
+    int code =
+        Curewindow.enough(
+            new PrintWriter(said, true),
+            () -> {
+              throw new OutOfMemoryError("Java heap space");
+            });
+    assertEquals(Exit.DISK, code);
+    assertTrue(said.toString().contains("-Xmx4g"), said.toString());
   }
 }

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** No text of a handout is printed over another: the outlines of its letters are compared. */
@@ -47,6 +48,44 @@ final class TextOverlapTest {
   @EnumSource(Handout.class)
   void hoursOfAnotherZoneStandApart(Handout kind) throws Exception {
     stand(bytes(kind, inAll(l -> SampleJobs.farAway().language(l))));
+  }
+
+  /** The greeting and the car end above the stamp, which begins 24.4 mm below the sheet's head. */
+  @ParameterizedTest
+  @CsvSource({
+    "CARE_A5, en, 15, 10",
+    "CARE_A5, es, 15, 10",
+    "CARE_A5, ar, 53, 10",
+    "CARE_LETTER, en, 10.85, 12",
+    "CARE_LETTER, ar, 48.85, 12"
+  })
+  void aLongGreetingEndsAboveTheStamp(Handout kind, String language, double left, double top)
+      throws Exception {
+    List<String> names =
+        List.of(
+            "Maximiliane-Alexandrina Annabella-Theodora Wolfeschlegelstei",
+            "Konstantina Philippa Wilhelmina Ottoline",
+            "عبد الرحمن محمد عبد العزيز عبد الله الحسيني المنصوري");
+    for (String name : names) {
+      SampleJobs job =
+          SampleJobs.tinted()
+              .shippedWords()
+              .language(language)
+              .firstName(name)
+              .car("dark blue four-door sedan with the long roof box and the dented bumper");
+      byte[] bytes = bytes(kind, job.view());
+      stand(bytes);
+      try (PrintedCard pdf = new PrintedCard(bytes)) {
+        double high = pdf.pdf().getPage(0).getMediaBox().getHeight();
+        for (PrintedInk ink : PrintedInk.of(pdf, 0)) {
+          double from = PrintedCard.millimetres(ink.box().getMinX()) - left;
+          double ends = PrintedCard.millimetres(high - ink.box().getMinY()) - top;
+          double begins = PrintedCard.millimetres(high - ink.box().getMaxY()) - top;
+          boolean inHead = from >= 0 && from < 80 && begins < 23.5;
+          assertTrue(!inHead || ends < 24.3, () -> name + ": " + ink.text());
+        }
+      }
+    }
   }
 
   private static JobView[] inAll(Function<String, SampleJobs> job) {
