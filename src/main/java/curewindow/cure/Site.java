@@ -107,15 +107,18 @@ final class Site {
             .mapToObj(
                 month ->
                     new SumKey(
-                        hoursKey(key, month), Months.inYear(month), key.driver(), key.bondEnergy()))
+                        hoursKey(key.surface(), month),
+                        Months.inYear(month),
+                        key.driver(),
+                        key.bondEnergy()))
             .map(sum -> sums.computeIfAbsent(sum, this::sum))
             .toList();
     return new DoseTable(key.months().first(), joined);
   }
 
-  private HoursKey hoursKey(DoseKey key, int month) {
+  private HoursKey hoursKey(Surface surface, int month) {
     int year = Months.year(month);
-    return new HoursKey(key.surface(), dayHours(key.surface(), year), byYear.kind(year));
+    return new HoursKey(surface, dayHours(surface, year), byYear.kind(year));
   }
 
   private MonthSums sum(SumKey key) {
@@ -142,24 +145,24 @@ final class Site {
   private List<SurfaceHours> hoursOf(HoursKey key, int month) {
     List<SurfaceHours> hours = new ArrayList<>();
     for (int m = 0; m < members(); m++) {
-      WeatherYear weather = byYear.of(key.kind(), m);
-      hours.add(SurfaceHours.ofMonth(month, weather, key.surface(), key.days()));
+      hours.add(hoursOf(key, month, m));
     }
     return hours;
   }
 
-  private MeanTable mean(MeanKey key) {
-    List<SurfaceHours> hours = key.months().numbers().mapToObj(month -> hours(key, month)).toList();
-    return MeanTable.of(key.months().first(), hours);
+  private SurfaceHours hoursOf(HoursKey key, int month, int member) {
+    return SurfaceHours.ofMonth(month, byYear.of(key.kind(), member), key.surface(), key.days());
   }
 
-  private SurfaceHours hours(MeanKey key, int month) {
-    int year = Months.year(month);
-    return SurfaceHours.ofMonth(
-        Months.inYear(month),
-        weather(year, key.member()),
-        key.surface(),
-        dayHours(key.surface(), year));
+  private MeanTable mean(MeanKey key) {
+    List<SurfaceHours> hours =
+        key.months()
+            .numbers()
+            .mapToObj(
+                month ->
+                    hoursOf(hoursKey(key.surface(), month), Months.inYear(month), key.member()))
+            .toList();
+    return MeanTable.of(key.months().first(), hours);
   }
 
   /** The weather of a member in a calendar year, with what was measured in it. */

@@ -54,9 +54,7 @@ final class SurfaceHours {
    * @param days which hours belong to the day
    */
   static SurfaceHours of(WeatherYear weather, Surface surface, DayHours days) {
-    SurfaceHours hours = new SurfaceHours(cabinShare(surface.exposure()), 0, WeatherYear.HOURS);
-    hours.fill(weather, surface, days);
-    return hours;
+    return of(0, WeatherYear.HOURS, weather, surface, days);
   }
 
   /**
@@ -68,9 +66,12 @@ final class SurfaceHours {
    * @param days which hours belong to the day
    */
   static SurfaceHours ofMonth(int month, WeatherYear weather, Surface surface, DayHours days) {
-    SurfaceHours hours =
-        new SurfaceHours(
-            cabinShare(surface.exposure()), Months.firstHour(month), Months.firstHour(month + 1));
+    return of(Months.firstHour(month), Months.firstHour(month + 1), weather, surface, days);
+  }
+
+  private static SurfaceHours of(
+      int first, int end, WeatherYear weather, Surface surface, DayHours days) {
+    SurfaceHours hours = new SurfaceHours(cabinShare(surface.exposure()), first, end);
     hours.fill(weather, surface, days);
     return hours;
   }
