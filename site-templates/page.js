@@ -31,7 +31,7 @@ all("[data-next]").forEach(e => {
 var on = shown < 6 && !past(e.dataset.end) && first.dataset.answer !== e.dataset.next;
 show(e, on);
 e.className = shown < 3 ? "" : "wide";
-if (on && !past(e.dataset.missed)) shown++;
+if (on) shown++;
 next = next || on;
 });
 all(".then h2").forEach(function (e) { show(e, !!next); });

@@ -1,10 +1,13 @@
 package curewindow.calendar;
 
-import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
+import curewindow.page.CalendarFile;
 import curewindow.page.JobView;
 import curewindow.page.LaterCare;
+import curewindow.page.VisitWords;
 import curewindow.page.When;
+import curewindow.shop.Hold;
+import curewindow.told.Visit;
 import curewindow.words.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,28 +34,43 @@ public final class CareEvents {
   }
 
   /**
-   * One event for each hold that ends, and one for each thing that is due later.
+   * One event for each hold that ends, one for the visit, and one for each thing that is due later.
    *
    * @param view the job
-   * @return the events: the holds by date, then what is due later by date
+   * @return the events: the holds by date, then the visit, then what is due later by date
    */
   public static List<CareEvent> of(JobView view) {
     CareEvents events = new CareEvents(view);
     List<CareEvent> all = new ArrayList<>();
     view.timeline().releases().forEach(r -> all.add(events.event(r)));
+    view.visit().ifPresent(v -> all.add(events.event(v)));
     LaterCare.of(view).forEach(l -> all.add(events.event(l)));
     return List.copyOf(all);
   }
 
   private CareEvent event(Release release) {
-    boolean visit = comesIn(release);
+    String done = words.text("hold." + release.hold() + ".done");
+    boolean main =
+        Optional.ofNullable(view.catalogue().holds().get(release.hold()))
+            .filter(h -> h.is(Hold.Mark.MAIN))
+            .isPresent();
     return new CareEvent(
         release.hold(),
         new CareEvent.At(release.end().at()),
-        summary(release),
-        details,
-        visit ? street : Optional.empty(),
-        visit || release.hold().equals("windows-up"));
+        done,
+        new When(view).gently(release).map(g -> g + "\n" + details).orElse(details),
+        Optional.empty(),
+        main);
+  }
+
+  private CareEvent event(Visit visit) {
+    return new CareEvent(
+        CalendarFile.VISIT,
+        new CareEvent.Day(visit.day(), 1, 1),
+        VisitWords.title(visit, words),
+        VisitWords.invitation(view).orElseThrow() + "\n" + details,
+        visit.byPhoto() ? Optional.empty() : street,
+        true);
   }
 
   private CareEvent event(LaterCare later) {
@@ -63,19 +81,6 @@ public final class CareEvents {
         details,
         street,
         true);
-  }
-
-  /** Whether a release asks the customer to come to the shop. */
-  static boolean comesIn(Release release) {
-    return release.kind() == HoldKind.VISIT || release.end() instanceof Release.AskUs;
-  }
-
-  private String summary(Release release) {
-    String hold = "hold." + release.hold();
-    if (release.end() instanceof Release.AskUs) {
-      return words.text(hold + ".ask", Map.of("when", new When(view).dayAndTime(release)));
-    }
-    return words.text(hold + ".done");
   }
 
   static Map<String, String> names(JobView view) {

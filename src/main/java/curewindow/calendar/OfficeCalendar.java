@@ -1,8 +1,9 @@
 package curewindow.calendar;
 
-import curewindow.cure.Release;
+import curewindow.page.CalendarFile;
 import curewindow.page.JobView;
 import curewindow.page.LaterCare;
+import curewindow.page.VisitWords;
 import curewindow.words.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,7 +31,7 @@ public final class OfficeCalendar {
   public record Entry(JobView view, Revisions revisions) {}
 
   /**
-   * The visits of a job: where the customer is asked to come in, and what is due later.
+   * The visits of a job: the one to which the customer is invited, and what is due later.
    *
    * @param view the job
    * @param words the words of the shop's language
@@ -38,12 +39,15 @@ public final class OfficeCalendar {
    */
   public static List<CareEvent> visits(JobView view, Words words) {
     List<CareEvent> visits = new ArrayList<>();
-    for (Release release : view.timeline().releases()) {
-      if (CareEvents.comesIn(release)) {
-        String label = words.text("hold." + release.hold() + ".label");
-        visits.add(event(view, release.hold(), new CareEvent.At(release.end().at()), label));
-      }
-    }
+    view.visit()
+        .ifPresent(
+            visit ->
+                visits.add(
+                    event(
+                        view,
+                        CalendarFile.VISIT,
+                        new CareEvent.Day(visit.day(), 1, 1),
+                        VisitWords.title(visit, words))));
     for (LaterCare later : LaterCare.of(view)) {
       CareEvent.Day day = new CareEvent.Day(later.day(), later.months(), later.times());
       visits.add(event(view, later.name(), day, later.title(view, words)));

@@ -64,7 +64,7 @@ final class DueCommand implements Callable<Integer> {
           call.hold(),
           call.byCard() ? "the card says" : "we said since",
           call.told(),
-          (call.ask() ? "come in on " : "wait until ") + call.now());
+          "wait until " + call.now());
     }
     return Exit.OK;
   }

@@ -164,8 +164,16 @@ public final class Places {
     return MonthCurve.means(Sun.dailySums(sun.clearSkyHours(ZoneOffset.UTC)));
   }
 
-  /** Great-circle distance on a sphere, by the haversine formula. */
-  static double distanceKm(
+  /**
+   * Great-circle distance on a sphere, by the haversine formula.
+   *
+   * @param latitude1 of one point, degrees, north positive
+   * @param longitude1 of one point, degrees, east positive
+   * @param latitude2 of the other point, degrees
+   * @param longitude2 of the other point, degrees
+   * @return km
+   */
+  public static double distanceKm(
       double latitude1, double longitude1, double latitude2, double longitude2) {
     double phi1 = StrictMath.toRadians(latitude1);
     double phi2 = StrictMath.toRadians(latitude2);

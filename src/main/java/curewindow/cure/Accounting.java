@@ -50,7 +50,7 @@ final class Accounting {
     return new Ends(met, site.members() - met.size(), site.ninth());
   }
 
-  /** The end in one weather; empty where an item does not have what it needs by its look-by. */
+  /** The end in one weather; empty where an item does not have what it needs by its limit. */
   private Optional<Long> end(List<Claim> claims, int member) {
     long end = Long.MIN_VALUE;
     for (Claim claim : claims) {
@@ -74,7 +74,7 @@ final class Accounting {
         claim.rule().need().get(driver),
         instant(claim.finished()),
         instant(claim.floor()),
-        instant(claim.lookBy()),
+        instant(claim.limit()),
         met == DoseTable.NEVER ? Optional.empty() : Optional.of(instant(met)),
         instant(end),
         days(decision, driver, end));

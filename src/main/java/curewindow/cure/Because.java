@@ -51,7 +51,7 @@ public record Because(
   /**
    * Whether the need is met by the end.
    *
-   * @return false where only the look-by ends the wait
+   * @return false where only the limit ends the wait
    */
   public boolean isMet() {
     return driver.isEmpty() || gainedHours() >= needHours - ROUNDING;

@@ -11,8 +11,8 @@ import java.time.ZoneOffset;
  * @param needs by driver, in hours of the reference film
  * @param finished when the item was finished
  * @param floor the hold never ends before
- * @param lookBy the shop wants to see the car if the need is not met by then; not before the
- *     pickup, as until then the shop has the car before its eyes
+ * @param limit the hold ends then at the latest, met or not; not before the pickup, as until then
+ *     the shop has the car before its eyes
  */
 record Claim(
     CureItem item,
@@ -21,9 +21,12 @@ record Claim(
     double[] needs,
     long finished,
     long floor,
-    long lookBy) {
+    long limit) {
 
   private static final Driver[] DRIVERS = Driver.values();
+
+  /** Four hundred days, in seconds. */
+  private static final long FAR = 400L * 86_400;
 
   /**
    * The claim of an item.
@@ -42,7 +45,12 @@ record Claim(
         needs(item, rule),
         finished,
         finished + seconds(rule.floorHours()),
-        Math.max(pickup, finished + seconds(rule.lookByHours())));
+        Math.max(pickup, finished + seconds(rule.limitHours())));
+  }
+
+  /** The same claim with as much time as nature takes: hardly any need lasts longer than a year. */
+  Claim withoutLimit() {
+    return new Claim(item, rule, drivers, needs, finished, floor, limit + FAR);
   }
 
   private static long seconds(double hours) {

@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 
@@ -58,8 +59,8 @@ public final class Curing {
 
   /**
    * When each hold of a job ends. {@code likely} is the end that half of the weathers keep (the
-   * lower of the two in the middle), the published end the one that nine of ten keep, rounded up to
-   * a whole hour between 8:00 and 20:00 by the place's clocks.
+   * lower of the two in the middle), the published end the one that nine of ten keep, at the limit
+   * at the latest, rounded up to a whole hour between 8:00 and 20:00 by the place's clocks.
    *
    * @param job the job
    * @return the ends, one for each hold that applies
@@ -71,7 +72,7 @@ public final class Curing {
     Site site = site(job.place());
     long pickup = job.pickup().getEpochSecond() + site.standardOffset().getTotalSeconds();
     Map<String, List<Claim>> holds = claims(job, pickup, site.standardOffset());
-    JobDoses doses = new JobDoses(job, site, pickup, latest(holds, pickup));
+    JobDoses doses = new JobDoses(job, site, pickup);
     Reason reason = new Reason(doses, job.bay());
     List<Release> releases = new ArrayList<>(holds.size());
     holds.forEach(
@@ -97,7 +98,7 @@ public final class Curing {
     if (!holds.containsKey(hold)) {
       throw new IllegalArgumentException("hold " + hold + " does not apply to the job");
     }
-    JobDoses doses = new JobDoses(job, site, pickup, latest(holds, pickup));
+    JobDoses doses = new JobDoses(job, site, pickup);
     return new Accounting(doses, new Reason(doses, job.bay()), site, job.bay())
         .of(hold, holds.get(hold));
   }
@@ -116,15 +117,30 @@ public final class Curing {
   private static Release release(HoldEnds ends, Reason reason, Site site) {
     HoldEnds.Decision safe = ends.ninth();
     HoldEnds.Decision likely = ends.median();
-    Instant rounded = WakingHours.notBefore(instant(safe.at(), site), site.zone());
     HoldRule rule = safe.claim().rule();
     return new Release(
         rule.hold(),
         rule.kind(),
-        safe.past() ? new Release.AskUs(rounded) : new Release.SafeBy(rounded),
+        end(ends, rule.kind(), site),
         instant(Math.min(likely.at(), safe.at()), site),
         reason.of(safe),
-        reason.of(likely));
+        reason.of(likely),
+        Optional.empty());
+  }
+
+  private static Release.End end(HoldEnds ends, HoldKind kind, Site site) {
+    Instant at = rounded(ends.ninth().at(), site);
+    return ends.late(site.ninth())
+        .<Release.End>map(
+            late ->
+                kind == HoldKind.SETTLE
+                    ? new Release.BySeason(rounded(late.full(), site))
+                    : new Release.AtLimit(at, late.share(), instant(late.full(), site)))
+        .orElseGet(() -> new Release.SafeBy(at));
+  }
+
+  private static Instant rounded(long second, Site site) {
+    return WakingHours.notBefore(instant(second, site), site.zone());
   }
 
   private static Map<String, List<Claim>> claims(CureCase job, long pickup, ZoneOffset standard) {
@@ -158,16 +174,6 @@ public final class Curing {
       }
     }
     others.add(claim);
-  }
-
-  private static long latest(Map<String, List<Claim>> holds, long pickup) {
-    long latest = pickup;
-    for (List<Claim> claims : holds.values()) {
-      for (Claim claim : claims) {
-        latest = Math.max(latest, claim.lookBy());
-      }
-    }
-    return latest;
   }
 
   private static void check(CureCase job) {

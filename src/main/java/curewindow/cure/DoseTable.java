@@ -1,25 +1,31 @@
 package curewindow.cure;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
+import java.util.function.IntFunction;
 
 /**
- * Sums of an hourly quantity along the calendar, over one or several months, in each of the
- * weathers of a place: the dose of a driver, or degree hours for a mean. Times are seconds of local
- * standard time since 1970. Built once and shared; costs no more than a binary search to ask.
+ * Sums of an hourly quantity along the calendar in each of the weathers of a place: the dose of a
+ * driver, or degree hours for a mean. Times are seconds of local standard time since 1970. Shared
+ * between threads; costs no more than a binary search to ask.
  *
  * <p>The calendar is cut into stretches within which the hours of the weather year follow each
- * other and sums begin at 0: the months, and February 29, which repeats the 28th.
+ * other and sums begin at 0: the months, and February 29, which repeats the 28th. A month is summed
+ * up when somebody first asks for a time in it: most holds are over within two.
  */
 final class DoseTable {
 
   /** What is returned where a dose is not reached. */
   static final long NEVER = Long.MAX_VALUE;
 
+  /** No question reaches further than five years. */
+  private static final int MOST_MONTHS = 60;
+
   private final int members;
+  private final int firstMonth;
   private final long start;
-  private final Stretch[] stretches;
+  private final IntFunction<MonthSums> months;
+  private int joined;
+  private volatile Stretch[] stretches = {};
 
   /**
    * Some hours of one month.
@@ -44,43 +50,49 @@ final class DoseTable {
   }
 
   /**
-   * Joins months.
+   * A table that begins with a month.
    *
    * @param firstMonth the number of the first month
-   * @param months the sums of the first and the following months
+   * @param members how many weathers there are
+   * @param months the sums of a month by its number
    */
-  DoseTable(int firstMonth, List<MonthSums> months) {
-    members = months.get(0).members();
-    start = Months.start(firstMonth);
-    Stretches joined = new Stretches();
-    for (int i = 0; i < months.size(); i++) {
-      MonthSums sums = months.get(i);
-      joined.add(sums, sums.first(), sums.end());
-      if (Months.hasLeapDay(firstMonth + i)) {
-        joined.add(sums, sums.end() - 24, sums.end());
-      }
-    }
-    stretches = joined.list.toArray(Stretch[]::new);
+  DoseTable(int firstMonth, int members, IntFunction<MonthSums> months) {
+    this.firstMonth = firstMonth;
+    this.members = members;
+    this.months = months;
+    this.start = Months.start(firstMonth);
   }
 
-  /** Puts stretches one after the other. */
-  private final class Stretches {
-    private final List<Stretch> list = new ArrayList<>();
-    private int first;
-    private double[] before = new double[members];
-
-    void add(MonthSums sums, int from, int to) {
-      double[] base = new double[members];
-      double[] after = new double[members];
-      for (int m = 0; m < members; m++) {
-        base[m] = before[m] - sums.until(from, m);
-        after[m] = base[m] + sums.until(to, m);
+  private synchronized Stretch[] joinedBeyond(int count) {
+    while (stretches.length <= count) {
+      if (joined == MOST_MONTHS) {
+        throw new IllegalArgumentException("more than " + MOST_MONTHS + " months are asked for");
       }
-      double meanBase = Arrays.stream(base).average().orElseThrow();
-      list.add(new Stretch(first, first + to - from, from - first, sums, base, meanBase));
-      first += to - from;
-      before = after;
+      int month = firstMonth + joined++;
+      MonthSums sums = months.apply(month);
+      Stretch[] more = with(stretches, sums, sums.first());
+      stretches = Months.hasLeapDay(month) ? with(more, sums, sums.end() - 24) : more;
     }
+    return stretches;
+  }
+
+  private Stretch[] with(Stretch[] before, MonthSums sums, int from) {
+    Stretch[] with = Arrays.copyOf(before, before.length + 1);
+    Stretch last = before.length == 0 ? null : before[before.length - 1];
+    int first = last == null ? 0 : last.end();
+    double[] base = new double[members];
+    for (int m = 0; m < members; m++) {
+      base[m] = (last == null ? 0 : last.until(first, m)) - sums.until(from, m);
+    }
+    double meanBase = Arrays.stream(base).average().orElseThrow();
+    with[before.length] =
+        new Stretch(first, first + sums.end() - from, from - first, sums, base, meanBase);
+    return with;
+  }
+
+  private Stretch at(int number) {
+    Stretch[] known = stretches;
+    return number < known.length ? known[number] : joinedBeyond(number)[number];
   }
 
   /** How many weathers there are. */
@@ -101,7 +113,7 @@ final class DoseTable {
   /**
    * The sum from the start of the first month.
    *
-   * @param second a time within the months, or the end of the last
+   * @param second a time not before it
    * @param member the weather, from 0
    */
   double until(long second, int member) {
@@ -115,7 +127,7 @@ final class DoseTable {
   /**
    * The sums from the start of the first month.
    *
-   * @param second a time within the months, or the end of the last
+   * @param second a time not before it
    * @return one for each weather
    */
   double[] until(long second) {
@@ -131,14 +143,14 @@ final class DoseTable {
   }
 
   private Stretch within(long second, int hour) {
-    if (second < start || second > second(stretches[stretches.length - 1].end())) {
-      throw new IllegalArgumentException("second " + second + " is outside the table's months");
+    if (second < start) {
+      throw new IllegalArgumentException("second " + second + " is before the table's months");
     }
     return stretch(hour);
   }
 
   private Stretch stretch(int hour) {
-    return stretches[stretchOf(hour)];
+    return at(stretchOf(hour));
   }
 
   /** The sum between two times in one weather. */
@@ -146,18 +158,13 @@ final class DoseTable {
     return until(to, member) - until(from, member);
   }
 
-  /** How many stretches of hours there are. */
-  int stretches() {
-    return stretches.length;
-  }
-
-  /** The number of the stretch of an hour, from 0; the last one's end belongs to it. */
+  /** The number of the stretch of an hour, from 0. */
   int stretchOf(int hour) {
-    int i = 0;
-    while (hour >= stretches[i].end() && i < stretches.length - 1) {
-      i++;
+    int number = 0;
+    while (hour >= at(number).end()) {
+      number++;
     }
-    return i;
+    return number;
   }
 
   /**
@@ -172,7 +179,7 @@ final class DoseTable {
       return sums;
     }
     double[] within = new double[members];
-    double[] base = stretches[stretch].base();
+    double[] base = at(stretch).base();
     for (int m = 0; m < members; m++) {
       within[m] = sums[m] - base[m];
     }
@@ -181,19 +188,19 @@ final class DoseTable {
 
   /** How many weathers have gained a dose by an hour of a stretch, since sums of that stretch. */
   int count(int stretch, int hour, double[] then, double dose) {
-    Stretch in = stretches[stretch];
+    Stretch in = at(stretch);
     return in.sums().count(hour + in.skipped(), then, dose);
   }
 
   /** Takes away the weathers that have not gained a dose by an hour of a stretch. */
   void keep(int stretch, int hour, double[] then, double dose, WeatherSet gained) {
-    Stretch in = stretches[stretch];
+    Stretch in = at(stretch);
     in.sums().keep(hour + in.skipped(), then, dose, gained);
   }
 
   /** How far the weathers are from a dose at an hour of a stretch, of which so many are further. */
   double lacking(int stretch, int hour, double[] then, double dose, int further) {
-    Stretch in = stretches[stretch];
+    Stretch in = at(stretch);
     return in.sums().lacking(hour + in.skipped(), then, dose, further);
   }
 
@@ -212,11 +219,16 @@ final class DoseTable {
    */
   int meanReach(int from, double dose, int last) {
     double sum = mean(from) + dose;
-    int low = from;
-    int high = last;
+    int number = stretchOf(from);
+    while (at(number).end() < last && at(number).mean(at(number).end()) < sum) {
+      number++;
+    }
+    Stretch in = at(number);
+    int low = Math.max(from, in.first());
+    int high = Math.min(last, in.end());
     while (low < high) {
       int middle = (low + high) >>> 1;
-      if (mean(middle) >= sum) {
+      if (in.mean(middle) >= sum) {
         high = middle;
       } else {
         low = middle + 1;
@@ -236,20 +248,28 @@ final class DoseTable {
    * @return the time, not after {@code latest}, or {@link #NEVER}
    */
   long reach(double sum, int member, long from, long latest) {
-    if (until(latest, member) < sum) {
+    int last = hour(latest - 1) + 1;
+    int low = hour(Math.max(start, from)) + 1;
+    int number = stretchOf(low - 1);
+    while (at(number).end() < last && at(number).until(at(number).end(), member) < sum) {
+      number++;
+    }
+    Stretch in = at(number);
+    low = Math.max(low, in.first() + 1);
+    int high = Math.min(last, in.end());
+    if (in.until(high, member) < sum) {
       return NEVER;
     }
-    int low = hour(Math.max(start, from)) + 1;
-    int high = hour(latest - 1) + 1;
     while (low < high) {
       int middle = (low + high) >>> 1;
-      if (stretch(middle).until(middle, member) >= sum) {
+      if (in.until(middle, member) >= sum) {
         high = middle;
       } else {
         low = middle + 1;
       }
     }
-    return Math.min(latest, inHour(sum, member, low));
+    long found = inHour(sum, member, high);
+    return found <= latest ? found : NEVER;
   }
 
   /**

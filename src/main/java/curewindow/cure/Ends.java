@@ -7,8 +7,8 @@ import java.util.Optional;
 /**
  * When a hold ends in each of the equally likely weathers, not rounded.
  *
- * @param met the ends before the look-by, earliest first
- * @param open in how many weathers the need is not met by the look-by
+ * @param met the ends before the limit, earliest first
+ * @param open in how many weathers the need is not met by the limit
  * @param ninth the number, from 1, of the end that nine of ten weathers keep
  */
 public record Ends(List<Instant> met, int open, int ninth) {
@@ -45,7 +45,7 @@ public record Ends(List<Instant> met, int open, int ninth) {
    * rounded up; for 90 percent the one that is published.
    *
    * @param percent 1 to 100
-   * @return the end, or empty where it comes after the look-by
+   * @return the end, or empty where it comes after the limit
    */
   public Optional<Instant> by(int percent) {
     if (percent < 1 || percent > 100) {

@@ -1,13 +1,15 @@
 package curewindow.cure;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * When one hold of one job ends, in each of the weathers. Times are seconds of local standard time.
  *
- * <p>In each weather the hold ends with the last of its items. An item that does not have what it
- * needs by its look-by comes after all that have; among those the latest look-by decides.
+ * <p>In each weather the hold ends with the last of its items, and each item at its limit if it
+ * does not have what it needs before.
  *
  * <p>Only two of the ends are asked for, the median and the ninth tenth. So they are not computed
  * one by one: how many weathers are done is counted at whole hours, all weathers at once, and a
@@ -27,13 +29,10 @@ final class HoldEnds {
 
   private final int members;
 
-  private final Missed missed;
-
   /** No end is earlier: the latest of floors, ends in the bay, and pickup if it takes longer. */
   private long least = Long.MIN_VALUE;
 
   private long latest = Long.MIN_VALUE;
-  private final int done;
   private final Decision median;
   private final Decision ninth;
 
@@ -42,10 +41,18 @@ final class HoldEnds {
    *
    * @param claim the deciding item
    * @param member the weather
-   * @param at when it ends; the look-by where it does not end before
-   * @param past whether the look-by came first
+   * @param at when it ends
+   * @param past whether the limit of the item came first
    */
   record Decision(Claim claim, int member, long at, boolean past) {}
+
+  /**
+   * How far a hold is when it ends at the limit, in the median weather.
+   *
+   * @param share of the need of the item that has least, 0 to below 1
+   * @param full when all needs are met
+   */
+  record Late(double share, long full) {}
 
   /**
    * Finds the ends.
@@ -59,11 +66,9 @@ final class HoldEnds {
     this.doses = doses;
     this.claims = claims;
     this.members = members;
-    missed = new Missed(members);
     for (Claim claim : claims) {
       add(claim);
     }
-    done = missed.isAny() ? missed.others().count() : members;
     median = end((members + 1) / 2);
     this.ninth = later(ninth);
   }
@@ -76,20 +81,19 @@ final class HoldEnds {
         least = Math.max(least, inBay);
       } else {
         least = Math.max(least, doses.pickup());
-        latest = Math.max(latest, claim.lookBy());
+        latest = Math.max(latest, claim.limit());
         add(doses.wanted(claim, driver));
       }
     }
   }
 
   private void add(Wanted more) {
-    missed.add(more);
     for (Wanted other : deciding) {
-      if (more.isMetWith(other)) {
+      if (more.isOverWith(other)) {
         return;
       }
     }
-    deciding.removeIf(other -> other.isMetWith(more));
+    deciding.removeIf(other -> other.isOverWith(more));
     deciding.add(more);
   }
 
@@ -105,9 +109,6 @@ final class HoldEnds {
 
   /** The end of a number in the order of ends, from 1. */
   private Decision end(int number) {
-    if (number > done) {
-      return pastLookBy(number);
-    }
     if (deciding.isEmpty()) {
       return decision(0, least);
     }
@@ -123,7 +124,7 @@ final class HoldEnds {
 
   /** The end of a number that is not before the median's. */
   private Decision later(int number) {
-    if (number > done || median.at() == least) {
+    if (median.at() == least) {
       return end(number);
     }
     int first = hours().hour(median.at());
@@ -140,7 +141,7 @@ final class HoldEnds {
     return deciding.get(0).doses();
   }
 
-  /** By the start of this hour all is over, one way or the other. */
+  /** By the start of this hour all is over. */
   private int last() {
     return hours().hour(latest - 1) + 1;
   }
@@ -157,15 +158,9 @@ final class HoldEnds {
    * @param number how many
    */
   private int searchAll(int first, int number) {
-    return deciding.size() == 1 && !missed.isAny()
+    return deciding.size() == 1
         ? first
         : Search.first(first, last(), first, STEP, hour -> metAt(hour).count() >= number);
-  }
-
-  private Decision pastLookBy(int number) {
-    int member = missed.member(number - done);
-    Claim claim = missed.claim(member);
-    return new Decision(claim, member, claim.lookBy(), true);
   }
 
   /**
@@ -208,7 +203,7 @@ final class HoldEnds {
     long end = least;
     for (int i = 0; i < deciding.size(); i++) {
       if (deciding.get(i).matters(hour - 1)) {
-        end = Math.max(end, deciding.get(i).metInHour(member, hour));
+        end = Math.max(end, deciding.get(i).overInHour(member, hour));
       }
     }
     return end;
@@ -220,17 +215,17 @@ final class HoldEnds {
     if (claims.size() > 1) {
       long lastEnd = Long.MIN_VALUE;
       for (Claim claim : claims) {
-        long ends = end(claim, member);
+        long ends = Math.min(claim.limit(), met(claim, member));
         if (ends > lastEnd) {
           lastEnd = ends;
           last = claim;
         }
       }
     }
-    return new Decision(last, member, end, false);
+    return new Decision(last, member, end, met(last, member) == DoseTable.NEVER);
   }
 
-  private long end(Claim claim, int member) {
+  private long met(Claim claim, int member) {
     long end = claim.floor();
     for (Driver driver : claim.drivers()) {
       end = Math.max(end, doses.met(claim, driver, member));
@@ -238,9 +233,28 @@ final class HoldEnds {
     return end;
   }
 
+  /** How far the hold is at the end that nine of ten weathers keep; empty where all is met. */
+  Optional<Late> late(int number) {
+    long at = ninth.at();
+    if (claims.stream().noneMatch(claim -> claim.limit() <= at)) {
+      return Optional.empty();
+    }
+    double[] shares = new double[members];
+    Arrays.fill(shares, 1);
+    claims.forEach(claim -> doses.shares(claim, at, shares));
+    Arrays.sort(shares);
+    if (shares[members - number] >= 1) {
+      return Optional.empty();
+    }
+    int half = (members + 1) / 2;
+    List<Claim> free = claims.stream().map(Claim::withoutLimit).toList();
+    long full = new HoldEnds(doses, free, members, half).ninth().at();
+    return Optional.of(new Late(shares[members - half], full));
+  }
+
   /** Which weathers are done by the start of an hour. */
   private WeatherSet metAt(int hour) {
-    WeatherSet met = missed.others();
+    WeatherSet met = WeatherSet.all(members);
     for (int i = 0; i < deciding.size(); i++) {
       Wanted one = deciding.get(i);
       if (one.matters(hour)) {

@@ -9,9 +9,7 @@ public enum HoldKind {
   /** Something not to do until the date. */
   HOLD("hold"),
   /** Something that is normal until the date and a matter for the shop after it. */
-  SETTLE("settle"),
-  /** Something to come in for from the date on. */
-  VISIT("visit");
+  SETTLE("settle");
 
   private final String id;
 

@@ -12,11 +12,11 @@ import java.util.Objects;
  * @param kind what the hold asks of the customer
  * @param need reference hours per driver, all of which must be met; each above 0; at least one
  * @param floorHours hours after the finish before which the hold never ends, 0 or more
- * @param lookByHours hours after the finish at which the shop wants to see the car if the need is
- *     not met, above {@code floorHours} or equal to it
+ * @param limitHours hours after the finish at which a hold ends in any weather, or beyond which a
+ *     settle is told by the season; {@code floorHours} or more
  */
 public record HoldRule(
-    String hold, HoldKind kind, Map<Driver, Double> need, double floorHours, double lookByHours) {
+    String hold, HoldKind kind, Map<Driver, Double> need, double floorHours, double limitHours) {
 
   /** Refuses empty or impossible needs, by name. */
   public HoldRule {
@@ -33,9 +33,9 @@ public record HoldRule(
                 hold + ": need " + driver.id() + " " + hours + " is not within 0 to 20000 hours");
           }
         });
-    if (!(floorHours >= 0 && floorHours <= lookByHours && lookByHours <= 20_000)) {
+    if (!(floorHours >= 0 && floorHours <= limitHours && limitHours <= 20_000)) {
       throw new IllegalArgumentException(
-          hold + ": floor " + floorHours + " and look-by " + lookByHours + " are out of order");
+          hold + ": floor " + floorHours + " and limit " + limitHours + " are out of order");
     }
   }
 }

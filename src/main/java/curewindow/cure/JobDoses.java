@@ -22,14 +22,13 @@ final class JobDoses {
    * @param job the job
    * @param site the tables of its place
    * @param pickup when the car leaves the bay
-   * @param latest the last time that will be asked for
    */
-  JobDoses(CureCase job, Site site, long pickup, long latest) {
+  JobDoses(CureCase job, Site site, long pickup) {
     this.job = job;
     this.pickup = pickup;
-    Months months = Months.spanning(pickup, latest);
+    int first = Months.of(pickup);
     this.tables =
-        site.tables(new JobTables.Key(months, job.parking(), job.paint(), job.bondEnergy()));
+        site.tables(new JobTables.Key(first, job.parking(), job.paint(), job.bondEnergy()));
   }
 
   /** When the car leaves the bay. */
@@ -61,7 +60,7 @@ final class JobDoses {
   Wanted wanted(Claim claim, Driver driver) {
     PickupDoses of = doses(claim.item().exposure(), driver);
     double need = claim.need(driver);
-    return new Wanted(claim, of, need - of.inBay(claim.finished(), pickup), need);
+    return new Wanted(claim, of, need - of.inBay(claim.finished(), pickup));
   }
 
   /**
@@ -70,7 +69,7 @@ final class JobDoses {
    * @param claim the item and its rule
    * @param driver one of the rule's drivers
    * @param member the weather, from 0
-   * @return not after the claim's look-by, or {@link DoseTable#NEVER}
+   * @return not after the claim's limit, or {@link DoseTable#NEVER}
    */
   long met(Claim claim, Driver driver, int member) {
     long inBay = metInBay(claim, driver);
@@ -89,6 +88,24 @@ final class JobDoses {
     PickupDoses of = doses(claim.item().exposure(), driver);
     double inBay = of.inBay(claim.finished(), until);
     return until <= pickup ? inBay : inBay + of.since(until, member);
+  }
+
+  /**
+   * Which share of all that an item needs it has in each of the weathers.
+   *
+   * @param claim the item and its rule
+   * @param until a time not before the pickup
+   * @param shares for each weather, made smaller where this item has less of a driver; 0 to 1
+   */
+  void shares(Claim claim, long until, double[] shares) {
+    for (Driver driver : claim.drivers()) {
+      PickupDoses of = doses(claim.item().exposure(), driver);
+      double inBay = of.inBay(claim.finished(), pickup);
+      double[] since = of.since(until);
+      for (int m = 0; m < shares.length; m++) {
+        shares[m] = Math.min(shares[m], (inBay + since[m]) / claim.need(driver));
+      }
+    }
   }
 
   /**

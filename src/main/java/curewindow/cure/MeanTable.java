@@ -1,8 +1,8 @@
 package curewindow.cure;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.IntFunction;
 import java.util.function.IntToDoubleFunction;
 
 /**
@@ -16,12 +16,12 @@ import java.util.function.IntToDoubleFunction;
 record MeanTable(DoseTable air, DoseTable film, DoseTable dewPoint) {
 
   /**
-   * Sums the months up.
+   * Sums up from a month on.
    *
    * @param firstMonth the number of the first month
-   * @param months its hours and those of the following months
+   * @param months the hours of a month by its number
    */
-  static MeanTable of(int firstMonth, List<SurfaceHours> months) {
+  static MeanTable of(int firstMonth, IntFunction<SurfaceHours> months) {
     return new MeanTable(
         table(firstMonth, months, m -> m::air),
         table(firstMonth, months, m -> m::film),
@@ -30,13 +30,11 @@ record MeanTable(DoseTable air, DoseTable film, DoseTable dewPoint) {
 
   private static DoseTable table(
       int firstMonth,
-      List<SurfaceHours> months,
+      IntFunction<SurfaceHours> months,
       Function<SurfaceHours, IntToDoubleFunction> hourly) {
-    List<MonthSums> sums = new ArrayList<>();
-    for (int i = 0; i < months.size(); i++) {
-      int month = Months.inYear(firstMonth + i);
-      sums.add(MonthSums.of(month, List.of(hourly.apply(months.get(i)))));
-    }
-    return new DoseTable(firstMonth, sums);
+    return new DoseTable(
+        firstMonth,
+        1,
+        month -> MonthSums.of(Months.inYear(month), List.of(hourly.apply(months.apply(month)))));
   }
 }

@@ -3,16 +3,12 @@ package curewindow.cure;
 import curewindow.climate.WeatherYear;
 import java.time.LocalDate;
 import java.time.YearMonth;
-import java.util.stream.IntStream;
 
 /**
- * Some months of the calendar, one after the other. A month's number is twelve times its year and
- * the months of that year before it. Times are seconds of local standard time since 1970.
- *
- * @param first the number of the first month
- * @param count how many, above 0
+ * The months of the calendar by number: twelve times the year and the months of that year before
+ * it. Times are seconds of local standard time since 1970.
  */
-record Months(int first, int count) {
+final class Months {
 
   private static final int IN_YEAR = 12;
   private static final int HOURS_IN_DAY = 24;
@@ -21,11 +17,7 @@ record Months(int first, int count) {
   /** Any year without a February 29. */
   private static final int USUAL_YEAR = 2026;
 
-  /** The months that two times fall in, and those between. */
-  static Months spanning(long from, long to) {
-    int first = of(from);
-    return new Months(first, of(to) - first + 1);
-  }
+  private Months() {}
 
   /** The month that a time falls in. */
   static int of(long second) {
@@ -67,10 +59,5 @@ record Months(int first, int count) {
     return inYear == IN_YEAR
         ? WeatherYear.HOURS
         : HOURS_IN_DAY * (LocalDate.of(USUAL_YEAR, inYear + 1, 1).getDayOfYear() - 1);
-  }
-
-  /** The numbers of the months. */
-  IntStream numbers() {
-    return IntStream.range(first, first + count);
   }
 }

@@ -1,5 +1,7 @@
 package curewindow.cure;
 
+import java.util.Arrays;
+
 /** The doses of one driver on one surface, counted from the pickup of one job. For one thread. */
 final class PickupDoses {
 
@@ -7,7 +9,7 @@ final class PickupDoses {
   private final long pickup;
   private final double bayRate;
   private final double[] atPickup;
-  private final double[][] byStretch;
+  private double[][] byStretch = new double[4][];
 
   /**
    * Counts from a pickup.
@@ -21,7 +23,6 @@ final class PickupDoses {
     this.pickup = pickup;
     this.bayRate = bayRate;
     this.atPickup = table.until(pickup);
-    this.byStretch = new double[table.stretches()][];
   }
 
   /** What an item gains in the bay until a time, which may be after the pickup. */
@@ -50,6 +51,9 @@ final class PickupDoses {
 
   /** The sums at the pickup, as the stretch of an hour counts them. */
   private double[] then(int stretch) {
+    if (stretch >= byStretch.length) {
+      byStretch = Arrays.copyOf(byStretch, 2 * stretch);
+    }
     if (byStretch[stretch] == null) {
       byStretch[stretch] = table.within(stretch, atPickup);
     }

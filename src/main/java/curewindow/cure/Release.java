@@ -2,6 +2,7 @@ package curewindow.cure;
 
 import java.time.Instant;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * When a hold ends, and why then.
@@ -10,12 +11,20 @@ import java.util.Objects;
  * @param kind what the hold asks of the customer
  * @param end the published end
  * @param likely the median time at which the need is met, not rounded, never before the floor and
- *     never after the look-by
+ *     never after the limit
  * @param because what decides the published end
  * @param becauseLikely what decides {@code likely}
+ * @param waitsFor the id of another hold, where this one is over sooner by itself but not told to
+ *     be
  */
 public record Release(
-    String hold, HoldKind kind, End end, Instant likely, Because because, Because becauseLikely) {
+    String hold,
+    HoldKind kind,
+    End end,
+    Instant likely,
+    Because because,
+    Because becauseLikely,
+    Optional<String> waitsFor) {
 
   /** Refuses missing parts. */
   public Release {
@@ -25,16 +34,44 @@ public record Release(
     Objects.requireNonNull(likely, "likely");
     Objects.requireNonNull(because, "because");
     Objects.requireNonNull(becauseLikely, "becauseLikely");
+    Objects.requireNonNull(waitsFor, "waitsFor");
+  }
+
+  /**
+   * The same hold told to end with another one, on whose end it waits.
+   *
+   * @param other the other hold's release, whose end is not sooner
+   * @return the release
+   */
+  public Release waitingFor(Release other) {
+    Instant later = other.likely.isAfter(likely) ? other.likely : likely;
+    return new Release(
+        hold,
+        kind,
+        end.movedTo(other.end.at()),
+        later,
+        because,
+        becauseLikely,
+        Optional.of(other.hold));
   }
 
   /** The published end of a hold. */
   public sealed interface End {
+
     /**
      * The instant shown to people.
      *
      * @return a whole hour between 8:00 and 20:00 where the car is
      */
     Instant at();
+
+    /**
+     * The same end told for another time.
+     *
+     * @param other a whole hour between 8:00 and 20:00 where the car is
+     * @return the end
+     */
+    End movedTo(Instant other);
   }
 
   /**
@@ -42,12 +79,60 @@ public record Release(
    *
    * @param at a whole hour between 8:00 and 20:00 where the car is
    */
-  public record SafeBy(Instant at) implements End {}
+  public record SafeBy(Instant at) implements End {
+
+    @Override
+    public End movedTo(Instant other) {
+      return new SafeBy(other);
+    }
+  }
 
   /**
-   * The weather may not be enough before the look-by: the shop wants to see the car.
+   * The hold ends as nobody is asked to wait any longer, though the weather may not have been
+   * enough.
    *
-   * @param at the look-by, a whole hour between 8:00 and 20:00 where the car is
+   * @param at the limit, a whole hour between 8:00 and 20:00 where the car is
+   * @param share how far it is by then in the median weather, a share of the need, 0 to 1
+   * @param full when the need is met in the median weather; not rounded
    */
-  public record AskUs(Instant at) implements End {}
+  public record AtLimit(Instant at, double share, Instant full) implements End {
+
+    /** From this share on nobody can tell the difference; common practice, no source. */
+    private static final double AS_GOOD_AS_ALL = 0.95;
+
+    /** Refuses a share that is not within 0 to 1. */
+    public AtLimit {
+      if (!(share >= 0 && share <= 1)) {
+        throw new IllegalArgumentException("share " + share + " is not within 0 to 1");
+      }
+    }
+
+    @Override
+    public End movedTo(Instant other) {
+      return new AtLimit(other, share, full.isAfter(other) ? full : other);
+    }
+
+    /**
+     * Whether something is left to be careful with.
+     *
+     * @return false where the median weather is as good as enough
+     */
+    public boolean isGentle() {
+      return share < AS_GOOD_AS_ALL;
+    }
+  }
+
+  /**
+   * Something normal that may last longer than its horizon: it is told by the season.
+   *
+   * @param at when it is over in the median weather, a whole hour between 8:00 and 20:00 where the
+   *     car is
+   */
+  public record BySeason(Instant at) implements End {
+
+    @Override
+    public End movedTo(Instant other) {
+      return new BySeason(other);
+    }
+  }
 }

@@ -39,9 +39,9 @@ final class Site {
 
   private record Hours(HoursKey key, Map<Integer, List<SurfaceHours>> byMonth) {}
 
-  private record DoseKey(Months months, Surface surface, Driver driver, double bondEnergy) {}
+  private record DoseKey(int firstMonth, Surface surface, Driver driver, double bondEnergy) {}
 
-  private record MeanKey(Months months, Surface surface, int member) {}
+  private record MeanKey(int firstMonth, Surface surface, int member) {}
 
   Site(ZoneId zone, Weathers weathers, ObservedHours observed) {
     this.zone = zone;
@@ -78,42 +78,40 @@ final class Site {
   /**
    * The doses of a driver on a surface.
    *
-   * @param months the months to span
+   * @param firstMonth the number of the month in which sums begin
    * @param surface the surface, in its shared form
    * @param driver the driver
    * @param bondEnergy activation energy of bond and crosslink, J/mol
    * @return the table of all weathers
    */
-  DoseTable doses(Months months, Surface surface, Driver driver, double bondEnergy) {
+  DoseTable doses(int firstMonth, Surface surface, Driver driver, double bondEnergy) {
     double energy = driver == Driver.DRY_OUT ? 0 : bondEnergy;
-    return doses.computeIfAbsent(new DoseKey(months, surface, driver, energy), this::join);
+    return doses.computeIfAbsent(new DoseKey(firstMonth, surface, driver, energy), this::join);
   }
 
   /**
    * Temperatures and dew points on a surface.
    *
-   * @param months the months to span
+   * @param firstMonth the number of the month in which sums begin
    * @param surface the surface, in its shared form
    * @param member the weather, from 0
    */
-  MeanTable means(Months months, Surface surface, int member) {
-    return means.computeIfAbsent(new MeanKey(months, surface, member), this::mean);
+  MeanTable means(int firstMonth, Surface surface, int member) {
+    return means.computeIfAbsent(new MeanKey(firstMonth, surface, member), this::mean);
   }
 
   private DoseTable join(DoseKey key) {
-    List<MonthSums> joined =
-        key.months()
-            .numbers()
-            .mapToObj(
-                month ->
-                    new SumKey(
-                        hoursKey(key.surface(), month),
-                        Months.inYear(month),
-                        key.driver(),
-                        key.bondEnergy()))
-            .map(sum -> sums.computeIfAbsent(sum, this::sum))
-            .toList();
-    return new DoseTable(key.months().first(), joined);
+    return new DoseTable(
+        key.firstMonth(),
+        members(),
+        month ->
+            sums.computeIfAbsent(
+                new SumKey(
+                    hoursKey(key.surface(), month),
+                    Months.inYear(month),
+                    key.driver(),
+                    key.bondEnergy()),
+                this::sum));
   }
 
   private HoursKey hoursKey(Surface surface, int month) {
@@ -155,14 +153,9 @@ final class Site {
   }
 
   private MeanTable mean(MeanKey key) {
-    List<SurfaceHours> hours =
-        key.months()
-            .numbers()
-            .mapToObj(
-                month ->
-                    hoursOf(hoursKey(key.surface(), month), Months.inYear(month), key.member()))
-            .toList();
-    return MeanTable.of(key.months().first(), hours);
+    return MeanTable.of(
+        key.firstMonth(),
+        month -> hoursOf(hoursKey(key.surface(), month), Months.inYear(month), key.member()));
   }
 
   /** The weather of a member in a calendar year, with what was measured in it. */

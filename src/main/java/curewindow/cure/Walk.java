@@ -17,9 +17,9 @@ import java.util.Optional;
  * @param needHours reference hours needed of it, as the catalogue has them
  * @param finished when the item was finished
  * @param floor the hold never ends before
- * @param lookBy the shop wants to see the car if the need is not met by then
- * @param met when the need of the driver is met; empty where that is not before the look-by
- * @param end the end of the walk: the end of the hold in this weather, or the look-by
+ * @param limit the hold ends then at the latest
+ * @param met when the need of the driver is met; empty where that is not before the limit
+ * @param end the end of the walk: the end of the hold in this weather, or the limit
  * @param days the stretches of time walked, one for each day by the place's clocks, the day of the
  *     pickup cut in two
  */
@@ -30,7 +30,7 @@ public record Walk(
     double needHours,
     Instant finished,
     Instant floor,
-    Instant lookBy,
+    Instant limit,
     Optional<Instant> met,
     Instant end,
     List<Stretch> days) {
@@ -41,7 +41,7 @@ public record Walk(
     Objects.requireNonNull(driver, "driver");
     Objects.requireNonNull(finished, "finished");
     Objects.requireNonNull(floor, "floor");
-    Objects.requireNonNull(lookBy, "lookBy");
+    Objects.requireNonNull(limit, "limit");
     Objects.requireNonNull(met, "met");
     Objects.requireNonNull(end, "end");
     days = List.copyOf(days);

@@ -6,46 +6,27 @@ package curewindow.cure;
  * @param claim the item and its rule
  * @param doses the driver's doses since the pickup
  * @param dose the need, less what the bay has given; above 0
- * @param whole the whole need
  */
-record Wanted(Claim claim, PickupDoses doses, double dose, double whole) {
+record Wanted(Claim claim, PickupDoses doses, double dose) {
 
-  /** When the need is met, not after the look-by, or {@link DoseTable#NEVER}. */
+  /** When the need is met, not after the limit, or {@link DoseTable#NEVER}. */
   long met(int member) {
-    return doses.reach(dose, member, claim.lookBy());
+    return doses.reach(dose, member, claim.limit());
   }
 
-  /** When the need is met within the hour that ends with an hour's start, by the look-by. */
-  long metInHour(int member, int end) {
-    return Math.min(claim.lookBy(), doses.inHour(dose, member, end));
+  /** When the wait is over that ends within the hour before an hour's start. */
+  long overInHour(int member, int end) {
+    return Math.min(claim.limit(), doses.inHour(dose, member, end));
   }
 
-  /** Whether the need is met wherever another's is, as both count the same doses. */
-  boolean isMetWith(Wanted other) {
-    return doses == other.doses && dose <= other.dose;
+  /** Whether the wait is over wherever another's is, as both count the same doses. */
+  boolean isOverWith(Wanted other) {
+    return doses == other.doses && dose <= other.dose && claim.limit() <= other.claim.limit();
   }
 
-  /** Whether the need is met by the look-by in all weathers; seldom no although it is. */
-  boolean isMetInAll(int members) {
-    return doses.count(doses.hour(claim.lookBy()), dose) == members;
-  }
-
-  /**
-   * How much of the need is lacking at the look-by.
-   *
-   * @return for each weather a share of the whole need, above 0 where it is not met
-   */
-  double[] lacking() {
-    double[] lacking = doses.since(claim.lookBy());
-    for (int m = 0; m < lacking.length; m++) {
-      lacking[m] = (dose - lacking[m]) / whole;
-    }
-    return lacking;
-  }
-
-  /** Whether an hour begins before the look-by, so that it matters whether the need is met. */
+  /** Whether an hour begins before the limit, so that it matters whether the need is met. */
   boolean matters(int hour) {
-    return doses.second(hour) < claim.lookBy();
+    return doses.second(hour) < claim.limit();
   }
 
   /**

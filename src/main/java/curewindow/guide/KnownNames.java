@@ -27,6 +27,7 @@ final class KnownNames {
           "shop.phone",
           "shop.email",
           "shop.address",
+          "visit.day",
           "job.first-name",
           "job.car",
           "job.place",
@@ -49,6 +50,7 @@ final class KnownNames {
     put("paint", PaintTone.ids());
     put("fact", SpotFact.ids());
     put("over", List.of("film"));
+    put("visit", List.of("planned"));
     for (String hold : catalogue.holds().keySet()) {
       values.addAll(List.of(dots("hold", hold, "until"), dots("hold", hold, "likely")));
       values.add(dots("hold", hold, "day"));

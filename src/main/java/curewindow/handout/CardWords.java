@@ -2,6 +2,7 @@ package curewindow.handout;
 
 import curewindow.cure.Release;
 import curewindow.page.JobView;
+import curewindow.page.Safety;
 import java.util.List;
 import java.util.Map;
 
@@ -16,7 +17,7 @@ final class CardWords {
     List<Release> dates = UrgentDates.of(view, DATES);
     Map<String, Object> card = CommonWords.of(view, codeNumber);
     card.put("dates", dates.stream().map(r -> CommonWords.stamp(view, r)).toList());
-    card.put("sight", CommonWords.sight(view, dates));
+    card.put("sight", Safety.of(dates, view));
     return card;
   }
 }

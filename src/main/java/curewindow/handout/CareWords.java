@@ -1,8 +1,8 @@
 package curewindow.handout;
 
-import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
 import curewindow.page.JobView;
+import curewindow.page.Safety;
 import curewindow.page.When;
 import curewindow.shop.FittedItem;
 import curewindow.words.Words;
@@ -34,7 +34,7 @@ final class CareWords {
     sheet.put("dates", urgent.stream().map(r -> CommonWords.stamp(view, r)).toList());
     sheet.put("strip", DayStrip.of(view, pictured(view)));
     sheet.put("rules", rules(view));
-    sheet.put("sight", CommonWords.sight(view, dates(view)));
+    sheet.put("sight", Safety.of(dates(view), view));
     sheet.put("street", CommonWords.kept(String.join(", ", view.shop().street()), words));
     for (String key : List.of("days", "key", "five", "maker")) {
       sheet.put(key, words.text("handout.care." + key));
@@ -54,7 +54,6 @@ final class CareWords {
   private static List<Release> ruled(JobView view) {
     return UrgentDates.of(view, Integer.MAX_VALUE).stream()
         .filter(r -> r.end().at().isAfter(view.timeline().pickup()))
-        .filter(r -> r.kind() != HoldKind.VISIT)
         .limit(RULES)
         .toList();
   }
@@ -65,9 +64,9 @@ final class CareWords {
     Words words = view.words();
     LinkedHashSet<String> rules = new LinkedHashSet<>();
     for (Release release : ruled(view)) {
-      String key = release.end() instanceof Release.AskUs ? ".ask" : ".until";
-      rules.add(
-          words.text("hold." + release.hold() + key, Map.of("when", when.dayAndTime(release))));
+      String until =
+          words.text("hold." + release.hold() + ".until", Map.of("when", when.dayAndTime(release)));
+      rules.add(when.gently(release).map(gently -> until + " " + gently).orElse(until));
     }
     always(view).stream().map(words::text).forEach(rules::add);
     return rules.stream().limit(RULES).toList();

@@ -7,16 +7,11 @@ import curewindow.words.Words;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 
 /** The values that every handout's template can show of one job. */
 final class CommonWords {
-
-  /** Holds that touch the driver's view: clear sight comes before the film. */
-  private static final Set<String> SIGHT = Set.of("defroster", "demist", "wipers");
 
   /** Keeps an address or a number in its order among letters that run from right to left. */
   private static final String LEFT_TO_RIGHT = "\u200E";
@@ -58,30 +53,20 @@ final class CommonWords {
         : view.words().text("handout.card.greeting", Map.of("name", name));
   }
 
-  /** The caution that clear sight comes first, or nothing where no date touches it. */
-  static String sight(JobView view, List<Release> dates) {
-    boolean touched = dates.stream().anyMatch(r -> SIGHT.contains(r.hold()));
-    return touched ? view.words().text("handout.card.sight") : "";
-  }
-
-  /**
-   * A date for a stamp: what, its link, and weekday, day and hour apart, the hour also without
-   * whose it is.
-   */
+  /** A date for a stamp: what, its link, and weekday, day and hour apart. */
   static Map<String, String> stamp(JobView view, Release release) {
     Words words = view.words();
-    When when = new When(view);
-    ZoneId zone = when.zone(release);
+    ZoneId zone = view.timeline().zone();
     Instant at = release.end().at();
+    boolean season = release.end() instanceof Release.BySeason;
     Locale capitals = Locale.forLanguageTag(words.language());
+    When when = new When(view);
     return Map.of(
         "what", words.text("hold." + release.hold() + ".short"),
-        "link", link(words, release),
-        "weekday", words.weekday(at, zone).toUpperCase(capitals),
-        "day", words.monthDay(at, zone).toUpperCase(capitals),
-        "hour", when.time(release),
-        "clock", when.clock(release),
-        "ours", when.isOurs(release) ? words.text("handout.card.ours") : "");
+        "link", words.text("handout.card.until"),
+        "weekday", season ? "" : words.weekday(at, zone).toUpperCase(capitals),
+        "day", season ? when.shortDay(release) : words.monthDay(at, zone).toUpperCase(capitals),
+        "hour", when.time(release));
   }
 
   /** A date for a list: what it is, its link, and the date on one line. */
@@ -89,12 +74,7 @@ final class CommonWords {
     When when = new When(view);
     return Map.of(
         "what", view.words().text("hold." + release.hold() + ".short"),
-        "link", link(view.words(), release),
-        "when", when.shortDay(release) + " · " + when.time(release));
-  }
-
-  private static String link(Words words, Release release) {
-    String link = release.end() instanceof Release.AskUs ? "ask" : release.kind().id();
-    return words.text("handout.card." + link);
+        "link", view.words().text("handout.card.until"),
+        "when", (when.shortDay(release) + " · " + when.time(release)).replaceFirst(" · $", ""));
   }
 }

@@ -1,6 +1,5 @@
 package curewindow.handout;
 
-import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
 import curewindow.page.JobView;
 import curewindow.page.When;
@@ -41,10 +40,9 @@ final class DayStrip {
    * A date.
    *
    * @param label what it is about
-   * @param link until, ask us on, from
+   * @param link until
    * @param day the date in few letters
-   * @param kind {@code hold}, {@code settle} or {@code visit}; with {@code ask} where the shop
-   *     wants to see the car
+   * @param kind {@code hold} or {@code settle}
    * @param solid how long the wait is in most weathers
    * @param may from where it may still be
    * @param open how long it may still be
@@ -72,17 +70,14 @@ final class DayStrip {
   }
 
   private Row row(Release release, String label, String link, String day) {
-    boolean ask = release.end() instanceof Release.AskUs;
-    boolean visit = release.kind() == HoldKind.VISIT;
     double end = part(release.end().at());
-    double likely = visit ? end : Math.min(end, part(release.likely()));
-    double from = visit ? end : 0;
+    double likely = Math.min(end, part(release.likely()));
     return new Row(
         label,
         link,
         day,
-        release.kind().id() + (ask ? " ask" : ""),
-        percent(likely - from),
+        release.kind().id(),
+        percent(likely),
         percent(likely),
         percent(end - likely),
         percent(end));

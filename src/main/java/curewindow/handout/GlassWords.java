@@ -3,16 +3,17 @@ package curewindow.handout;
 import curewindow.cure.CureItem;
 import curewindow.cure.Release;
 import curewindow.page.JobView;
+import curewindow.page.Safety;
 import curewindow.shop.CureCases;
+import curewindow.shop.Hold;
 import curewindow.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** The values of the stickers that say which window stays up: one for each side of the car. */
 final class GlassWords {
-
-  private static final String HOLD = "windows-up";
 
   /** A spot that rolls names the windows of both doors. */
   private static final int SIDES = 2;
@@ -21,7 +22,8 @@ final class GlassWords {
 
   /** The date on the stickers; none where the windows may be lowered at pickup. */
   static List<Release> dates(JobView view) {
-    return view.timeline().of(HOLD).stream()
+    return view.timeline().releases().stream()
+        .filter(r -> isSticker(view, r.hold()))
         .filter(r -> r.end().at().isAfter(view.timeline().pickup()))
         .toList();
   }
@@ -31,29 +33,30 @@ final class GlassWords {
     return dates(view).isEmpty()
         ? List.of()
         : CureCases.of(view.job(), view.shop(), view.catalogue(), view.place()).items().stream()
-            .filter(item -> item.rules().stream().anyMatch(rule -> rule.hold().equals(HOLD)))
+            .filter(item -> item.rules().stream().anyMatch(rule -> isSticker(view, rule.hold())))
             .map(CureItem::spot)
             .distinct()
             .sorted()
             .toList();
   }
 
-  private static boolean asks(JobView view) {
-    return dates(view).stream().anyMatch(r -> r.end() instanceof Release.AskUs);
+  private static boolean isSticker(JobView view, String hold) {
+    return Optional.ofNullable(view.catalogue().holds().get(hold))
+        .filter(h -> h.is(Hold.Mark.STICKER))
+        .isPresent();
   }
 
   static List<Map<String, Object>> of(JobView view, int codeNumber) {
     Words words = view.words();
     List<Map<String, Object>> stickers = new ArrayList<>();
-    String say = asks(view) ? "say-ask" : "say";
     for (String spot : of(view)) {
       for (int side = 0; side < SIDES; side++) {
         Map<String, Object> sticker = CommonWords.of(view, codeNumber);
         sticker.put("date", CommonWords.stamp(view, dates(view).get(0)));
-        sticker.put("say", words.text("handout.window." + say));
+        sticker.put("say", words.text("handout.window.say"));
         sticker.put("glass", words.text("spot." + spot));
         sticker.put("stick", words.text("handout.window.stick"));
-        sticker.put("danger", words.text("handout.window.danger"));
+        sticker.put("danger", Safety.of(dates(view), view));
         stickers.add(sticker);
       }
     }

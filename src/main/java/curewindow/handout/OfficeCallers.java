@@ -161,7 +161,6 @@ public record OfficeCallers(List<Caller> callers, int more) {
     return switch (release.kind()) {
       case HOLD -> left >= 0;
       case SETTLE -> Math.abs(left) <= NEAR;
-      case VISIT -> false;
     };
   }
 

@@ -5,22 +5,19 @@ import curewindow.page.JobFacts;
 import curewindow.page.JobView;
 import curewindow.shop.FittedItem;
 import curewindow.shop.Handout;
+import curewindow.shop.Hold;
 import curewindow.words.Words;
 import java.time.LocalDate;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.Optional;
 
 /** The cars that are picked up, and what to say and give to each customer. */
 final class OfficePickups {
 
   /** How many dates are said aloud at the counter; the others stand on the card's page. */
   private static final int DATES = 3;
-
-  /** What customers do first of all, windows and wash, is said before all else. */
-  private static final List<String> FIRST = List.of("windows-up", "hand-wash");
 
   private final OfficeJobs jobs;
   private final LocalDate counter;
@@ -86,13 +83,19 @@ final class OfficePickups {
   }
 
   private static List<OfficeDay.Said> dates(JobView ours) {
-    Set<Release> chosen = new LinkedHashSet<>();
-    FIRST.forEach(
-        hold -> ours.timeline().of(hold).filter(r -> ahead(ours, r)).ifPresent(chosen::add));
-    UrgentDates.of(ours, Integer.MAX_VALUE).stream()
+    return UrgentDates.of(ours, Integer.MAX_VALUE).stream()
         .filter(r -> ahead(ours, r))
-        .forEach(chosen::add);
-    return chosen.stream().limit(DATES).map(r -> said(ours, r)).toList();
+        .sorted(Comparator.comparing(r -> !isMain(ours, r)))
+        .limit(DATES)
+        .map(r -> said(ours, r))
+        .toList();
+  }
+
+  /** What customers do first of all, such as windows and wash, is said before all else. */
+  private static boolean isMain(JobView ours, Release release) {
+    return Optional.ofNullable(ours.catalogue().holds().get(release.hold()))
+        .filter(h -> h.is(Hold.Mark.MAIN))
+        .isPresent();
   }
 
   private static boolean ahead(JobView ours, Release release) {

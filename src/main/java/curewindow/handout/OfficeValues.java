@@ -105,7 +105,7 @@ final class OfficeValues {
             .map(
                 v ->
                     row(
-                        Cell.of("day", strong(v.day()), p(v.time())),
+                        Cell.of("day", strong(v.day())),
                         Cell.of("car", strong(v.job() + " " + v.firstName()), p(v.car())),
                         Cell.of("look", strong(v.what()), p(v.look())),
                         Cell.of("sign", box())))

@@ -1,11 +1,11 @@
 package curewindow.handout;
 
 import curewindow.cure.HoldKind;
-import curewindow.cure.Release;
 import curewindow.page.JobView;
+import curewindow.page.VisitWords;
 import curewindow.words.Words;
+import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -36,7 +36,6 @@ public record OfficeVisits(List<Visit> overdue, List<Visit> ahead, int older) {
    * A visit.
    *
    * @param day the day in few letters
-   * @param time from which hour on
    * @param job the job's id
    * @param firstName who comes; may be empty
    * @param car the car's text
@@ -44,16 +43,10 @@ public record OfficeVisits(List<Visit> overdue, List<Visit> ahead, int older) {
    * @param look what to look at
    */
   public record Visit(
-      String day,
-      String time,
-      String job,
-      String firstName,
-      String car,
-      String what,
-      String look) {}
+      String day, String job, String firstName, String car, String what, String look) {}
 
-  /** A visit and its release. */
-  private record Due(JobView view, Release release, LocalDate day) {}
+  /** A job with its visit. */
+  private record Due(JobView view, curewindow.told.Visit visit, LocalDate day) {}
 
   static OfficeVisits of(OfficeJobs jobs, LocalDate today) {
     List<Due> past = new ArrayList<>();
@@ -74,51 +67,44 @@ public record OfficeVisits(List<Visit> overdue, List<Visit> ahead, int older) {
   private static List<Due> all(OfficeJobs jobs) {
     List<Due> all = new ArrayList<>();
     for (JobView view : jobs.views()) {
-      for (Release release : view.timeline().releases()) {
-        if (release.kind() == HoldKind.VISIT || release.end() instanceof Release.AskUs) {
-          all.add(new Due(view, release, jobs.day(release.end().at())));
-        }
-      }
+      view.visit().ifPresent(visit -> all.add(new Due(view, visit, visit.day())));
     }
     return all;
   }
 
   private static List<Visit> told(List<Due> due, OfficeJobs jobs) {
     return due.stream()
-        .sorted(
-            Comparator.comparing((Due d) -> d.release().end().at())
-                .thenComparing(d -> d.view().job().id())
-                .thenComparing(d -> d.release().hold()))
-        .map(d -> visit(d.view().in(jobs.words()), d.release()))
+        .sorted(Comparator.comparing(Due::day).thenComparing(d -> d.view().job().id()))
+        .map(d -> visit(d.view().in(jobs.words()), d.visit()))
         .toList();
   }
 
-  private static Visit visit(JobView ours, Release release) {
-    ZoneId zone = ours.shop().zone();
+  private static Visit visit(JobView ours, curewindow.told.Visit visit) {
     return new Visit(
-        ours.words().shortDay(release.end().at(), zone),
-        ours.words().time(release.end().at(), zone),
+        VisitWords.shortDay(visit.day(), ours),
         ours.job().id(),
         ours.job().firstName().strip(),
         ours.job().car().text(),
-        ours.words().text("hold." + release.hold() + ".short"),
-        look(ours, release));
+        VisitWords.title(visit, ours.words()),
+        look(ours, visit));
   }
 
-  /** Whether a hold may end, or else the work and what should have settled by now. */
-  private static String look(JobView ours, Release release) {
+  /** The work that is looked at, and what should have settled by now. */
+  private static String look(JobView ours, curewindow.told.Visit visit) {
     Words words = ours.words();
     String fitted = String.join(" ", OfficePickups.fitted(ours));
-    if (release.kind() != HoldKind.VISIT) {
-      return words.text("office.visits.look-ask", Map.of("fitted", fitted));
-    }
     String settled =
         ours.timeline().releases().stream()
             .filter(r -> r.kind() == HoldKind.SETTLE)
+            .filter(r -> !day(ours, r.likely()).isAfter(visit.day()))
             .map(r -> words.text("hold." + r.hold() + ".short"))
             .collect(Collectors.joining(" · "));
     return settled.isEmpty()
         ? fitted
         : words.text("office.visits.look", Map.of("fitted", fitted, "settled", settled));
+  }
+
+  private static LocalDate day(JobView view, Instant at) {
+    return at.atZone(view.timeline().zone()).toLocalDate();
   }
 }

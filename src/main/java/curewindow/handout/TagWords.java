@@ -2,6 +2,7 @@ package curewindow.handout;
 
 import curewindow.cure.Release;
 import curewindow.page.JobView;
+import curewindow.page.Safety;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -30,7 +31,7 @@ final class TagWords {
     Map<String, Object> tag = CommonWords.of(view, codeNumber);
     tag.put("dates", dates.stream().limit(1).map(r -> CommonWords.stamp(view, r)).toList());
     tag.put("more", dates.stream().skip(1).map(r -> CommonWords.line(view, r)).toList());
-    tag.put("sight", CommonWords.sight(view, dates));
+    tag.put("sight", Safety.of(dates, view));
     tag.put("off", view.words().text("handout.tag.off"));
     tag.put("then", view.words().text("handout.tag.then"));
     return tag;

@@ -1,7 +1,6 @@
 package curewindow.page;
 
 import curewindow.cure.Release;
-import curewindow.cure.Release.AskUs;
 import curewindow.guide.GuideQuestion;
 import curewindow.words.Words;
 import java.time.Instant;
@@ -36,7 +35,6 @@ final class Asking {
   private final JobView view;
   private final Words words;
   private final Contact contact;
-  private final Stricter stricter;
   private final When when;
   private final List<GuideQuestion> questions;
 
@@ -45,7 +43,6 @@ final class Asking {
     this.view = view;
     this.words = view.words();
     this.contact = contact;
-    this.stricter = new Stricter(view);
     this.when = new When(view);
     this.questions = questions;
   }
@@ -128,15 +125,11 @@ final class Asking {
   }
 
   /**
-   * How a question stands at a time, for the shop itself: in few words with the date, and with the
-   * day to come in where the shop has to look first; empty where it hangs on no date.
+   * How a question stands at a time, for the shop itself: in few words with the date; empty where
+   * it hangs on no date.
    */
   Optional<String> standing(GuideQuestion question, Instant at) {
-    Optional<Release> asked =
-        question.standing().flatMap(s -> view.timeline().of(s.hold())).filter(Stricter::asks);
-    return asked
-        .map(r -> words.text("page.then.ask", Map.of("when", when.shortDay(r))))
-        .or(() -> question.standing().flatMap(this::stand).map(s -> told(s, at)));
+    return question.standing().flatMap(this::stand).map(s -> told(s, at));
   }
 
   private static String told(Stand stand, Instant at) {
@@ -155,20 +148,11 @@ final class Asking {
   }
 
   private Stand awaited(Release release) {
-    boolean ask = release.end() instanceof AskUs;
-    String now =
-        ask
-            ? words.text("page.state.ask")
-            : stricter
-                .than(release)
-                .map(longer -> Dated.see(longer, words))
-                .orElseGet(
-                    () -> words.text("page.normal.wait", Map.of("when", when.shortDay(release))));
     return new Stand(
-        ask ? "ask" : "wait",
-        now,
-        stricter.over(release).map(Instant::getEpochSecond),
+        "wait",
+        words.text("page.normal.wait", Map.of("when", when.shortDay(release))),
+        Optional.of(release.end().at().getEpochSecond()),
         "go",
-        words.text("page.state.go"));
+        Dated.freeWords(release, when, words));
   }
 }

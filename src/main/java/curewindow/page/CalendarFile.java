@@ -6,6 +6,9 @@ public final class CalendarFile {
   /** The file with all dates of a job. */
   public static final String ALL = "care.ics";
 
+  /** The name of the event that asks the customer to come in. */
+  public static final String VISIT = "visit";
+
   private CalendarFile() {}
 
   /**

@@ -20,8 +20,7 @@ final class CarHolds {
    * Holds that end at the same time.
    *
    * @param when until when, in words
-   * @param to when these words are no longer true, seconds since 1970; empty where time alone does
-   *     not end them
+   * @param to when these words are no longer true, seconds since 1970
    * @param then what is said from {@code to} on
    * @param names the holds
    */
@@ -71,10 +70,9 @@ final class CarHolds {
   }
 
   private Until until(Release release) {
-    boolean ask = dated.missed(release).isPresent();
     return new Until(
         dated.until(release),
-        ask ? dated.missed(release) : dated.over(release),
-        view.words().text(ask ? "page.then.call" : "page.state.go"));
+        Optional.of(release.end().at().getEpochSecond()),
+        dated.free(release));
   }
 }

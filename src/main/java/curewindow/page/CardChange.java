@@ -40,19 +40,10 @@ public record CardChange(PrintedDate printed, Release now) {
   }
 
   private boolean isLater() {
-    return printed.promised() && (isAsked() || now.end().at().isAfter(printed.earliest()));
+    return now.end().at().isAfter(printed.earliest());
   }
 
   private boolean isSooner() {
-    return !isAsked() && now.end().at().isBefore(printed.card());
-  }
-
-  /**
-   * Whether the shop wants to see the car before the hold ends.
-   *
-   * @return true where no date can be promised now
-   */
-  public boolean isAsked() {
-    return now.end() instanceof Release.AskUs;
+    return now.end().at().isBefore(printed.card());
   }
 }

@@ -54,12 +54,6 @@ final class CardNotes {
 
   private String later(CardChange change) {
     Map<String, String> until = Map.of("when", when.dayAndTime(change.now()));
-    if (change.printed().missed()) {
-      return words.text("page.card.later-call");
-    }
-    if (change.isAsked()) {
-      return words.text("page.card.later-ask", until);
-    }
     if (isForParking(change)) {
       return words.text("parked.later", until);
     }
@@ -91,8 +85,6 @@ final class CardNotes {
   }
 
   private static Optional<Long> until(CardChange change) {
-    return change.isAsked()
-        ? Optional.empty()
-        : Optional.of(change.now().end().at().getEpochSecond());
+    return Optional.of(change.now().end().at().getEpochSecond());
   }
 }

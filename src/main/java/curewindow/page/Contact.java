@@ -134,7 +134,8 @@ final class Contact {
     return Listing.capital(both);
   }
 
-  private String open(DayOfWeek day) {
+  /** The opening hours of a day of the week, or that the shop is closed. */
+  String open(DayOfWeek day) {
     List<OpenHours> hours = shop.opening().getOrDefault(day, List.of());
     if (hours.isEmpty()) {
       return words.text("page.hours.closed");

@@ -70,6 +70,7 @@ final class CustomerPage {
         dated.freed(),
         notes.sooner(),
         new Order(view).note(),
+        VisitWords.invitation(view),
         dated.then(),
         links(!care.isEmpty()),
         words.text("page.dates.zone", place),

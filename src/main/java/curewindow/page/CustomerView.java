@@ -22,6 +22,7 @@ record CustomerView(
     List<Freed> freed,
     List<Note> sooner,
     Optional<Note> order,
+    Optional<String> visit,
     List<Next> then,
     List<Link> links,
     String zoneNote,
@@ -40,8 +41,8 @@ record CustomerView(
     String privacy) {
 
   /**
-   * One sentence with a date: what must not be done yet, and until when. Where the customer is
-   * asked to come in on that date, {@code call} stands in its place from {@code missed} on.
+   * One sentence with a date: what must not be done yet, and until when; and what else there is to
+   * say of it.
    */
   record Answer(
       String hold,
@@ -49,16 +50,12 @@ record CustomerView(
       String weekday,
       String date,
       String time,
-      String after,
+      List<String> after,
       String dateClass,
       String iso,
       long at,
-      Optional<Long> end,
-      String shape,
       String state,
       String over,
-      Optional<Long> missed,
-      String call,
       boolean hidden) {}
 
   /** That a date is not the one on the card; not shown from {@code to} on. */
@@ -69,13 +66,7 @@ record CustomerView(
 
   /** One of the holds that come after the first answer; {@code room} says where there is room. */
   record Next(
-      String hold,
-      String label,
-      String when,
-      Optional<Long> to,
-      Optional<Long> missed,
-      Optional<String> room,
-      boolean hidden) {}
+      String hold, String label, String when, long to, Optional<String> room, boolean hidden) {}
 
   /** A link with its text. */
   record Link(String href, String text) {}
@@ -83,7 +74,7 @@ record CustomerView(
   /** The rows of one kind in the table of dates. */
   record Group(String title, List<Row> rows) {}
 
-  /** A line of the table of dates; {@code to} is empty where no passing of time changes it. */
+  /** A line of the table of dates. */
   record Row(
       String hold,
       String label,
@@ -91,8 +82,7 @@ record CustomerView(
       String state,
       String thenShape,
       String thenState,
-      Optional<Long> to,
-      boolean ask,
+      long to,
       String iso,
       String day,
       String time,

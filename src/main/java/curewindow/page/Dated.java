@@ -2,7 +2,6 @@ package curewindow.page;
 
 import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
-import curewindow.cure.Release.AskUs;
 import curewindow.words.Words;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -11,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The parts of a customer's page that say until when. */
 final class Dated {
@@ -31,13 +31,11 @@ final class Dated {
   private final JobView view;
   private final Words words;
   private final When when;
-  private final Stricter stricter;
 
   Dated(JobView view) {
     this.view = view;
     this.words = view.words();
     this.when = new When(view);
-    this.stricter = new Stricter(view);
   }
 
   List<CustomerView.Answer> answers() {
@@ -49,11 +47,10 @@ final class Dated {
   }
 
   private CustomerView.Answer answer(Release release, boolean hidden) {
-    boolean ask = release.end() instanceof AskUs;
     Instant at = release.end().at();
-    String key = "hold." + release.hold() + (ask ? ".ask" : ".until");
-    String[] parts = words.text(key, Map.of("when", DATE)).split(DATE, 2);
-    ZoneId there = when.zone(release);
+    ZoneId there = view.timeline().zone();
+    String[] parts =
+        words.text("hold." + release.hold() + ".until", Map.of("when", DATE)).split(DATE, 2);
     String date = words.fullMonthDay(at, there);
     return new CustomerView.Answer(
         release.hold(),
@@ -61,31 +58,27 @@ final class Dated {
         words.fullWeekday(at, there),
         date,
         when.time(release),
-        parts.length == 2 ? rest(parts[1]) : "",
+        after(release, parts.length == 2 ? rest(parts[1]) : ""),
         dateClass(date),
         iso(at, there),
         at.getEpochSecond(),
-        lasting(release),
-        ask ? "ask" : "wait",
-        words.text(ask ? "page.state.hold-ask" : "page.state.hold-wait"),
-        words.text(ask ? "page.state.soon" : "page.state.over"),
-        missed(release),
-        words.text(
-            "page.now.call", Map.of("label", words.text("hold." + release.hold() + ".label"))),
+        words.text("page.state.hold-wait"),
+        words.text("page.state.over"),
         hidden);
+  }
+
+  /** What else there is to say of a hold: of danger, and of care once it is over. */
+  private List<String> after(Release release, String rest) {
+    return Stream.of(
+            Optional.of(rest).filter(text -> !text.isEmpty()),
+            Safety.of(release, view),
+            when.gently(release))
+        .flatMap(Optional::stream)
+        .toList();
   }
 
   private static String dateClass(String date) {
     return date.length() > LONG_DATE ? "long" : date.length() > MID_DATE ? "mid" : "";
-  }
-
-  /** The end of the day on which the customer was asked to come in; empty where nobody was. */
-  Optional<Long> missed(Release release) {
-    ZoneId shop = when.zone(release);
-    return release.end() instanceof AskUs ask
-        ? Optional.of(
-            ask.at().atZone(shop).toLocalDate().plusDays(1).atStartOfDay(shop).toEpochSecond())
-        : Optional.empty();
   }
 
   /** What a sentence says after its date, as a sentence of its own. */
@@ -112,33 +105,22 @@ final class Dated {
   }
 
   private CustomerView.Next next(Release release, boolean hidden, Optional<String> room) {
-    boolean ask = release.end() instanceof AskUs;
     return new CustomerView.Next(
         release.hold(),
         shortLabel(release, words),
-        words.text(
-            ask ? "page.then.ask" : "page.then.until", Map.of("when", when.shortDay(release))),
-        lasting(release),
-        missed(release),
+        until(release),
+        release.end().at().getEpochSecond(),
         room,
         hidden);
   }
 
   List<CustomerView.Freed> freed() {
-    List<CustomerView.Freed> freed = new ArrayList<>();
-    for (Release release : Urgency.holds(view)) {
-      over(release)
-          .ifPresent(
-              at ->
-                  freed.add(
-                      new CustomerView.Freed(at, words.text("hold." + release.hold() + ".done"))));
-    }
-    return freed;
-  }
-
-  /** When time alone ends the state, and no stricter hold forbids any longer what that allows. */
-  Optional<Long> over(Release release) {
-    return stricter.over(release).map(Instant::getEpochSecond);
+    return Urgency.holds(view).stream()
+        .map(
+            release ->
+                new CustomerView.Freed(
+                    release.end().at().getEpochSecond(), doneWords(release, when, words)))
+        .toList();
   }
 
   List<CustomerView.Group> groups() {
@@ -155,41 +137,48 @@ final class Dated {
 
   private CustomerView.Row row(Release release) {
     Instant at = release.end().at();
-    boolean ask = Stricter.asks(release);
-    State now = ask ? State.ASK : State.before(release.kind());
-    State then = State.after(release.kind());
-    Optional<Release> longer = ask ? Optional.empty() : stricter.than(release);
+    boolean hold = release.kind() == HoldKind.HOLD;
     return new CustomerView.Row(
         release.hold(),
         words.text("hold." + release.hold() + ".label"),
-        now.shape,
-        longer.map(l -> see(l, words)).orElseGet(() -> words.text(now.key)),
-        then.shape,
-        words.text(then.key),
-        over(release),
-        ask,
-        iso(at, when.zone(release)),
+        hold ? "wait" : "rest",
+        words.text(hold ? "page.state.wait" : "page.state.normal"),
+        hold ? "go" : "ask",
+        hold ? free(release) : words.text("page.state.show"),
+        at.getEpochSecond(),
+        iso(at, view.timeline().zone()),
         clasped(when.shortDay(release)),
         when.time(release),
-        when.likelyDay(release).map(Dated::clasped).orElse("–"));
+        likely(release));
   }
 
-  /** Until when in few words, or which stricter hold to see; a day to come in where so. */
+  private String likely(Release release) {
+    return when.fullBy(release)
+        .map(full -> words.text("page.dates.full", Map.of("day", full)))
+        .or(() -> when.likelyDay(release).map(Dated::clasped))
+        .orElse("–");
+  }
+
+  /** Until when in few words. */
   String until(Release release) {
-    boolean ask = release.end() instanceof AskUs;
-    Optional<Release> longer = ask ? Optional.empty() : stricter.than(release);
-    return longer
-        .map(longest -> see(longest, words))
-        .orElseGet(
-            () ->
-                words.text(
-                    ask ? "car.ask" : "page.then.until", Map.of("when", when.shortDay(release))));
+    return words.text("page.then.until", Map.of("when", when.shortDay(release)));
   }
 
-  /** That another hold has to be awaited. */
-  static String see(Release longer, Words words) {
-    String label = words.text("hold." + longer.hold() + ".label");
-    return words.text("page.state.wait-see", Map.of("label", label));
+  /** What is said of a hold from its end on. */
+  String free(Release release) {
+    return freeWords(release, when, words);
+  }
+
+  /** That a hold is over, and until when gently. */
+  static String doneWords(Release release, When when, Words words) {
+    String done = words.text("hold." + release.hold() + ".done");
+    return when.fullBy(release)
+        .map(full -> done + " " + words.text("page.gently-until", Map.of("full", full)))
+        .orElse(done);
+  }
+
+  static String freeWords(Release release, When when, Words words) {
+    return words.text(when.fullBy(release).isPresent() ? "page.state.gently" : "page.state.go");
   }
 
   /** Breaks, where it must, after the weekday only. */
@@ -204,49 +193,7 @@ final class Dated {
     return words.text(words.has(key) ? key : "hold." + release.hold() + ".label");
   }
 
-  /** When time alone ends the state; never where the shop must be asked. */
-  private static Optional<Long> lasting(Release release) {
-    return release.end() instanceof AskUs
-        ? Optional.empty()
-        : Optional.of(release.end().at().getEpochSecond());
-  }
-
   private static String iso(Instant at, ZoneId there) {
     return DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(at.atZone(there).withNano(0));
-  }
-
-  /** How a hold stands: a word and a shape. */
-  private enum State {
-    WAIT("wait", "page.state.wait"),
-    GO("go", "page.state.go"),
-    ASK("ask", "page.state.ask"),
-    NORMAL("rest", "page.state.normal"),
-    SHOW("ask", "page.state.show"),
-    VISIT("visit", "page.state.visit"),
-    OPEN("visit", "page.state.open");
-
-    private final String shape;
-    private final String key;
-
-    State(String shape, String key) {
-      this.shape = shape;
-      this.key = key;
-    }
-
-    static State before(HoldKind kind) {
-      return switch (kind) {
-        case HOLD -> WAIT;
-        case SETTLE -> NORMAL;
-        case VISIT -> VISIT;
-      };
-    }
-
-    static State after(HoldKind kind) {
-      return switch (kind) {
-        case HOLD -> GO;
-        case SETTLE -> SHOW;
-        case VISIT -> OPEN;
-      };
-    }
   }
 }

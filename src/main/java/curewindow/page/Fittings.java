@@ -1,26 +1,21 @@
 package curewindow.page;
 
-import curewindow.cure.HoldKind;
-import curewindow.cure.Release;
 import curewindow.shop.Film;
 import curewindow.shop.Finding;
 import curewindow.shop.FittedItem;
 import curewindow.shop.NetLight;
 import curewindow.shop.Service;
+import curewindow.shop.SpotFact;
+import curewindow.told.Visit;
 import curewindow.words.Words;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /** What was fitted where, and what was found. */
 final class Fittings {
-
-  /** Spots through which the driver has to see, as laws on window film usually have it. */
-  private static final Set<String> FRONT =
-      Set.of("windshield", "windshield-strip", "front-door-glass");
 
   private final JobView view;
   private final Words words;
@@ -34,9 +29,7 @@ final class Fittings {
   CustomerView.Work work() {
     List<LaterCare> due = LaterCare.of(view);
     List<CustomerView.Later> later = new ArrayList<>();
-    view.timeline().releases().stream()
-        .filter(r -> r.kind() == HoldKind.VISIT)
-        .forEach(r -> later.add(visit(r)));
+    view.visit().ifPresent(visit -> later.add(visit(visit)));
     due.forEach(l -> later.add(later(l)));
     boolean film = due.stream().anyMatch(l -> l.kind() == LaterCare.Kind.REPLACE);
     return new CustomerView.Work(
@@ -50,15 +43,20 @@ final class Fittings {
   }
 
   private boolean isFrontGlass(FittedItem item) {
-    return item.spots().stream().anyMatch(FRONT::contains) && light(item).isPresent();
+    return item.spots().stream().anyMatch(this::isDriversView) && light(item).isPresent();
   }
 
-  private CustomerView.Later visit(Release release) {
-    When when = new When(view);
+  private boolean isDriversView(String spot) {
+    return Optional.ofNullable(view.catalogue().spots().get(spot))
+        .filter(s -> s.facts().contains(SpotFact.SIGHT))
+        .isPresent();
+  }
+
+  private CustomerView.Later visit(Visit visit) {
     return new CustomerView.Later(
-        words.text("hold." + release.hold() + ".label"),
-        CalendarFile.of(release.hold()),
-        when.shortDay(release) + ", " + when.time(release),
+        VisitWords.title(visit, words),
+        CalendarFile.of(CalendarFile.VISIT),
+        VisitWords.shortDay(visit.day(), view),
         Optional.empty());
   }
 

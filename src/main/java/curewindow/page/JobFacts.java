@@ -1,14 +1,13 @@
 package curewindow.page;
 
-import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
-import curewindow.cure.Release.AskUs;
 import curewindow.guide.GuideFacts;
 import curewindow.shop.Film;
 import curewindow.shop.FittedItem;
 import curewindow.shop.Service;
 import curewindow.shop.Shop;
 import curewindow.shop.Spot;
+import curewindow.shop.SpotFact;
 import curewindow.words.Quantity;
 import curewindow.words.Words;
 import java.time.Instant;
@@ -54,6 +53,7 @@ public final class JobFacts implements GuideFacts {
       case "body" -> view.job().car().body().id().equals(name);
       case "paint" -> view.job().car().paint().id().equals(name);
       case "over" -> name.equals("film") && overFilm();
+      case "visit" -> name.equals("planned") && view.visit().filter(v -> !v.byPhoto()).isPresent();
       default -> false;
     };
   }
@@ -67,6 +67,7 @@ public final class JobFacts implements GuideFacts {
     String[] parts = name.split("\\.", 3);
     return switch (parts[0]) {
       case "hold" -> parts.length == 3 ? hold(parts[1], parts[2]) : Optional.empty();
+      case "visit" -> view.visit().map(v -> VisitWords.shortDay(v.day(), view));
       case "shop" -> parts.length == 2 ? shop(view.shop(), parts[1], words) : Optional.empty();
       case "job" -> parts.length == 2 ? job(parts[1]) : Optional.empty();
       default -> parts.length == 2 ? ofService(parts[0], parts[1]) : Optional.empty();
@@ -75,34 +76,18 @@ public final class JobFacts implements GuideFacts {
 
   @Override
   public Optional<Instant> over(String hold) {
-    return view.timeline()
-        .of(hold)
-        .flatMap(
-            r ->
-                r.kind() == HoldKind.SETTLE
-                    ? Optional.of(r.end().at())
-                    : new Stricter(view).over(r));
+    return view.timeline().of(hold).map(r -> r.end().at());
   }
 
   private Optional<String> hold(String id, String what) {
     Optional<Release> release = view.timeline().of(id);
     return switch (what) {
-      case "until" -> release.map(this::until);
+      case "until" -> release.map(new When(view)::dayAndTime);
       case "likely" ->
-          release
-              .filter(r -> r.becauseLikely().isMet())
-              .map(r -> words.day(r.likely(), new When(view).zone(r)));
+          release.filter(r -> r.becauseLikely().isMet()).map(r -> words.day(r.likely(), zone));
       case "day" -> release.map(new When(view)::day);
       default -> Optional.empty();
     };
-  }
-
-  private String until(Release release) {
-    String when = new When(view).dayAndTime(release);
-    if (release.end() instanceof AskUs && release.kind() != HoldKind.VISIT) {
-      return words.text("page.until-ask", Map.of("when", when));
-    }
-    return words.text("page.until-safe", Map.of("when", when));
   }
 
   /**
@@ -212,12 +197,14 @@ public final class JobFacts implements GuideFacts {
     return service != null && service.film() == wanted && !service.inside();
   }
 
-  private static boolean shareSpot(FittedItem film, FittedItem coating) {
-    return film.spots().stream()
-        .anyMatch(
-            s ->
-                coating.spots().contains(s)
-                    || s.equals("whole-body")
-                    || coating.spots().contains("whole-body"));
+  private boolean shareSpot(FittedItem film, FittedItem coating) {
+    return film.spots().stream().anyMatch(coating.spots()::contains)
+        || Stream.concat(film.spots().stream(), coating.spots().stream()).anyMatch(this::isWhole);
+  }
+
+  private boolean isWhole(String spot) {
+    return Optional.ofNullable(view.catalogue().spots().get(spot))
+        .filter(s -> s.facts().contains(SpotFact.WHOLE))
+        .isPresent();
   }
 }

@@ -5,10 +5,13 @@ import curewindow.cure.Timeline;
 import curewindow.shop.Catalogue;
 import curewindow.shop.Job;
 import curewindow.shop.Shop;
+import curewindow.told.HoldOrder;
+import curewindow.told.Visit;
 import curewindow.words.Words;
 import java.net.URI;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * All that pages, cards and calendars need to know of one job.
@@ -17,8 +20,8 @@ import java.util.Objects;
  * @param shop the shop
  * @param catalogue the catalogue
  * @param place the place where the car stands
- * @param timeline the dates; those given are brought into agreement with each other and with the
- *     shop's opening hours, so that a visit is at a time at which the shop is open
+ * @param timeline the dates; those given are brought into agreement with each other
+ * @param visit the day on which the shop would like to see the car
  * @param words the words of the job's language
  * @param address the public address of the job's page, ending in a slash
  * @param token the secret part of the address
@@ -32,6 +35,7 @@ public record JobView(
     Catalogue catalogue,
     Place place,
     Timeline timeline,
+    Optional<Visit> visit,
     Words words,
     URI address,
     String token,
@@ -45,12 +49,13 @@ public record JobView(
     Objects.requireNonNull(catalogue, "catalogue");
     Objects.requireNonNull(place, "place");
     Objects.requireNonNull(timeline, "timeline");
+    Objects.requireNonNull(visit, "visit");
     Objects.requireNonNull(words, "words");
     Objects.requireNonNull(address, "address");
     Objects.requireNonNull(token, "token");
     Objects.requireNonNull(parkings, "parkings");
     printed = List.copyOf(printed);
-    timeline = Agreed.of(timeline, shop, Stricter.keepsDryOutside(job, catalogue));
+    timeline = HoldOrder.of(timeline, catalogue.holds());
   }
 
   /**
@@ -61,6 +66,7 @@ public record JobView(
    * @param catalogue the catalogue
    * @param place the place where the car stands
    * @param timeline the computed dates
+   * @param visit the day on which the shop would like to see the car
    * @param words the words of the job's language
    * @param address the public address of the job's page, ending in a slash
    * @param token the secret part of the address
@@ -71,10 +77,22 @@ public record JobView(
       Catalogue catalogue,
       Place place,
       Timeline timeline,
+      Optional<Visit> visit,
       Words words,
       URI address,
       String token) {
-    this(job, shop, catalogue, place, timeline, words, address, token, List.of(), Parkings.NONE);
+    this(
+        job,
+        shop,
+        catalogue,
+        place,
+        timeline,
+        visit,
+        words,
+        address,
+        token,
+        List.of(),
+        Parkings.NONE);
   }
 
   /**
@@ -85,7 +103,7 @@ public record JobView(
    */
   public JobView withPrinted(List<PrintedDate> dates) {
     return new JobView(
-        job, shop, catalogue, place, timeline, words, address, token, dates, parkings);
+        job, shop, catalogue, place, timeline, visit, words, address, token, dates, parkings);
   }
 
   /**
@@ -96,7 +114,7 @@ public record JobView(
    */
   public JobView withTimeline(Timeline dates) {
     return new JobView(
-        job, shop, catalogue, place, dates, words, address, token, printed, parkings);
+        job, shop, catalogue, place, dates, visit, words, address, token, printed, parkings);
   }
 
   /**
@@ -107,7 +125,7 @@ public record JobView(
    */
   public JobView in(Words others) {
     return new JobView(
-        job, shop, catalogue, place, timeline, others, address, token, printed, parkings);
+        job, shop, catalogue, place, timeline, visit, others, address, token, printed, parkings);
   }
 
   /**
@@ -125,6 +143,7 @@ public record JobView(
         catalogue,
         place,
         shown.timeline(),
+        visit,
         words,
         address.resolve(shown.folder()),
         token,

@@ -7,7 +7,6 @@ import curewindow.shop.Service;
 import curewindow.words.Words;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -156,9 +155,7 @@ public record LaterCare(
   }
 
   private static LocalDate open(JobView view, LocalDate day) {
-    ZoneId zone = view.shop().zone();
-    Instant morning = day.atStartOfDay(zone).toInstant();
-    return date(new OpenDays(view.shop()).notBefore(morning), view);
+    return new OpenDays(view.shop()).firstOpen(day).orElse(day);
   }
 
   private static LocalDate date(Instant at, JobView view) {

@@ -2,11 +2,12 @@ package curewindow.page;
 
 import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
-import curewindow.shop.Service;
+import curewindow.shop.Hold;
 import curewindow.words.Words;
 import java.util.Comparator;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Settles what a drying film and a fresh coating on one car ask of it at the same time: the coating
@@ -30,20 +31,30 @@ final class Order {
 
   /** What comes first and what then, or empty where nothing is at odds. */
   Optional<String> text() {
-    Optional<Release> dry = view.timeline().of("keep-dry").filter(this::isAfterPickup);
     Optional<Release> film = drying();
-    if (dry.isEmpty() || film.isEmpty() || !hasFilm() || !hasCoatingOutside()) {
-      return Optional.empty();
-    }
-    if (!film.get().end().at().isAfter(dry.get().end().at())) {
+    Optional<Release> coating = film.flatMap(this::against);
+    if (coating.isEmpty() || !film.get().end().at().isAfter(coating.get().end().at())) {
       return Optional.empty();
     }
     When when = new When(view);
-    boolean ask = dry.get().end() instanceof Release.AskUs;
     return Optional.of(
         words.text(
-            ask ? "page.order-ask" : "page.order",
-            Map.of("first", when.dayAndTime(dry.get()), "then", when.day(film.get()))));
+            "page.order",
+            Map.of("first", when.dayAndTime(coating.get()), "then", when.day(film.get()))));
+  }
+
+  /** The hold that runs longest of those that forbid what helps something to settle. */
+  private Optional<Release> against(Release settle) {
+    Set<String> wants = hold(settle).map(Hold::wants).orElse(Set.of());
+    return view.timeline().releases().stream()
+        .filter(this::isAfterPickup)
+        .filter(
+            r -> hold(r).filter(h -> h.forbids().stream().anyMatch(wants::contains)).isPresent())
+        .max(Comparator.comparing(r -> r.end().at()));
+  }
+
+  private Optional<Hold> hold(Release release) {
+    return Optional.ofNullable(view.catalogue().holds().get(release.hold()));
   }
 
   /** What is normal while mounting water leaves a film; the last of it. */
@@ -55,19 +66,5 @@ final class Order {
 
   private boolean isAfterPickup(Release release) {
     return release.end().at().isAfter(view.timeline().pickup());
-  }
-
-  private boolean hasFilm() {
-    return services().anyMatch(Service::film);
-  }
-
-  private boolean hasCoatingOutside() {
-    return services().anyMatch(s -> !s.film() && !s.inside());
-  }
-
-  private java.util.stream.Stream<Service> services() {
-    return view.job().items().stream()
-        .map(i -> view.catalogue().services().get(i.service()))
-        .filter(s -> s != null);
   }
 }

@@ -104,10 +104,7 @@ final class Parked {
 
   /** Day and hour of an end. */
   private Contact.Pair end(Release release) {
-    String day = when.shortDay(release);
-    boolean ask = release.end() instanceof Release.AskUs;
-    return new Contact.Pair(
-        ask ? words.text("parked.ask", Map.of("when", day)) : day, when.time(release));
+    return new Contact.Pair(when.shortDay(release), when.time(release));
   }
 
   /** What stands beside each case: the end of what is told at the head, and the last end of all. */

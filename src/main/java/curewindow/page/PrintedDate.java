@@ -4,19 +4,14 @@ import java.time.Instant;
 import java.util.Objects;
 
 /**
- * What a customer was told of one hold: by the card that was made first, and by pages and cards
- * made since.
+ * What a customer was told of one hold: by the card that was handed over first, and by those since.
  *
  * @param hold the hold's id
  * @param card the date on the first card
  * @param earliest the earliest date that was promised at any time
- * @param promised whether a date was promised at all; where the shop was always to be asked, {@code
- *     earliest} is the earliest date for that
  * @param slowed whether the weather measured since is what makes the date of today later
- * @param missed whether the customer is asked to come in instead, at a time that is over
  */
-public record PrintedDate(
-    String hold, Instant card, Instant earliest, boolean promised, boolean slowed, boolean missed) {
+public record PrintedDate(String hold, Instant card, Instant earliest, boolean slowed) {
 
   /** Refuses missing parts. */
   public PrintedDate {
@@ -31,10 +26,9 @@ public record PrintedDate(
    * @param hold the hold's id
    * @param card the date on the first card
    * @param earliest the earliest date that was promised at any time
-   * @param promised whether a date was promised at all
    */
-  public PrintedDate(String hold, Instant card, Instant earliest, boolean promised) {
-    this(hold, card, earliest, promised, false, false);
+  public PrintedDate(String hold, Instant card, Instant earliest) {
+    this(hold, card, earliest, false);
   }
 
   /**
@@ -44,23 +38,13 @@ public record PrintedDate(
    * @return the date
    */
   public PrintedDate slowed(boolean weather) {
-    return new PrintedDate(hold, card, earliest, promised, weather, missed);
-  }
-
-  /**
-   * The same date with whether the time to come in is over.
-   *
-   * @param over whether it is
-   * @return the date
-   */
-  public PrintedDate missed(boolean over) {
-    return new PrintedDate(hold, card, earliest, promised, slowed, over);
+    return new PrintedDate(hold, card, earliest, weather);
   }
 
   /**
    * Whether the earliest date is the one on the first card.
    *
-   * @return false where a page or card made later promised an earlier one
+   * @return false where a card handed over later promised an earlier one
    */
   public boolean isOnFirstCard() {
     return card.equals(earliest);

@@ -41,7 +41,7 @@ public final class PublicFacts implements GuideFacts {
     String last = parts[parts.length - 1];
     return switch (parts[0]) {
       case "shop" -> JobFacts.shop(shop, last, words);
-      case "hold", "job" -> Optional.of(generic(last));
+      case "hold", "job", "visit" -> Optional.of(generic(last));
       default -> Optional.of(generic(parts[0]));
     };
   }

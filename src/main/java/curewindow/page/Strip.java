@@ -1,6 +1,5 @@
 package curewindow.page;
 
-import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
 import curewindow.words.Words;
 import java.time.Duration;
@@ -119,25 +118,21 @@ final class Strip {
   }
 
   private Bar bar(Release release, int top) {
-    double likely = part(release.likely());
-    double end = Math.max(likely, part(release.end().at()));
-    boolean visit = release.kind() == HoldKind.VISIT;
-    double from = visit ? end : 0;
-    double mid = visit ? end : likely;
-    boolean ask = Stricter.asks(release);
+    double end = part(release.end().at());
+    double likely = Math.min(end, part(release.likely()));
     return new Bar(
         Dated.shortLabel(release, words),
         when.shortDay(release),
         release.kind().id(),
-        ask ? "#m-ask" : "#m-" + release.kind().id(),
+        "#m-" + release.kind().id(),
         top + TEXT,
         top + BAR,
         top + BAR + 4,
         top + BAR + 4,
-        percent(left(from, mid)),
-        percent(mid - from),
-        percent(left(mid, end)),
-        percent(end - mid),
+        percent(left(0, likely)),
+        percent(likely),
+        percent(left(likely, end)),
+        percent(end - likely),
         percent(left(end, end)));
   }
 
@@ -219,25 +214,18 @@ final class Strip {
 
   private String twin(Release release) {
     Optional<String> likely = when.likelyDay(release);
+    Optional<String> full = when.fullBy(release);
+    String key = full.isPresent() ? "twin-full" : likely.isPresent() ? "twin" : "twin-until";
     return words.text(
-        "page.strip." + twin(release, likely.isPresent()),
+        "page.strip." + key,
         Map.of(
             "label",
             words.text("hold." + release.hold() + ".label"),
             "likely",
             likely.orElse(""),
+            "full",
+            full.orElse(""),
             "safe",
             when.dayAndTime(release)));
-  }
-
-  /** Which sentence tells a date; never that it is likely or safe where no date is promised. */
-  private static String twin(Release release, boolean likely) {
-    if (release.kind() == HoldKind.VISIT) {
-      return "twin-visit";
-    }
-    if (Stricter.asks(release)) {
-      return likely ? "twin-ask" : "twin-ask-open";
-    }
-    return release.end() instanceof Release.AskUs ? "twin-show" : "twin";
   }
 }

@@ -1,23 +1,24 @@
 package curewindow.page;
 
-import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
+import curewindow.cure.Release.AtLimit;
+import curewindow.cure.Release.BySeason;
 import curewindow.words.Words;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 
-/**
- * The published ends of a job's holds in words: by the clock where the car is, but by the shop's
- * clock where the customer is asked to come in, and then it says so if the two differ.
- */
+/** The published ends of a job's holds in words, by the clock where the car is. */
 public final class When {
 
+  private static final int TEN_DAYS = 10;
+
+  /** Shares are told to the next twentieth. */
+  private static final int STEP = 5;
+
   private final Words words;
-  private final ZoneId car;
-  private final ZoneId shop;
+  private final ZoneId zone;
 
   /**
    * The dates of a job.
@@ -26,99 +27,102 @@ public final class When {
    */
   public When(JobView view) {
     this.words = view.words();
-    this.car = view.timeline().zone();
-    this.shop = view.shop().zone();
+    this.zone = view.timeline().zone();
   }
 
   /**
-   * The zone in which a release's end is told.
-   *
-   * @param release one of the job's releases
-   * @return the shop's zone for visits, else that of the place where the car is
-   */
-  public ZoneId zone(Release release) {
-    return Agreed.comesIn(release) ? shop : car;
-  }
-
-  /**
-   * The day with its weekday, such as {@code Thursday, December 3}.
+   * The day with its weekday, such as {@code Thursday, December 3}; or the part of a month where
+   * only the season is known.
    *
    * @param release one of the job's releases
    * @return the text
    */
   public String day(Release release) {
-    return words.day(at(release), zone(release));
+    return season(release).orElseGet(() -> words.day(at(release), zone));
   }
 
   /**
-   * The day in few letters, such as {@code Thu, Dec 3}.
+   * The day in few letters, such as {@code Thu, Dec 3}; or the part of a month.
    *
    * @param release one of the job's releases
    * @return the text
    */
   public String shortDay(Release release) {
-    return words.shortDay(at(release), zone(release));
+    return season(release).orElseGet(() -> words.shortDay(at(release), zone));
   }
 
   /**
    * The hour, such as {@code 2 PM}.
    *
    * @param release one of the job's releases
-   * @return the text
+   * @return the text; empty where only the season is known
    */
   public String time(Release release) {
-    return ours(clock(release), release);
+    return season(release).isPresent() ? "" : words.time(at(release), zone);
   }
 
   /**
-   * The hour alone, such as {@code 2 PM}, in the zone of {@link #zone}; say whose time it is where
-   * {@link #isOurs} is true.
-   *
-   * @param release one of the job's releases
-   * @return the text
-   */
-  public String clock(Release release) {
-    return words.time(at(release), zone(release));
-  }
-
-  /**
-   * Whether the hour is by the shop's clock while the car's shows another.
-   *
-   * @param release one of the job's releases
-   * @return true where it has to be said whose time it is
-   */
-  public boolean isOurs(Release release) {
-    var there = at(release).atZone(car).toLocalDateTime();
-    var here = at(release).atZone(zone(release)).toLocalDateTime();
-    return !Objects.equals(there, here);
-  }
-
-  /**
-   * Day and hour, such as {@code Thursday, December 3, 2 PM}.
+   * Day and hour, such as {@code Thursday, December 3, 2 PM}; or the part of a month.
    *
    * @param release one of the job's releases
    * @return the text
    */
   public String dayAndTime(Release release) {
-    return ours(words.dayAndTime(at(release), zone(release)), release);
+    return season(release).orElseGet(() -> words.dayAndTime(at(release), zone));
   }
 
   /**
-   * The day on which a hold is likely over in few letters, such as {@code Thu, Dec 3}; in the zone
-   * in which its end is told, so that it never reads later than the end.
+   * The day on which a hold is likely over in few letters, such as {@code Thu, Dec 3}.
    *
    * @param release one of the job's releases
-   * @return the text; empty for a visit, which ends nothing, and where even the middle weather is
-   *     not enough by the look-by
+   * @return the text; empty where only the limit or the season is told
    */
   Optional<String> likelyDay(Release release) {
-    return release.kind() != HoldKind.VISIT && release.becauseLikely().isMet()
-        ? Optional.of(words.shortDay(release.likely(), zone(release)))
+    return release.end() instanceof Release.SafeBy
+        ? Optional.of(words.shortDay(release.likely(), zone))
         : Optional.empty();
   }
 
-  private String ours(String text, Release release) {
-    return isOurs(release) ? words.text("page.our-time", Map.of("when", text)) : text;
+  /**
+   * What is left to be careful with when a hold ends at its limit.
+   *
+   * @param release one of the job's releases
+   * @return a sentence or two; empty where nothing is
+   */
+  public Optional<String> gently(Release release) {
+    return fullBy(release)
+        .map(
+            full ->
+                words.text(
+                    "hold." + release.hold() + ".gently",
+                    Map.of("share", share((AtLimit) release.end()), "full", full)));
+  }
+
+  /**
+   * The day by which a hold that ends at its limit is likely fully set.
+   *
+   * @param release one of the job's releases
+   * @return such as {@code February 20}; empty where nothing is left to be careful with
+   */
+  Optional<String> fullBy(Release release) {
+    return release.end() instanceof AtLimit limit && limit.isGentle()
+        ? Optional.of(words.fullMonthDay(limit.full(), zone))
+        : Optional.empty();
+  }
+
+  private String share(AtLimit limit) {
+    long steps = Math.max(1, Math.round(100 * limit.share() / STEP));
+    return words.text("page.percent", Map.of("number", words.number(STEP * steps, 0)));
+  }
+
+  private Optional<String> season(Release release) {
+    return release.end() instanceof BySeason ? Optional.of(season(at(release))) : Optional.empty();
+  }
+
+  private String season(Instant at) {
+    int day = at.atZone(zone).getDayOfMonth();
+    String part = day <= TEN_DAYS ? "start" : day <= 2 * TEN_DAYS ? "middle" : "end";
+    return words.text("page.season." + part, Map.of("month", words.month(at, zone)));
   }
 
   private static Instant at(Release release) {

@@ -14,13 +14,15 @@ import java.util.Map;
  * @param spots by id
  * @param holds by id
  * @param rules all hold rules
+ * @param visits when the shop would like to look at its work, by service
  */
 public record Catalogue(
     Map<String, Service> services,
     Map<String, Film> films,
     Map<String, Spot> spots,
     Map<String, Hold> holds,
-    List<RuleFor> rules) {
+    List<RuleFor> rules,
+    List<VisitRule> visits) {
 
   /** Copies the maps, keeping their order. */
   public Catalogue {
@@ -29,5 +31,6 @@ public record Catalogue(
     spots = Collections.unmodifiableMap(new LinkedHashMap<>(spots));
     holds = Collections.unmodifiableMap(new LinkedHashMap<>(holds));
     rules = List.copyOf(rules);
+    visits = List.copyOf(visits);
   }
 }

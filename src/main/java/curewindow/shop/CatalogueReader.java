@@ -56,8 +56,8 @@ final class CatalogueReader {
     HoldsReader holds =
         new HoldsReader(
             source, names("service", services.keySet(), SERVICES), spotNames, broken.get(HOLDS));
-    open(HOLDS, source, Keys.needs("holds", "rules")).ifPresent(holds::read);
-    return new Catalogue(services, films, spots, holds.holds(), holds.rules());
+    open(HOLDS, source, Keys.needs("holds", "rules").allows("visits")).ifPresent(holds::read);
+    return new Catalogue(services, films, spots, holds.holds(), holds.rules(), holds.visits());
   }
 
   private Names names(String what, Set<String> known, String file) {
@@ -95,11 +95,7 @@ final class CatalogueReader {
       Source source = all.source();
       int before = source.errors();
       if (!Values.isName(id)) {
-        source.error(
-            "bad-id",
-            all.where(id),
-            "the name " + Source.shown(id) + " is not fit to be an id",
-            "use up to 40 lower case letters and digits, words joined with hyphens");
+        Values.badName(all.where(id), id, source);
       }
       Optional<T> value =
           all.node(id).flatMap(n -> Fields.of(n, keys, source)).flatMap(f -> entry.apply(id, f));

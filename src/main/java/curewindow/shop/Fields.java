@@ -174,6 +174,24 @@ final class Fields {
     return new ArrayList<>(found.keySet());
   }
 
+  /** The words of a list that the file makes up itself, fit to be ids. */
+  List<String> words(String key) {
+    List<String> words = new ArrayList<>();
+    for (Node item : items(key)) {
+      single(item)
+          .filter(this::isWord)
+          .ifPresent(
+              leaf -> {
+                String word = leaf.text().strip();
+                if (!Values.isName(word)) {
+                  Values.badName(leaf.where(), word, source);
+                }
+                words.add(word);
+              });
+    }
+    return words;
+  }
+
   private boolean isWord(Leaf leaf) {
     boolean word = leaf.type() == Type.TEXT || leaf.type() == Type.CELL;
     if (!word) {

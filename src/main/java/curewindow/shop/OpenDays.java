@@ -1,9 +1,6 @@
 package curewindow.shop;
 
-import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneId;
-import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -26,30 +23,6 @@ public final class OpenDays {
   public OpenDays(Shop shop) {
     this.shop = shop;
     this.closed = Set.copyOf(shop.closed());
-  }
-
-  /**
-   * The first time at or after another at which the shop is open. A time that is within opening
-   * hours stays as it is; the closing time itself is not within them.
-   *
-   * @param at the time
-   * @return the first open time; the time itself where the shop states no opening hours, or has no
-   *     open day within 400 days
-   */
-  public Instant notBefore(Instant at) {
-    ZoneId zone = shop.zone();
-    LocalDate first = at.atZone(zone).toLocalDate();
-    for (LocalDate day = first; day.isBefore(first.plusDays(LONGEST_CLOSED)); ) {
-      for (OpenHours hours : hours(day)) {
-        Instant from = ZonedDateTime.of(day, hours.from(), zone).toInstant();
-        Instant to = ZonedDateTime.of(day, hours.to(), zone).toInstant();
-        if (to.isAfter(at) && to.isAfter(from)) {
-          return from.isAfter(at) ? from : at;
-        }
-      }
-      day = day.plusDays(1);
-    }
-    return at;
   }
 
   /**

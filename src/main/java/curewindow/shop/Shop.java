@@ -27,6 +27,8 @@ import java.util.Optional;
  * @param bondEnergy activation energy of bond and crosslink, J/mol
  * @param opening opening hours by day of the week; days left out are closed
  * @param closed single days on which the shop is closed
+ * @param visitWithin from how far a car is asked to come in for a look, km from the shop's place, 0
+ *     or more; from farther away a photo will do
  * @param handout what the shop hands out unless told otherwise
  */
 public record Shop(
@@ -44,7 +46,11 @@ public record Shop(
     double bondEnergy,
     Map<DayOfWeek, List<OpenHours>> opening,
     List<LocalDate> closed,
+    double visitWithin,
     HandoutChoice handout) {
+
+  /** Nobody drives farther than this for a look, km; common practice, no source. */
+  public static final double VISIT_WITHIN = 100;
 
   /** Refuses missing parts. */
   public Shop {
@@ -112,6 +118,7 @@ public record Shop(
         bondEnergy,
         opening,
         closed,
+        VISIT_WITHIN,
         HandoutChoice.USUAL);
   }
 }

@@ -48,7 +48,7 @@ public final class ShopFolder {
               "check the permissions of the shop folder and the folders in it"));
       return new ShopRead(
           Optional.empty(),
-          new Catalogue(Map.of(), Map.of(), Map.of(), Map.of(), List.of()),
+          new Catalogue(Map.of(), Map.of(), Map.of(), Map.of(), List.of(), List.of()),
           Map.of(),
           Map.of(),
           List.of(),

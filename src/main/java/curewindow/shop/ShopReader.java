@@ -32,6 +32,7 @@ final class ShopReader {
               "bond-energy",
               "opening",
               "closed",
+              "visit-within",
               "handout");
   private static final Keys BAY = Keys.needs("temperature", "humidity");
   private static final Keys OPENING = Keys.needs().allows(DAYS.toArray(String[]::new));
@@ -88,6 +89,7 @@ final class ShopReader {
     double energy = f.number("bond-energy", 30_000, 80_000).orElse(USUAL_BOND_ENERGY);
     Map<DayOfWeek, List<OpenHours>> opening = opening(f);
     List<LocalDate> closed = closed(f);
+    double visitWithin = f.number("visit-within", 0, 20_000).orElse(Shop.VISIT_WITHIN);
     HandoutChoice handout = f.has("handout") ? handout(f) : HandoutChoice.USUAL;
     if (source.errors() > 0) {
       return Optional.empty();
@@ -108,6 +110,7 @@ final class ShopReader {
             energy,
             opening,
             closed,
+            visitWithin,
             handout));
   }
 

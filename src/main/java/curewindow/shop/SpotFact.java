@@ -15,7 +15,13 @@ public enum SpotFact {
   /** Wipers sweep it. */
   WIPERS("wipers"),
   /** It is inside the cabin. */
-  CABIN("cabin");
+  CABIN("cabin"),
+
+  /** The driver looks out through it, so that laws say how much light it must let through. */
+  SIGHT("sight"),
+
+  /** It stands for every spot on the outside. */
+  WHOLE("whole");
 
   private final String id;
 

@@ -1,5 +1,6 @@
 package curewindow.shop;
 
+import curewindow.problem.Where;
 import curewindow.shop.Node.Leaf;
 import curewindow.shop.Node.Type;
 import java.math.BigDecimal;
@@ -131,6 +132,15 @@ final class Values {
   /** Whether a name is fit to be an id of the catalogue or a place. */
   static boolean isName(String name) {
     return name.length() <= NAME_LENGTH && NAME.matcher(name).matches();
+  }
+
+  /** Tells that a name is not fit to be an id. */
+  static void badName(Where where, String name, Source source) {
+    source.error(
+        "bad-id",
+        where,
+        "the name " + Source.shown(name) + " is not fit to be an id",
+        "use up to 40 lower case letters and digits, words joined with hyphens");
   }
 
   private static String shortest(double value) {

@@ -4,7 +4,6 @@ import curewindow.page.CardChange;
 import curewindow.page.JobView;
 import curewindow.page.When;
 import curewindow.words.Words;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -25,7 +24,6 @@ public final class DueCalls {
    * @param told the same in words, by the clock where the car is
    * @param byCard whether the card that was made first says so; else a page or card made since did
    * @param now until when to wait now, or when to come in, in words
-   * @param ask whether the customer should come in, as no date can be promised
    */
   public record Call(
       String job,
@@ -34,11 +32,7 @@ public final class DueCalls {
       Instant promised,
       String told,
       boolean byCard,
-      String now,
-      boolean ask) {}
-
-  /** How long a visit that was asked for and has passed is still worth a call. */
-  private static final Duration MISSED_VISITS = Duration.ofDays(30);
+      String now) {}
 
   /**
    * The calls that still help: those whose new date has not come yet, and those who should have
@@ -73,15 +67,13 @@ public final class DueCalls {
   }
 
   private static boolean stillHelps(CardChange change, Instant at) {
-    Instant now = change.now().end().at();
-    return now.isAfter(at) || change.isAsked() && now.plus(MISSED_VISITS).isAfter(at);
+    return change.now().end().at().isAfter(at);
   }
 
   private static Call call(JobView view, CardChange change, LoadedShop shop) {
     Words words = shop.words().of(view.shop().language());
     When when = new When(view);
     Instant promised = change.printed().earliest();
-    Instant now = change.now().end().at();
     return new Call(
         view.job().id(),
         view.job().firstName(),
@@ -89,7 +81,6 @@ public final class DueCalls {
         promised,
         words.dayAndTime(promised, view.timeline().zone()),
         change.printed().isOnFirstCard(),
-        words.dayAndTime(now, when.zone(change.now())),
-        change.isAsked());
+        when.dayAndTime(change.now()));
   }
 }

@@ -2,8 +2,10 @@ package curewindow.site;
 
 import curewindow.climate.Climates;
 import curewindow.climate.Place;
+import curewindow.climate.Places;
 import curewindow.cure.CureCase;
 import curewindow.cure.Curing;
+import curewindow.cure.Timeline;
 import curewindow.guide.GuideLibrary;
 import curewindow.handout.HandoutPress;
 import curewindow.page.JobView;
@@ -17,6 +19,7 @@ import curewindow.shop.Shop;
 import curewindow.shop.ShopFiles;
 import curewindow.shop.ShopFolder;
 import curewindow.shop.ShopRead;
+import curewindow.told.Visit;
 import curewindow.words.WordsLibrary;
 import java.io.IOException;
 import java.net.URI;
@@ -191,13 +194,15 @@ public final class LoadedShop {
   public JobView view(Job job, String token) {
     Shop shop = read.shop().orElseThrow();
     URI address = shop.address().resolve(PagePaths.folder(token));
+    Timeline dates = curing.timeline(cureCase(job));
     JobView view =
         new JobView(
             job,
             shop,
             read.catalogue(),
             place(job),
-            curing.timeline(cureCase(job)),
+            dates,
+            Visit.of(job, read.catalogue().visits(), dates, shop, isFar(job, shop)),
             words.of(job.language()),
             address,
             token);
@@ -216,11 +221,17 @@ public final class LoadedShop {
 
   /** A job with what its cards say. */
   JobView withCards(JobView view, List<PrintedDate> cards) {
-    JobView marked =
-        read.observed().containsKey(view.job().place())
-            ? Slowed.mark(view, cards, () -> unmeasured.timeline(cureCase(view.job())))
-            : view.withPrinted(cards);
-    return MissedVisits.mark(marked, now);
+    return read.observed().containsKey(view.job().place())
+        ? Slowed.mark(view, cards, () -> unmeasured.timeline(cureCase(view.job())))
+        : view.withPrinted(cards);
+  }
+
+  /** Whether the car lives too far from the shop to come for a look. */
+  private boolean isFar(Job job, Shop shop) {
+    Place home = place(job);
+    Place ours = read.places().get(shop.place());
+    return Places.distanceKm(home.latitude(), home.longitude(), ours.latitude(), ours.longitude())
+        > shop.visitWithin();
   }
 
   /** Whether a card of a job was made. */

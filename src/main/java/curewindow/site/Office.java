@@ -125,7 +125,7 @@ public final class Office {
     return new OfficeDay.Call(
         who,
         text(call.byCard() ? "card" : "since", Map.of("when", call.told(), "label", call.hold())),
-        text(call.ask() ? "ask" : "wait", Map.of("when", call.now())));
+        text("wait", Map.of("when", call.now())));
   }
 
   private String text(String key, Map<String, String> values) {

@@ -17,7 +17,6 @@ import curewindow.words.Words;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -26,6 +25,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -183,10 +183,11 @@ public final class Press {
     Release first =
         (holds.isEmpty() ? view.timeline().releases() : holds).stream().findFirst().orElseThrow();
     Words words = shop.words().of(view.shop().language());
-    ZoneId zone = new When(view).zone(first);
-    String when =
-        words.shortDay(first.end().at(), zone) + ", " + words.time(first.end().at(), zone);
-    String ask = first.end() instanceof Release.AskUs ? "ask us, " : "";
-    return words.text("hold." + first.hold() + ".label") + ": " + ask + when;
+    When when = new When(view.in(words));
+    return words.text("hold." + first.hold() + ".label")
+        + ": "
+        + Stream.of(when.shortDay(first), when.time(first))
+            .filter(text -> !text.isEmpty())
+            .collect(Collectors.joining(", "));
   }
 }

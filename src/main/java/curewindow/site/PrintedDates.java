@@ -3,7 +3,6 @@ package curewindow.site;
 import curewindow.cure.Release;
 import curewindow.page.JobView;
 import curewindow.page.PrintedDate;
-import curewindow.page.When;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Where;
@@ -26,7 +25,8 @@ import java.util.TreeMap;
  * printed first, its last row what was printed last.
  *
  * <p>The file is {@code printed-dates.csv} in the shop folder, with the columns {@code job}, {@code
- * hold}, {@code state} ({@code safe-by} or {@code ask-us}), {@code date} and {@code printed}.
+ * hold}, {@code state} ({@code safe-by}, {@code at-limit} or {@code by-season}), {@code date} and
+ * {@code printed}.
  */
 final class PrintedDates {
 
@@ -36,6 +36,10 @@ final class PrintedDates {
   private static final LedgerCsv CSV =
       new LedgerCsv("the printed dates", List.of("job", "hold", "state", "date", "printed"));
   private static final String SAFE = "safe-by";
+  private static final String LIMIT = "at-limit";
+  private static final String SEASON = "by-season";
+
+  /** Written by earlier versions where no date was promised. */
   private static final String ASK = "ask-us";
 
   private final Path file;
@@ -47,10 +51,10 @@ final class PrintedDates {
     this.rows = rows;
   }
 
-  private record Row(String job, String hold, boolean ask, OffsetDateTime at, LocalDate printed) {
+  private record Row(String job, String hold, String state, OffsetDateTime at, LocalDate printed) {
 
     boolean says(Row other) {
-      return ask == other.ask && at.isEqual(other.at);
+      return state.equals(other.state) && at.isEqual(other.at);
     }
 
     boolean isOf(String someJob, String someHold) {
@@ -83,9 +87,10 @@ final class PrintedDates {
   }
 
   private static void readRow(List<String> fields, int line, List<Row> rows, Problems problems) {
-    if (!List.of(SAFE, ASK).contains(fields.get(2))) {
-      problem(line, "\"" + fields.get(2) + "\" is neither safe-by nor ask-us", problems);
-    } else {
+    if (!List.of(SAFE, LIMIT, SEASON, ASK).contains(fields.get(2))) {
+      String states = String.join(", ", SAFE, LIMIT, SEASON);
+      problem(line, "\"" + fields.get(2) + "\" is none of " + states, problems);
+    } else if (!fields.get(2).equals(ASK)) {
       row(fields, line, problems).ifPresent(rows::add);
     }
   }
@@ -96,8 +101,7 @@ final class PrintedDates {
       OffsetDateTime at = OffsetDateTime.parse(read);
       read = fields.get(4);
       LocalDate printed = LocalDate.parse(read);
-      return Optional.of(
-          new Row(fields.get(0), fields.get(1), fields.get(2).equals(ASK), at, printed));
+      return Optional.of(new Row(fields.get(0), fields.get(1), fields.get(2), at, printed));
     } catch (DateTimeException e) {
       problem(line, "\"" + read + "\" is not a date that Curewindow wrote", problems);
       return Optional.empty();
@@ -125,22 +129,17 @@ final class PrintedDates {
     for (Row row : rows) {
       if (row.job().equals(job)) {
         first.putIfAbsent(row.hold(), row);
-        strictest.merge(row.hold(), row, PrintedDates::stricter);
+        strictest.merge(row.hold(), row, PrintedDates::earlier);
       }
     }
     return strictest.values().stream().map(r -> date(first.get(r.hold()), r)).toList();
   }
 
   private static PrintedDate date(Row first, Row strictest) {
-    return new PrintedDate(
-        first.hold(), first.at().toInstant(), strictest.at().toInstant(), !strictest.ask());
+    return new PrintedDate(first.hold(), first.at().toInstant(), strictest.at().toInstant());
   }
 
-  /** A promise binds more than the advice to ask, and an early one more than a late one. */
-  private static Row stricter(Row one, Row other) {
-    if (one.ask() != other.ask()) {
-      return one.ask() ? other : one;
-    }
+  private static Row earlier(Row one, Row other) {
     return other.at().isBefore(one.at()) ? other : one;
   }
 
@@ -152,14 +151,13 @@ final class PrintedDates {
    * @param today the day written beside new rows
    */
   void add(JobView view, List<Release> dates, LocalDate today) {
-    When when = new When(view);
     for (Release release : dates) {
       Row row =
           new Row(
               view.job().id(),
               release.hold(),
-              release.end() instanceof Release.AskUs,
-              release.end().at().atZone(when.zone(release)).toOffsetDateTime(),
+              state(release.end()),
+              release.end().at().atZone(view.timeline().zone()).toOffsetDateTime(),
               today);
       Optional<Row> last =
           rows.stream().filter(r -> r.isOf(row.job(), row.hold())).reduce((a, b) -> b);
@@ -168,6 +166,13 @@ final class PrintedDates {
         changed = true;
       }
     }
+  }
+
+  private static String state(Release.End end) {
+    if (end instanceof Release.AtLimit) {
+      return LIMIT;
+    }
+    return end instanceof Release.BySeason ? SEASON : SAFE;
   }
 
   /**
@@ -200,11 +205,7 @@ final class PrintedDates {
             .map(
                 r ->
                     List.of(
-                        r.job(),
-                        r.hold(),
-                        r.ask() ? ASK : SAFE,
-                        r.at().toString(),
-                        r.printed().toString()))
+                        r.job(), r.hold(), r.state(), r.at().toString(), r.printed().toString()))
             .toList());
     changed = false;
   }

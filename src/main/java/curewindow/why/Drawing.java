@@ -36,10 +36,10 @@ final class Drawing {
     lines.say(2, "waits for %s", Naming.driver(walk.driver()));
     lines.say(
         2,
-        "needs %.1f reference hours; floor %s; look-by %s",
+        "needs %.1f reference hours; floor %s; limit %s",
         walk.needHours(),
         names.when(walk.floor()),
-        names.when(walk.lookBy()));
+        names.when(walk.limit()));
     lines.say(2, "%s", outcome(walk));
     Walk likely = account.likely();
     if (likely.item() != walk.item() || likely.driver() != walk.driver()) {
@@ -55,7 +55,7 @@ final class Drawing {
     if (walk.met().isEmpty()) {
       return String.format(
           Locale.ROOT,
-          "not done by the look-by: %.1f of %.1f reference hours",
+          "not done by the limit: %.1f of %.1f reference hours",
           walk.dose(),
           walk.needHours());
     }
@@ -89,7 +89,7 @@ final class Drawing {
         "bar: %s nine-in-ten weather, %s the median weather is so far ahead",
         lines.sign(Lines.Sign.FULL),
         lines.sign(Lines.Sign.HALF));
-    lines.say(2, "F floor, N need met, L look-by; air, film and dew point are means, C;");
+    lines.say(2, "F floor, N need met, L limit; air, film and dew point are means, C;");
     lines.say(2, "sun: kWh/m2 a day that reach the car; rate: reference hours an hour");
   }
 
@@ -139,7 +139,7 @@ final class Drawing {
   private static String marks(Walk walk, Instant from, Instant to) {
     return mark("F", walk.floor(), from, to)
         + walk.met().map(met -> mark("N", met, from, to)).orElse("")
-        + mark("L", walk.lookBy(), from, to);
+        + mark("L", walk.limit(), from, to);
   }
 
   private static String mark(String sign, Instant at, Instant from, Instant to) {

@@ -42,7 +42,7 @@ final class Fan {
       row(Rows.span(bin.first, bin.last), count(ends, bin), most, marks(ends, bin));
     }
     if (ends.open() > 0) {
-      row("not by look-by", ends.open(), most, open(ends));
+      row("at the limit", ends.open(), most, open(ends));
     }
   }
 

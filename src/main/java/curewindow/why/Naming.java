@@ -4,7 +4,6 @@ import curewindow.cure.Driver;
 import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
 import curewindow.page.JobView;
-import curewindow.page.When;
 import curewindow.shop.FittedItem;
 import curewindow.words.Words;
 import java.time.Instant;
@@ -55,11 +54,9 @@ final class Naming {
     return when(at, view.timeline().zone());
   }
 
-  /** The published end by the clock that the page tells it by: the shop's where one comes in. */
+  /** The published end of a hold. */
   String end(Release release) {
-    Instant at = release.end().at();
-    String told = when(at, new When(view).zone(release));
-    return told.equals(when(at)) ? told : told + " by the shop's clock";
+    return when(release.end().at());
   }
 
   private static String when(Instant at, ZoneId zone) {
@@ -72,19 +69,20 @@ final class Naming {
 
   /** What the published end of a hold means; the time follows. */
   static String verdict(Release release) {
-    boolean ask = release.end() instanceof Release.AskUs;
-    return switch (release.kind()) {
-      case HOLD -> ask ? "ask us, come in by" : "safe by";
-      case SETTLE -> ask ? "normal so long; if it is still there, come in by" : "settled by";
-      case VISIT -> ask ? "come in, done or not, at" : "come in from";
-    };
+    if (release.end() instanceof Release.AtLimit) {
+      return "at the limit, gently from";
+    }
+    if (release.end() instanceof Release.BySeason) {
+      return "by the season, in the median weather";
+    }
+    return release.kind() == HoldKind.HOLD ? "safe by" : "settled by";
   }
 
   /** The state's name in the data: what the published end means. */
   static String state(Release release) {
-    if (release.end() instanceof Release.AskUs) {
-      return "ask-us";
+    if (release.end() instanceof Release.AtLimit) {
+      return "at-limit";
     }
-    return release.kind() == HoldKind.VISIT ? "come-in-from" : "safe-by";
+    return release.end() instanceof Release.BySeason ? "by-season" : "safe-by";
   }
 }

@@ -33,7 +33,7 @@ final class WayData {
             "needReferenceHours", rounded(walk.needHours()),
             "finished", local(walk.finished(), zone),
             "floor", local(walk.floor(), zone),
-            "lookBy", local(walk.lookBy(), zone));
+            "limit", local(walk.limit(), zone));
     data.put("met", walk.met().map(at -> local(at, zone)).orElse(null));
     data.put("walkedUntil", local(walk.end(), zone));
     data.put("days", walk.days().stream().map(this::day).toList());
@@ -58,7 +58,7 @@ final class WayData {
     return WhyData.ordered(
         "weathers",
         ends.weathers(),
-        "notByLookBy",
+        "notByLimit",
         ends.open(),
         "met",
         ends.met().stream().map(at -> local(at, zone)).toList(),

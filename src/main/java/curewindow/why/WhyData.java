@@ -4,7 +4,6 @@ import curewindow.cure.Because;
 import curewindow.cure.CureCase;
 import curewindow.cure.Release;
 import curewindow.page.JobView;
-import curewindow.page.When;
 import curewindow.shop.FittedItem;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -95,8 +94,13 @@ final class WhyData {
             "hold", release.hold(),
             "kind", release.kind().id(),
             "state", Naming.state(release),
-            "end", WayData.local(release.end().at(), new When(view).zone(release)),
+            "end", WayData.local(release.end().at(), zone),
             "likely", WayData.local(release.likely(), zone));
+    if (release.end() instanceof Release.AtLimit limit) {
+      hold.put("share", WayData.rounded(limit.share()));
+      hold.put("full", WayData.local(limit.full(), zone));
+    }
+    release.waitsFor().ifPresent(other -> hold.put("waitsForHold", other));
     hold.put("because", because(release.because()));
     hold.put("becauseLikely", because(release.becauseLikely()));
     hold.putAll(new WayData(zone).of(grounds.accounts().apply(release.hold())));

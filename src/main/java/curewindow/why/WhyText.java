@@ -118,23 +118,28 @@ final class WhyText {
 
   private void counts() {
     List<Release> all = view.timeline().releases();
-    long asks = all.stream().filter(r -> r.end() instanceof Release.AskUs).count();
+    long limits = all.stream().filter(r -> r.end() instanceof Release.AtLimit).count();
     lines.say(
-        0,
-        asks == 0 ? "%d dates, each before its look-by" : "%d dates, %d of them a look-by: ask us",
-        all.size(),
-        asks);
+        0, limits == 0 ? "%d dates" : "%d dates, %d of them at the limit", all.size(), limits);
   }
 
   private void dates(Release release) {
     lines.gap();
     lines.say(0, "%s", names.hold(release.hold()));
     lines.say(2, "%s %s", Naming.verdict(release), names.end(release));
-    if (!release.becauseLikely().isMet()) {
-      lines.say(2, "likely not before the look-by");
-    } else {
+    if (release.end() instanceof Release.AtLimit limit) {
+      lines.say(
+          2,
+          "by then %.0f %% set in the median weather, fully about %s",
+          100 * limit.share(),
+          names.when(limit.full()));
+    } else if (release.end() instanceof Release.SafeBy) {
       lines.say(2, "likely %s", names.when(release.likely()));
     }
+    release
+        .waitsFor()
+        .ifPresent(
+            other -> lines.say(2, "over sooner by itself, but waits for %s", names.hold(other)));
   }
 
   private void drawn(Release release) {
@@ -156,7 +161,7 @@ final class WhyText {
       lines.say(4, "by then %s", dose(because));
     } else if (!because.isMet()) {
       lines.say(4, "waits for %s", Naming.driver(because.driver().get()));
-      lines.say(4, "not done by the look-by: %s", dose(because));
+      lines.say(4, "not done by the limit: %s", dose(because));
     } else {
       lines.say(4, "waits for %s", Naming.driver(because.driver().get()));
       lines.say(
@@ -200,12 +205,12 @@ final class WhyText {
         "Reference hours are hours at 23 C and 50 % relative humidity. \"Likely\" is the median"
             + " weather, \"safe by\" holds in nine of ten; safe-by times are rounded up to a whole"
             + " hour between 8:00 and 20:00 where the car is.");
-    if (shown.stream().anyMatch(r -> r.end() instanceof Release.AskUs)) {
+    if (shown.stream().anyMatch(r -> r.end() instanceof Release.AtLimit)) {
       lines.say(
           0,
-          "The look-by is the time by which the shop wants to see the car. Where more than one"
-              + " weather in ten would not be enough by then, no date is promised: the customer is"
-              + " asked to come in, and what the shop sees decides.");
+          "The limit is the longest that the trade makes anybody wait. Where the weather has not"
+              + " been enough by then, the hold ends all the same, and the customer is told what"
+              + " still to be careful with.");
     }
   }
 }

@@ -27,6 +27,7 @@ final class Dates {
   private final SimpleDateFormat monthDay;
   private final SimpleDateFormat fullWeekday;
   private final SimpleDateFormat fullMonthDay;
+  private final SimpleDateFormat month;
   private final SimpleDateFormat date;
   private final SimpleDateFormat hour;
   private final SimpleDateFormat hourAndMinute;
@@ -40,6 +41,7 @@ final class Dates {
     monthDay = format(locale, patterns.getBestPattern("MMMd"));
     fullWeekday = format(locale, patterns.getBestPattern("cccc"));
     fullMonthDay = format(locale, patterns.getBestPattern("MMMMd"));
+    month = format(locale, "LLLL");
     date = format(locale, patterns.getBestPattern("yMMMMd"));
     hourAndMinute = format(locale, patterns.getBestPattern("jm"));
     String hourAlone = patterns.getBestPattern("j");
@@ -78,6 +80,10 @@ final class Dates {
 
   String fullMonthDay(Instant at, ZoneId zone) {
     return write(fullMonthDay, at.atZone(zone).toLocalDateTime());
+  }
+
+  String month(Instant at, ZoneId zone) {
+    return write(month, at.atZone(zone).toLocalDateTime());
   }
 
   String time(Instant at, ZoneId zone) {

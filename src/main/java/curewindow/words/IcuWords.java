@@ -85,6 +85,11 @@ final class IcuWords implements Words {
   }
 
   @Override
+  public String month(Instant at, ZoneId zone) {
+    return dates.month(at, zone);
+  }
+
+  @Override
   public String shortDay(Instant at, ZoneId zone) {
     return dates.shortDay(at, zone);
   }

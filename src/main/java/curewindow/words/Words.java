@@ -110,6 +110,15 @@ public interface Words {
   String fullMonthDay(Instant at, ZoneId zone);
 
   /**
+   * A month by itself, such as {@code December}.
+   *
+   * @param at the instant
+   * @param zone the zone whose calendar is shown
+   * @return the text
+   */
+  String month(Instant at, ZoneId zone);
+
+  /**
    * An hour of the day, such as {@code 2 PM}.
    *
    * @param at the instant

@@ -109,13 +109,17 @@ final class CareCalendarTest {
   }
 
   @Test
-  void aLookByAsksThemIn() throws Exception {
-    JobView view = SampleJobs.bare().askUs("windows-up", HoldKind.HOLD, "2026-12-14T08:00").view();
+  void whatEndsAtItsLimitSaysHowToGoOn() throws Exception {
+    JobView view =
+        SampleJobs.bare()
+            .shippedWords()
+            .atLimit("windows-up", HoldKind.HOLD, "2026-12-14T08:00")
+            .view();
     VEvent event = event(view, "windows-up");
-    assertEquals(
-        "Before you roll the windows down, come and see us on Monday, December 14, 8\u00A0AM.",
-        value(event, Property.SUMMARY));
-    assertEquals("12 Halyard Street, Portland, OR 97201", value(event, Property.LOCATION));
+    assertEquals("You can roll the windows down.", value(event, Property.SUMMARY));
+    assertTrue(
+        value(event, Property.DESCRIPTION).contains("only about 60% set by then"),
+        () -> value(event, Property.DESCRIPTION));
   }
 
   @Test

@@ -138,7 +138,7 @@ class AccountTest {
     assertEquals(2, account.ends().weathers());
     assertEquals(Optional.empty(), account.ends().by(90));
     assertEquals(Optional.empty(), account.safe().met());
-    assertEquals(account.safe().lookBy(), account.safe().end());
+    assertEquals(account.safe().limit(), account.safe().end());
     assertEquals(5 + 92 * 0.2123, account.safe().dose(), 0.05);
   }
 

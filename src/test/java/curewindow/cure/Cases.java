@@ -93,15 +93,10 @@ final class Cases {
     return LocalDateTime.parse(local).atZone(place.zone()).toInstant();
   }
 
-  /** A table of calendar years in one weather. */
-  static DoseTable table(int firstYear, int years, IntToDoubleFunction rate) {
-    int january = Months.january(firstYear);
+  /** A table from a calendar year on in one weather. */
+  static DoseTable table(int firstYear, IntToDoubleFunction rate) {
     return new DoseTable(
-        january,
-        new Months(january, 12 * years)
-            .numbers()
-            .mapToObj(month -> MonthSums.of(Months.inYear(month), List.of(rate)))
-            .toList());
+        Months.january(firstYear), 1, month -> MonthSums.of(Months.inYear(month), List.of(rate)));
   }
 
   /** The start of a calendar year, seconds. */

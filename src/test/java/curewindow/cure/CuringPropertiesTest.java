@@ -181,7 +181,7 @@ class CuringPropertiesTest {
     if (release.end() instanceof Release.SafeBy && because.driver().isPresent()) {
       assertEquals(need, because.meanRate() * because.realHours(), need * 1e-3 + 0.02);
     }
-    if (release.end() instanceof Release.AskUs) {
+    if (release.end() instanceof Release.AtLimit) {
       assertTrue(because.meanRate() * because.realHours() < need);
     }
   }

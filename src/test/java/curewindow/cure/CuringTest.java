@@ -103,9 +103,13 @@ class CuringTest {
   }
 
   @Test
-  void asksToComeInWhereTheWeatherIsNotEnough() {
+  void endsAtTheLimitWhereTheWeatherIsNotEnough() {
     Release release = run(steady(-30), NOON, Cases.item(0, Exposure.OUTSIDE_SIDE, NOON, WASH));
-    assertEquals(new Release.AskUs(local("2026-01-29T12:00")), release.end());
+    Release.AtLimit end = assertInstanceOf(Release.AtLimit.class, release.end());
+    assertEquals(local("2026-01-29T12:00"), end.at());
+    double rate = Rates.bond(-30, 50_000);
+    assertEquals(336 * rate / 48, end.share(), 1e-9);
+    assertEquals(NOON.plus(Duration.ofSeconds((long) Math.ceil(3600 * 48 / rate))), end.full());
     assertEquals(NOON.plus(Duration.ofHours(336)), release.likely());
     assertEquals(Optional.of(Driver.BOND), release.because().driver());
     assertEquals(336, release.because().realHours(), 1e-9);
@@ -113,19 +117,19 @@ class CuringTest {
   }
 
   @Test
-  void saysDoneWhereTheNeedIsMetAtTheLookByToTheSecond() {
+  void saysDoneWhereTheNeedIsMetAtTheLimitToTheSecond() {
     HoldRule just = Cases.rule("wash", Map.of(Driver.BOND, 48.0), 24, 48);
     CureItem item = Cases.item(0, Exposure.OUTSIDE_SIDE, NOON, just);
     assertInstanceOf(Release.SafeBy.class, run(steady(23), NOON, item).end());
-    assertInstanceOf(Release.AskUs.class, run(steady(22.999), NOON, item).end());
+    assertInstanceOf(Release.AtLimit.class, run(steady(22.999), NOON, item).end());
   }
 
   @Test
-  void asksNotBeforeThePickup() {
+  void endsNotBeforeThePickup() {
     CureItem item = Cases.item(0, Exposure.OUTSIDE_SIDE, local("2025-10-01T09:00"), DRY);
     CureCase job = Cases.job(CHICAGO, Cases.OUTSIDE, Cases.DAMP_BAY, NOON, item);
     Release release = only(steady(23).timeline(job));
-    assertEquals(new Release.AskUs(NOON), release.end());
+    assertEquals(NOON, assertInstanceOf(Release.AtLimit.class, release.end()).at());
     assertEquals(NOON, release.likely());
     assertEquals(0, release.because().meanRate());
   }
@@ -135,7 +139,7 @@ class CuringTest {
     CureItem item = Cases.item(0, Exposure.OUTSIDE_SIDE, NOON, DRY);
     Curing fog =
         Curing.with(place -> Cases.weathers(ZoneOffset.ofHours(-6), Cases.steady(-5, -5, 0)));
-    assertInstanceOf(Release.AskUs.class, run(fog, NOON, item).end());
+    assertInstanceOf(Release.AtLimit.class, run(fog, NOON, item).end());
     assertEquals(0, run(fog, NOON, item).because().meanRate());
   }
 
@@ -143,7 +147,7 @@ class CuringTest {
   void handlesAHoldOfNoTimeAtAll() {
     HoldRule none = Cases.rule("now", Map.of(Driver.BOND, 5.0), 0, 0);
     Release release = run(steady(10), NOON, Cases.item(0, Exposure.OUTSIDE_SIDE, NOON, none));
-    assertEquals(new Release.AskUs(NOON), release.end());
+    assertEquals(NOON, assertInstanceOf(Release.AtLimit.class, release.end()).at());
     assertEquals(10, release.because().meanAir(), 1e-9);
   }
 
@@ -259,23 +263,25 @@ class CuringTest {
     assertEquals(1, release.because().item());
   }
 
+  /** One item ends at its limit of 100 h, another by itself after 300: the later date counts. */
   @Test
-  void putsAnItemThatIsNotDoneBeforeAllThatAre() {
+  void endsWithTheLastItemWhetherDoneOrAtItsLimit() {
     HoldRule soon = Cases.rule("wash", Map.of(Driver.BOND, 1000.0), 1, 100);
     HoldRule later = Cases.rule("wash", Map.of(Driver.BOND, 300.0), 1, 900);
     CureItem open = Cases.item(0, Exposure.OUTSIDE_SIDE, NOON, soon);
     CureItem done = Cases.item(1, Exposure.OUTSIDE_SIDE, NOON, later);
     for (CureItem[] items : new CureItem[][] {{open, done}, {done, open}}) {
       Release release = run(steady(23), NOON, items);
-      Instant lookBy = NOON.plus(Duration.ofHours(100));
-      assertEquals(new Release.AskUs(lookBy), release.end());
-      assertEquals(lookBy, release.likely());
-      assertEquals(0, release.because().item());
+      Release.AtLimit end = assertInstanceOf(Release.AtLimit.class, release.end());
+      assertEquals(NOON.plus(Duration.ofHours(300)), end.at());
+      assertEquals(0.3, end.share(), 1e-6, "of the item that has least");
+      assertEquals(NOON.plus(Duration.ofHours(1000)), end.full());
+      assertEquals(1, release.because().item());
     }
   }
 
   @Test
-  void neverGivesALikelyEndAfterTheLookBy() {
+  void neverGivesALikelyEndAfterTheLimit() {
     HoldRule soon = Cases.rule("wash", Map.of(Driver.BOND, 60.0), 1, 100);
     HoldRule later = Cases.rule("wash", Map.of(Driver.BOND, 300.0), 1, 900);
     CureItem[] items = {
@@ -283,9 +289,22 @@ class CuringTest {
       Cases.item(1, Exposure.OUTSIDE_SIDE, NOON, later)
     };
     Release release = run(steady(23, -10), NOON, items);
-    assertInstanceOf(Release.AskUs.class, release.end());
+    assertInstanceOf(Release.AtLimit.class, release.end());
     assertTrue(!release.likely().isAfter(NOON.plus(Duration.ofHours(900))));
     assertTrue(!release.likely().isAfter(release.end().at()));
+  }
+
+  @Test
+  void aSettleBeyondItsHorizonIsToldByTheSeason() {
+    HoldRule haze = new HoldRule("haze", HoldKind.SETTLE, Map.of(Driver.BOND, 300.0), 72, 4320);
+    CureItem item = Cases.item(0, Exposure.OUTSIDE_SIDE, NOON, haze);
+    double rate = Rates.bond(-20, 50_000);
+    Release release = run(steady(-20), NOON, item);
+    Release.BySeason end = assertInstanceOf(Release.BySeason.class, release.end());
+    double days = Duration.between(NOON, end.at()).toHours() / 24.0;
+    assertEquals(300 / rate / 24, days, 0.8);
+    assertTrue(days > 180);
+    assertInstanceOf(Release.SafeBy.class, run(steady(5), NOON, item).end());
   }
 
   @Test

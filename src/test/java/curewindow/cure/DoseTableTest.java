@@ -43,7 +43,7 @@ class DoseTableTest {
     Surface surface = new Surface(Cases.OUTSIDE, Exposure.OUTSIDE_UP, PaintTone.DARK);
     SurfaceHours hours = SurfaceHours.of(Cases.lively(1), surface, DayHours.NO_MATTER);
     IntToDoubleFunction rate = hour -> hours.rate(hour, driver, 50_000);
-    DoseTable table = Cases.table(2027, 3, rate);
+    DoseTable table = Cases.table(2027, rate);
     SplittableRandom random = new SplittableRandom(7);
     for (int i = 0; i < 200; i++) {
       long from = Cases.newYear(2027) + random.nextLong(2L * 365 * 86_400);
@@ -68,7 +68,7 @@ class DoseTableTest {
   void equalsTheDirectSumOverTheCalendarsCorners(String from, String to) {
     IntToDoubleFunction rate = hour -> 1 + hour % 97;
     double expected = direct(rate, second(from), second(to));
-    DoseTable table = Cases.table(2027, 3, rate);
+    DoseTable table = Cases.table(2027, rate);
     assertEquals(
         expected, table.between(second(from), second(to), 0), 1e-9 * Math.max(1, expected));
   }
@@ -76,7 +76,7 @@ class DoseTableTest {
   @Test
   void findsTheInstantOfADose() {
     IntToDoubleFunction rate = hour -> (hour % 24) / 10.0;
-    DoseTable table = Cases.table(2027, 3, rate);
+    DoseTable table = Cases.table(2027, rate);
     SplittableRandom random = new SplittableRandom(11);
     long last = Cases.newYear(2030);
     for (int i = 0; i < 500; i++) {
@@ -92,7 +92,7 @@ class DoseTableTest {
 
   @Test
   void findsDosesOnFebruary29() {
-    DoseTable table = Cases.table(2028, 1, hour -> 1);
+    DoseTable table = Cases.table(2028, hour -> 1);
     for (double days : new double[] {58.5, 59, 59.5, 60, 60.5, 366}) {
       long expected = Cases.newYear(2028) + (long) (days * 86_400);
       assertEquals(expected, table.reach(24 * days, 0, Cases.newYear(2028), Cases.newYear(2029)));
@@ -101,7 +101,7 @@ class DoseTableTest {
 
   @Test
   void waitsThroughHoursInWhichNothingHappens() {
-    DoseTable table = Cases.table(2026, 2, hour -> hour >= 100 && hour < 3000 ? 0 : 1);
+    DoseTable table = Cases.table(2026, hour -> hour >= 100 && hour < 3000 ? 0 : 1);
     long start = Cases.newYear(2026);
     long last = Cases.newYear(2028);
     assertEquals(
@@ -111,19 +111,20 @@ class DoseTableTest {
 
   @Test
   void stopsAtTheLastTimeLookedAt() {
-    DoseTable table = Cases.table(2026, 2, hour -> 1);
+    DoseTable table = Cases.table(2026, hour -> 1);
     long start = Cases.newYear(2026);
     assertEquals(start + 48 * 3600, table.reach(48, 0, start, start + 48 * 3600));
     assertEquals(DoseTable.NEVER, table.reach(48, 0, start, start + 48 * 3600 - 1));
     assertEquals(
-        DoseTable.NEVER, Cases.table(2026, 2, hour -> 0).reach(1e-9, 0, start, start + 86_400));
+        DoseTable.NEVER, Cases.table(2026, hour -> 0).reach(1e-9, 0, start, start + 86_400));
   }
 
   @Test
-  void knowsTheMonthsItSpans() {
-    DoseTable table = Cases.table(2026, 1, hour -> 1);
+  void goesOnFromItsFirstMonthForFiveYears() {
+    DoseTable table = Cases.table(2026, hour -> 1);
     assertEquals(WeatherYear.HOURS, table.until(Cases.newYear(2027), 0), 1e-9);
-    assertThrows(IllegalArgumentException.class, () -> table.until(Cases.newYear(2027) + 1, 0));
+    assertEquals(2 * WeatherYear.HOURS, table.until(Cases.newYear(2028), 0), 1e-9);
+    assertThrows(IllegalArgumentException.class, () -> table.until(Cases.newYear(2032), 0));
     assertThrows(IllegalArgumentException.class, () -> table.until(Cases.newYear(2026) - 1, 0));
   }
 
@@ -132,7 +133,10 @@ class DoseTableTest {
     DoseTable table =
         new DoseTable(
             Months.january(2027) - 1,
-            List.of(MonthSums.of(11, List.of(h -> 1)), MonthSums.of(0, List.of(h -> 3))));
+            1,
+            month ->
+                MonthSums.of(
+                    Months.inYear(month), List.of(h -> month < Months.january(2027) ? 1 : 3)));
     long newYear = Cases.newYear(2027);
     assertEquals(10 + 30, table.between(newYear - 36_000, newYear + 36_000, 0), 1e-9);
     assertEquals(

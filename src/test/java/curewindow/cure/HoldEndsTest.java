@@ -93,49 +93,46 @@ class HoldEndsTest {
     long left = pickup.getEpochSecond() + STANDARD.getTotalSeconds();
     List<Claim> claims =
         Arrays.stream(items).map(i -> Claim.of(i, i.rules().get(0), left, STANDARD)).toList();
-    long latest = claims.stream().mapToLong(Claim::lookBy).max().orElseThrow();
-    JobDoses doses = new JobDoses(job, SITE, left, latest);
+    JobDoses doses = new JobDoses(job, SITE, left);
     HoldEnds ends = new HoldEnds(doses, claims, MEMBERS, SITE.ninth());
     long[] sorted = IntStream.range(0, MEMBERS).mapToLong(m -> end(doses, claims, m)).toArray();
     Arrays.sort(sorted);
     check(doses, claims, ends.median(), sorted[5]);
     check(doses, claims, ends.ninth(), sorted[9]);
-    double[] lacks =
-        IntStream.range(0, MEMBERS).mapToDouble(m -> order(doses, claims, m)).toArray();
-    double[] inOrder = Arrays.stream(lacks).sorted().toArray();
-    assertPlace(inOrder, 5, lacks, ends.median());
-    assertPlace(inOrder, 9, lacks, ends.ninth());
+    checkLate(doses, claims, ends);
   }
 
-  /** Ends that are missed stand in the order of what is lacking, so that few are the same. */
-  private static void assertPlace(
-      double[] inOrder, int place, double[] lacks, HoldEnds.Decision found) {
-    if (found.past()) {
-      assertEquals(inOrder[place], lacks[found.member()], 1e-9, "lacking in the weather shown");
+  /** Share and full end of what is late, against those of all weathers in order. */
+  private static void checkLate(JobDoses doses, List<Claim> claims, HoldEnds ends) {
+    long at = ends.ninth().at();
+    List<Claim> free = claims.stream().map(Claim::withoutLimit).toList();
+    double[] shares = new double[MEMBERS];
+    long[] full = new long[MEMBERS];
+    for (int m = 0; m < MEMBERS; m++) {
+      int member = m;
+      full[m] = end(doses, free, m);
+      shares[m] =
+          claims.stream()
+              .flatMap(
+                  c ->
+                      c.rule().need().keySet().stream()
+                          .map(d -> doses.gained(c, d, member, at) / c.need(d)))
+              .mapToDouble(share -> Math.min(1, share))
+              .min()
+              .orElseThrow();
     }
+    Arrays.sort(shares);
+    Arrays.sort(full);
+    boolean late = at < full[9];
+    assertEquals(late, ends.late(SITE.ninth()).isPresent());
+    ends.late(SITE.ninth())
+        .ifPresent(
+            l -> {
+              assertEquals(shares[MEMBERS - 6], l.share(), 1e-9);
+              assertEquals(full[5], l.full());
+            });
   }
 
-  /**
-   * A number in whose order weathers come that miss a look-by: hours of the latest look-by missed,
-   * and the largest share of a need that is lacking at it; below 0 where none is missed.
-   */
-  private static double order(JobDoses doses, List<Claim> claims, int member) {
-    double order = -1;
-    for (Claim claim : claims) {
-      for (Driver driver : claim.rule().need().keySet()) {
-        if (doses.met(claim, driver, member) == DoseTable.NEVER) {
-          double gained = doses.gained(claim, driver, member, claim.lookBy());
-          double hours = 2 * ((claim.lookBy() - FIRST) / 3600.0);
-          order = Math.max(order, hours + 1 - gained / claim.need(driver));
-        }
-      }
-    }
-    return order;
-  }
-
-  private static final long PAST = 1L << 60;
-
-  /** In an order in which those that miss their look-by come last. */
   private static long end(JobDoses doses, List<Claim> claims, int member) {
     return claims.stream().mapToLong(c -> end(doses, c, member)).max().orElseThrow();
   }
@@ -143,16 +140,14 @@ class HoldEndsTest {
   private static long end(JobDoses doses, Claim claim, int member) {
     long end = claim.floor();
     for (Driver driver : claim.rule().need().keySet()) {
-      long met = doses.met(claim, driver, member);
-      end = Math.max(end, met == DoseTable.NEVER ? PAST + claim.lookBy() : met);
+      end = Math.max(end, doses.met(claim, driver, member));
     }
-    return end;
+    return Math.min(end, claim.limit());
   }
 
   private static void check(
       JobDoses doses, List<Claim> claims, HoldEnds.Decision found, long expected) {
-    assertEquals(expected >= PAST, found.past());
-    assertEquals(expected >= PAST ? expected - PAST : expected, found.at());
+    assertEquals(expected, found.at());
     assertEquals(expected, end(doses, claims, found.member()), "the weather has this end");
     assertTrue(end(doses, found.claim(), found.member()) >= expected, "the item decides it");
   }

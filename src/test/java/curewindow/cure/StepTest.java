@@ -25,7 +25,7 @@ class StepTest {
   void movesEndsByLessThanOnePercent(Driver driver) {
     Surface surface = new Surface(Cases.OUTSIDE, Exposure.CABIN, PaintTone.MID);
     SurfaceHours hours = SurfaceHours.of(YEAR, surface, DayHours.NO_MATTER);
-    DoseTable table = Cases.table(2027, 2, h -> hours.rate(h, driver, ENERGY));
+    DoseTable table = Cases.table(2027, h -> hours.rate(h, driver, ENERGY));
     SplittableRandom random = new SplittableRandom(9);
     for (int i = 0; i < 300; i++) {
       int start = random.nextInt(WeatherYear.HOURS);

@@ -110,10 +110,10 @@ class TradeRangesTest {
   @ParameterizedTest
   @EnumSource(StartingHolds.class)
   void asksOnlyTheColdAndNeverTheHot(StartingHolds hold) {
-    assertEquals(1, TradeTable.wait(hold, "minneapolis", 1, Parking.OUTSIDE).asks());
+    assertEquals(1, TradeTable.wait(hold, "minneapolis", 1, Parking.OUTSIDE).limits());
     for (String place : TradeTable.PLACES) {
-      assertEquals(0, TradeTable.wait(hold, place, 7, Parking.OUTSIDE).asks(), place);
-      assertEquals(0, TradeTable.wait(hold, place, 7, Parking.GARAGE).asks(), place);
+      assertEquals(0, TradeTable.wait(hold, place, 7, Parking.OUTSIDE).limits(), place);
+      assertEquals(0, TradeTable.wait(hold, place, 7, Parking.GARAGE).limits(), place);
     }
   }
 

@@ -29,15 +29,15 @@ final class TradeTable {
    *
    * @param likely mean from the finish to the likely end
    * @param safe mean from the finish to the published end
-   * @param asks share of starts that end with asking the customer in
+   * @param limits share of starts that end at the limit
    */
-  record Wait(double likely, double safe, double asks) {}
+  record Wait(double likely, double safe, double limits) {}
 
   static Wait wait(StartingHolds hold, String place, int month, Parking parking) {
     Place where = Places.builtIn().get(place);
     double likely = 0;
     double safe = 0;
-    int asks = 0;
+    int limits = 0;
     int starts = 8;
     for (int i = 0; i < starts; i++) {
       LocalDateTime day = LocalDateTime.of(2026, month, 1 + 3 * i, 14, 0);
@@ -45,9 +45,9 @@ final class TradeTable {
       Instant finished = day.atZone(where.zone()).toInstant();
       likely += Duration.between(finished, release.likely()).toMinutes() / 60.0 / starts;
       safe += Duration.between(finished, release.end().at()).toMinutes() / 60.0 / starts;
-      asks += release.end() instanceof Release.AskUs ? 1 : 0;
+      limits += release.end() instanceof Release.AtLimit ? 1 : 0;
     }
-    return new Wait(likely, safe, asks / (double) starts);
+    return new Wait(likely, safe, limits / (double) starts);
   }
 
   private static Release release(
@@ -92,7 +92,7 @@ final class TradeTable {
   }
 
   private static String cell(Wait wait) {
-    return words(wait.likely()) + " / " + (wait.asks() > 0 ? "ask us " : "") + words(wait.safe());
+    return words(wait.likely()) + " / " + (wait.limits() > 0 ? "limit " : "") + words(wait.safe());
   }
 
   private static String words(double hours) {

@@ -50,6 +50,7 @@ final class Samples {
         byId(films, Film::id),
         byId(spots, Spot::id),
         byId(holds, Hold::id),
+        List.of(),
         List.of());
   }
 

@@ -210,12 +210,11 @@ final class CardPressTest {
   }
 
   @Test
-  void aLookByAsksThemIn() throws Exception {
+  void aDateAtTheLimitIsPrintedAsADate() throws Exception {
     try (PrintedCard card =
-        print(SampleJobs.bare().askUs("windows-up", HoldKind.HOLD, "2026-12-14T08:00"))) {
+        print(SampleJobs.bare().atLimit("windows-up", HoldKind.HOLD, "2026-12-14T08:00"))) {
       String text = card.text(0);
-      assertTrue(text.contains("ask us on") && text.contains("DEC 14"), text);
-      assertFalse(text.contains("until"), text);
+      assertTrue(text.contains("until") && text.contains("DEC 14"), text);
       assertTrue(text.contains("Questions?"), text);
     }
   }
@@ -250,9 +249,9 @@ final class CardPressTest {
   void shippedWordsAreNeverCut(String language) throws Exception {
     List<String> holds =
         List.of(
-                "windows-up keep-dry wipers rain normal-use demist defroster hand-wash pressure-wash"
+                "windows-up keep-dry wipers rain seats demist defroster hand-wash pressure-wash"
                     .split(" "),
-                "machine-wash inside-glass wet-clean topper full-cure haze water-pockets inspection"
+                "machine-wash inside-glass wet-clean topper full-cure haze water-pockets"
                     .split(" "))
             .stream()
             .flatMap(java.util.Arrays::stream)
@@ -265,7 +264,7 @@ final class CardPressTest {
           SampleJobs.bare()
               .shippedWords()
               .language(language)
-              .askUs(hold, HoldKind.HOLD, "2026-09-30T10:00")
+              .atLimit(hold, HoldKind.HOLD, "2026-09-30T10:00")
               .view());
     }
     try (PrintedCard card = new PrintedCard(bytes(views.toArray(JobView[]::new)))) {

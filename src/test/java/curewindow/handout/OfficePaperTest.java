@@ -129,18 +129,14 @@ final class OfficePaperTest {
 
   @Test
   void visitsAreToldSevenDaysAheadAndThirtyAfter() {
-    OfficeJobs jobs = jobs(usual().askUs("machine-wash", HoldKind.HOLD, "2026-12-24T10:00").view());
-    assertEquals(List.of(), visits(jobs, "2026-12-16").ahead());
-    assertEquals(List.of("machine-wash"), holds(visits(jobs, "2026-12-17").ahead(), jobs));
-    assertEquals(
-        List.of("machine-wash", "inspection"), holds(visits(jobs, "2026-12-24").ahead(), jobs));
-    OfficeVisits between = visits(jobs, "2026-12-25");
-    assertEquals(List.of("machine-wash"), holds(between.overdue(), jobs));
-    assertEquals(List.of("inspection"), holds(between.ahead(), jobs));
+    OfficeJobs jobs = jobs(usual().view());
+    assertEquals(List.of(), visits(jobs, "2026-12-20").ahead());
+    assertEquals(1, visits(jobs, "2026-12-21").ahead().size());
+    assertEquals("Come in for a look", visits(jobs, "2026-12-28").ahead().get(0).what());
     OfficeVisits later = visits(jobs, "2027-01-24");
-    assertEquals(1, later.older());
-    assertEquals(List.of("inspection"), holds(later.overdue(), jobs));
-    assertEquals(new OfficeVisits(List.of(), List.of(), 2), visits(jobs, "2027-01-28"));
+    assertEquals(List.of(), later.ahead());
+    assertEquals(1, later.overdue().size());
+    assertEquals(new OfficeVisits(List.of(), List.of(), 1), visits(jobs, "2027-01-28"));
   }
 
   private static OfficeVisits visits(OfficeJobs jobs, String day) {
@@ -329,6 +325,7 @@ final class OfficePaperTest {
         shop.bondEnergy(),
         shop.opening(),
         shop.closed(),
+        shop.visitWithin(),
         new HandoutChoice(Handout.WALLET, sheet));
   }
 

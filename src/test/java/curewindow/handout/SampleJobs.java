@@ -22,10 +22,13 @@ import curewindow.shop.Job;
 import curewindow.shop.Shop;
 import curewindow.shop.ShopFiles;
 import curewindow.shop.ShopFolder;
+import curewindow.told.Visit;
 import curewindow.words.WordsLibrary;
 import java.net.URI;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -61,7 +64,7 @@ public final class SampleJobs {
   private String address = "https://care.example/C/";
   private String token = "7K3MPQ9W2XHTR4VB";
   private ZoneId zone = ZoneId.of("America/Los_Angeles");
-  private Optional<ZoneId> carZone = Optional.empty();
+  private Optional<Visit> visit = Optional.empty();
 
   /** A tinted car in Portland with the holds most tinted cars have. */
   public static SampleJobs tinted() {
@@ -70,14 +73,14 @@ public final class SampleJobs {
         .hold("hand-wash", HoldKind.HOLD, "2026-12-02T09:00")
         .hold("defroster", HoldKind.HOLD, "2026-12-19T10:00")
         .hold("haze", HoldKind.SETTLE, "2026-12-28T08:00")
-        .hold("inspection", HoldKind.VISIT, "2026-12-28T09:00");
+        .visit("2026-12-28");
   }
 
   /** Eight dates and the longest texts that a shop is likely to have, in English, es or ar. */
   static SampleJobs longest(String language) {
     return SampleJobs.tinted()
         .hold("pressure-wash", HoldKind.HOLD, "2026-12-09T10:00")
-        .askUs("machine-wash", HoldKind.HOLD, "2026-12-30T10:00")
+        .atLimit("machine-wash", HoldKind.HOLD, "2026-12-30T10:00")
         .hold("inside-glass", HoldKind.HOLD, "2026-12-23T10:00")
         .shippedWords()
         .language(language)
@@ -102,17 +105,6 @@ public final class SampleJobs {
         .site("https://aftercare.wolfeschlegelsteinhausen-and-daughters.example/customers/C/");
   }
 
-  /** Visits asked for at hours of the shop's, by a car whose clock shows others. */
-  static SampleJobs farAway() {
-    return SampleJobs.bare()
-        .askUs("windows-up", HoldKind.HOLD, "2026-12-28T08:30")
-        .askUs("machine-wash", HoldKind.HOLD, "2026-12-30T11:30")
-        .hold("haze", HoldKind.SETTLE, "2026-12-30T08:00")
-        .hold("inspection", HoldKind.VISIT, "2026-12-28T09:30")
-        .carIn("Australia/Sydney")
-        .shippedWords();
-  }
-
   /** A job without dates. */
   public static SampleJobs bare() {
     return new SampleJobs();
@@ -122,8 +114,16 @@ public final class SampleJobs {
     return release(hold, kind, new Release.SafeBy(at(local)));
   }
 
-  public SampleJobs askUs(String hold, HoldKind kind, String local) {
-    return release(hold, kind, new Release.AskUs(at(local)));
+  /** A hold that ends at its limit, 60 % set, and fully so 30 days later. */
+  public SampleJobs atLimit(String hold, HoldKind kind, String local) {
+    Instant full = at(local).plus(Duration.ofDays(30));
+    return release(hold, kind, new Release.AtLimit(at(local), 0.6, full));
+  }
+
+  /** The day on which the shop would like to see the car. */
+  public SampleJobs visit(String day) {
+    visit = Optional.of(new Visit(LocalDate.parse(day), List.of("tint"), false));
+    return this;
   }
 
   private Instant at(String local) {
@@ -133,7 +133,7 @@ public final class SampleJobs {
   private SampleJobs release(String hold, HoldKind kind, Release.End end) {
     Because because =
         new Because(0, "front-door-glass", Optional.of(Driver.BOND), 48, 70, 2, 8, 9, 4, 0.6);
-    releases.add(new Release(hold, kind, end, end.at(), because, because));
+    releases.add(new Release(hold, kind, end, end.at(), because, because, Optional.empty()));
     return this;
   }
 
@@ -173,12 +173,6 @@ public final class SampleJobs {
     return this;
   }
 
-  /** A car that stands in another zone than the shop. */
-  SampleJobs carIn(String value) {
-    carZone = Optional.of(ZoneId.of(value));
-    return this;
-  }
-
   public SampleJobs site(String value) {
     address = value;
     return this;
@@ -196,7 +190,8 @@ public final class SampleJobs {
         shop(),
         CATALOGUE,
         place(),
-        new Timeline(pickup, carZone.orElse(zone), releases),
+        new Timeline(pickup, zone, releases),
+        visit,
         words.of(language),
         URI.create(address + token + "/"),
         token);

@@ -44,12 +44,7 @@ final class UrgentDatesTest {
   }
 
   @Test
-  void visitsComeBeforeWhatIsNormal() {
-    SampleJobs job =
-        SampleJobs.bare()
-            .hold("haze", HoldKind.SETTLE, "2026-12-03T09:00")
-            .hold("inspection", HoldKind.VISIT, "2026-12-28T09:00");
-    assertEquals(List.of("inspection", "haze"), chosen(job, 2));
+  void aJobWithoutDatesHasNone() {
     assertEquals(List.of(), chosen(SampleJobs.bare(), 2));
   }
 }

@@ -108,25 +108,13 @@ class BrowserPageTest {
     browser.later(Duration.ofMinutes(1));
     assertEquals("show us", browser.seen("tr[data-hold=haze] .state"));
     assertEquals("show us", browser.seen("summary .state"), "the first question is on haze");
-    assertEquals("come in from", browser.seen("tr[data-hold=inspection] .state"), "on Monday");
-    browser.later(Duration.ofHours(16));
-    assertEquals("come in any open day", browser.seen("tr[data-hold=inspection] .state"));
   }
 
   @Test
-  void whatMustBeAskedStaysLongAfterItsDayAndThenSaysToCall() throws IOException {
-    Path page = file(Demo.askUs());
-    browser.clock(Demo.at("2026-12-15T14:30")).screen(390, 844, true).go(page);
-    assertTrue(answer().startsWith("Before you roll the windows down, come and see us"));
-    browser.later(Duration.ofDays(168));
-    assertEquals("Windows stay up: please call us before you go ahead. +1 303 555 0142", answer());
-    assertEquals(
-        "tel:+13035550142",
-        browser.run("return document.querySelector('.answer .stamp.call').getAttribute('href')"));
-    assertEquals("ask us", browser.seen("tr[data-hold=windows-up] .state"));
-    assertEquals("", browser.seen(".answer [data-in]"));
-    browser.scripts(false).go(page);
-    assertTrue(answer().startsWith("Before you roll the windows down, come and see us"));
+  void whatEndsAtItsLimitIsFreedGently() throws IOException {
+    browser.clock(Demo.at("2026-12-04T14:30")).screen(390, 844, true).go(file(Demo.atLimit()));
+    assertEquals("go gently", browser.seen("tr[data-hold=windows-up] .state"));
+    assertTrue(browser.seen(".freed li:not([hidden])").contains("Gently, until about December 22"));
   }
 
   /** What stands fourth and later at pickup moves up as time passes, with or without a sure end. */
@@ -135,7 +123,7 @@ class BrowserPageTest {
     Demo demo = Demo.coatedFilm();
     demo.language = "en";
     for (String hold : List.of("hand-wash", "pressure-wash", "machine-wash", "topper")) {
-      demo.askFor(hold);
+      demo.limit(hold, 0.6, "2027-02-20T12:00");
     }
     browser.clock(Demo.at("2026-12-01T16:30")).screen(390, 844, true).go(file(demo));
     assertEquals(
@@ -207,7 +195,7 @@ class BrowserPageTest {
 
   @Test
   void firstAnswerIsOnTheFirstScreenOfAPhone() throws IOException {
-    for (Demo demo : List.of(Demo.tint(), Demo.coatedFilm(), Demo.askUs())) {
+    for (Demo demo : List.of(Demo.tint(), Demo.coatedFilm(), Demo.atLimit())) {
       browser.scripts(false).screen(360, 640, true).go(file(demo));
       browser.scripts(true);
       Object bottom =

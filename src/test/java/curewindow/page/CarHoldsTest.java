@@ -1,7 +1,6 @@
 package curewindow.page;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.cure.Driver;
 import curewindow.cure.HoldKind;
@@ -12,7 +11,6 @@ import curewindow.shop.SpotFact;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** The holds of each fitted item: those of its service on its spots, with the job's dates. */
@@ -44,9 +42,11 @@ class CarHoldsTest {
                 rule("tint", "pressure-wash", HoldKind.HOLD, null),
                 rule("tint", "machine-wash", HoldKind.HOLD, null),
                 rule("tint", "haze", HoldKind.SETTLE, null),
-                rule("wrap", "hand-wash", HoldKind.HOLD, null))),
+                rule("wrap", "hand-wash", HoldKind.HOLD, null)),
+            List.of()),
         view.place(),
         view.timeline(),
+        view.visit(),
         view.words(),
         view.address(),
         view.token());
@@ -74,27 +74,10 @@ class CarHoldsTest {
     assertEquals("go ahead", windows.then());
   }
 
-  /**
-   * Where the shop must be asked, time alone frees nothing: after its day the page says to call.
-   */
   @Test
-  void askUsNeverTurnsIntoGoAhead() {
-    CarHolds.Line windows = new CarHolds(view(Demo.askUs())).of(0).get(1);
-    assertEquals("ask us on Tue, Dec 15", windows.when());
-    assertEquals(Optional.of(Demo.at("2026-12-16T00:00").getEpochSecond()), windows.to());
-    assertEquals("call us", windows.then());
-  }
-
-  @Test
-  void whatAStricterHoldForbidsPointsToIt() {
-    Demo demo = Demo.tint();
-    demo.safe("hand-wash", HoldKind.HOLD, "2026-12-20T15:00", "2026-12-18T20:10");
-    demo.releases.remove(1);
-    List<CarHolds.Line> lines = new CarHolds(view(demo)).of(0);
-    assertTrue(
-        Stream.of("wait: see “First wash by hand”")
-            .allMatch(t -> lines.stream().anyMatch(l -> l.when().equals(t))),
-        lines.toString());
-    assertEquals(Optional.of(Demo.at("2026-12-20T15:00").getEpochSecond()), lines.get(1).to());
+  void whatEndsAtItsLimitBecomesGentle() {
+    CarHolds.Line windows = new CarHolds(view(Demo.atLimit())).of(0).get(0);
+    assertEquals("until Fri, Dec 4", windows.when());
+    assertEquals("go gently", windows.then());
   }
 }

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 class CardNotesTest {
 
   private static PrintedDate windows(String card, String earliest, boolean slowed) {
-    return new PrintedDate("windows-up", Demo.at(card), Demo.at(earliest), true).slowed(slowed);
+    return new PrintedDate("windows-up", Demo.at(card), Demo.at(earliest)).slowed(slowed);
   }
 
   private static Document page(Demo demo, PrintedDate... dates) {
@@ -87,48 +87,21 @@ class CardNotesTest {
   }
 
   @Test
-  void whereNoDateCanBePromisedAnyMoreTheShopHasToSeeTheCar() {
-    Document page = page(Demo.askUs(), windows("2026-12-20T14:00", "2026-12-20T14:00", true));
-    Element first = page.selectFirst("main").child(0);
+  void aDateAtTheLimitIsADateLikeAnyOther() {
+    Document page = page(Demo.atLimit(), windows("2026-12-03T14:00", "2026-12-03T14:00", true));
     assertTrue(
-        plain(first.text()).endsWith("come and see us on Tuesday, December 15, 2 PM."),
-        first::text);
-    assertEquals("", first.attr("data-to"), "it does not end by itself");
-  }
-
-  /** A day that is over when the page is made helps nobody. */
-  @Test
-  void whoWasToComeInBeforeIsToCall() {
-    PrintedDate missed = windows("2026-12-10T14:00", "2026-12-10T14:00", true).missed(true);
-    for (String[] said :
-        new String[][] {
-          {"en", "It may take longer: please keep waiting, and call us before you go ahead."},
-          {
-            "es",
-            "Puede tardar más: siga esperando y llámenos antes de dar por terminada la espera."
-          },
-          {"ar", "قد يطول الأمر: نرجو مواصلة الانتظار، والاتصال بنا قبل المتابعة."}
-        }) {
-      Demo demo = Demo.askUs();
-      demo.language = said[0];
-      Element first = page(demo, missed).selectFirst("main").child(0);
-      assertTrue(plain(first.text()).endsWith(said[1]), first::text);
-      assertEquals("", first.attr("data-to"), "it does not end by itself");
-    }
+        plain(page.selectFirst("main").child(0).text())
+            .endsWith("please wait until Friday, December 4, 2 PM."));
   }
 
   @Test
   void datesThatHoldOrHurtNobodyAreNotMentioned() {
     PrintedDate same = windows("2026-12-04T14:00", "2026-12-04T14:00", false);
-    PrintedDate asked =
-        new PrintedDate(
-            "hand-wash", Demo.at("2026-12-02T14:00"), Demo.at("2026-12-02T14:00"), false);
-    PrintedDate visit =
-        new PrintedDate(
-            "inspection", Demo.at("2026-12-02T14:00"), Demo.at("2026-12-02T14:00"), true);
+    PrintedDate settled =
+        new PrintedDate("haze", Demo.at("2026-12-02T14:00"), Demo.at("2026-12-02T14:00"));
     PrintedDate gone =
-        new PrintedDate("wipers", Demo.at("2026-12-02T14:00"), Demo.at("2026-12-02T14:00"), true);
-    Document page = page(Demo.tint(), same, asked, visit, gone);
+        new PrintedDate("wipers", Demo.at("2026-12-02T14:00"), Demo.at("2026-12-02T14:00"));
+    Document page = page(Demo.tint(), same, settled, gone);
     assertTrue(page.select(".card").isEmpty());
     assertTrue(page.select(".now .note").isEmpty());
   }

@@ -9,14 +9,17 @@ import curewindow.cure.Release;
 import curewindow.shop.Finding;
 import curewindow.shop.FindingKind;
 import curewindow.shop.FittedItem;
+import curewindow.told.Visit;
 import curewindow.words.Words;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
+import java.time.LocalDate;
 import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.TimeZone;
@@ -63,14 +66,14 @@ class CustomerPageTest {
   }
 
   @Test
-  void whileTheShopMustBeAskedNothingStricterHoldsForbidIsAllowed() {
+  void aWashWaitsForTheCoatingThatHasToStayDry() {
     Demo demo = Demo.coatedFilm();
     demo.language = "en";
-    demo.askFor("keep-dry");
+    demo.releases.removeIf(r -> r.hold().equals("keep-dry"));
+    demo.safe("keep-dry", HoldKind.HOLD, "2026-12-30T16:00", "2026-12-29T11:00");
     Document page = page(demo);
     Element row = page.selectFirst("tr[data-hold=machine-wash]");
-    assertEquals("wait: see “Coating stays dry”", row.select(".state").text());
-    assertFalse(page.select(".freed").text().contains("automatic wash"));
+    assertTrue(plain(row.text()).contains("Wed, Dec 30 4 PM"), row::text);
     assertTrue(page.select(".freed").text().contains("The coating is fully hard."));
   }
 
@@ -93,7 +96,8 @@ class CustomerPageTest {
 
   @Test
   void everyDateStandsInTheHtmlWithoutScript() {
-    for (Demo demo : List.of(Demo.tint(), Demo.coatedFilm(), Demo.askUs(), Demo.nothingToHold())) {
+    for (Demo demo :
+        List.of(Demo.tint(), Demo.coatedFilm(), Demo.atLimit(), Demo.nothingToHold())) {
       JobView view = demo.view();
       Words words = view.words();
       Document page = still(demo);
@@ -108,9 +112,8 @@ class CustomerPageTest {
             release.end().at(),
             java.time.OffsetDateTime.parse(row.select("time").first().attr("datetime"))
                 .toInstant());
-        boolean visit = release.kind() == HoldKind.VISIT;
         boolean late = !release.likely().isBefore(release.end().at());
-        if (!visit && !late) {
+        if (!late) {
           assertTrue(line.contains(plain(words.shortDay(release.likely(), demo.zone))));
         }
         String twin = plain(String.join("\n", page.select("#twin li").eachText()));
@@ -123,31 +126,44 @@ class CustomerPageTest {
 
   @Test
   void stateIsToldByWordAndShape() {
-    Document page = still(Demo.askUs());
-    assertEquals("ask us", page.select("tr[data-hold=windows-up] .state").text());
+    Document page = still(Demo.atLimit());
     assertEquals("wait until", page.select("tr[data-hold=hand-wash] .state").text());
     assertEquals("normal until", page.select("tr[data-hold=haze] .state").text());
-    assertEquals("come in from", page.select("tr[data-hold=inspection] .state").text());
     List<String> shapes =
-        List.of("windows-up", "hand-wash", "haze", "inspection").stream()
+        List.of("hand-wash", "haze").stream()
             .map(h -> page.select("tr[data-hold=" + h + "] .state svg").html())
             .distinct()
             .toList();
-    assertEquals(4, shapes.size());
+    assertEquals(2, shapes.size());
     page.select("tr[data-hold]")
         .forEach(r -> assertEquals(1, r.select(".state svg > *").size(), r.text()));
   }
 
   @Test
-  void whatMustBeAskedNeverBecomesDone() {
-    Document page = page(Demo.askUs());
+  void whatEndsAtItsLimitIsFreeGently() {
+    Document page = page(Demo.atLimit());
+    Element row = page.selectFirst("tr[data-hold=windows-up]");
+    assertTrue(plain(row.text()).contains("Fri, Dec 4 2 PM all set about December 22"), row::text);
+    assertEquals("go gently", row.select(".state[hidden]").text());
+    assertEquals(
+        "In danger, lower them at once. In this weather the film is only about 60% set by then."
+            + " Roll the windows slowly, and no more than you must, until about December 22.",
+        plain(page.select("[data-answer=windows-up] .more").text()));
     assertTrue(
-        page.select(".say").first().text().startsWith("Before you roll the windows down, come"));
-    assertEquals("", page.select("[data-answer=windows-up]").attr("data-end"));
-    assertFalse(page.select("tr[data-hold=windows-up]").text().contains("go ahead"));
-    assertTrue(page.select("tr[data-hold=windows-up]").text().contains("come in: Tue, Dec 15"));
-    assertFalse(page.select(".freed").text().contains("roll the windows down"));
-    assertTrue(Jsoup.parse(Demo.askUs().care()).text().contains("until we have seen the car"));
+        plain(page.select(".freed").text())
+            .contains("You can roll the windows down. Gently, until about December 22."));
+  }
+
+  @Test
+  void theVisitIsAnInvitationForADay() {
+    Demo demo = Demo.tint();
+    assertEquals(
+        "Come in for a look, any day from Mon, Jan 4. We are open 8 AM to 6 PM.",
+        plain(page(demo).select(".then .note").text()));
+    demo.visit = Optional.of(new Visit(LocalDate.of(2027, 1, 4), List.of("tint"), true));
+    assertTrue(page(demo).select(".then .note").text().contains("send us a photo"));
+    demo.visit = Optional.empty();
+    assertTrue(page(demo).select(".then .note").isEmpty());
   }
 
   @Test
@@ -314,7 +330,7 @@ class CustomerPageTest {
   }
 
   private static List<Document> everyPage() {
-    return Stream.of(Demo.tint(), Demo.coatedFilm(), Demo.askUs(), Demo.nothingToHold())
+    return Stream.of(Demo.tint(), Demo.coatedFilm(), Demo.atLimit(), Demo.nothingToHold())
         .flatMap(d -> Stream.of(page(d), Jsoup.parse(d.care())))
         .toList();
   }
@@ -389,7 +405,7 @@ class CustomerPageTest {
   /** Ten packets of 1460 bytes: what a new TCP connection sends at first (RFC 6928). */
   @Test
   void arrivesInTheFirstRoundTrip() throws IOException {
-    for (Demo demo : List.of(Demo.tint(), Demo.coatedFilm(), Demo.askUs())) {
+    for (Demo demo : List.of(Demo.tint(), Demo.coatedFilm(), Demo.atLimit())) {
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
       try (GZIPOutputStream gzip = new GZIPOutputStream(bytes)) {
         gzip.write(demo.html().getBytes(StandardCharsets.UTF_8));

@@ -21,14 +21,13 @@ import curewindow.shop.Film;
 import curewindow.shop.Finding;
 import curewindow.shop.FindingKind;
 import curewindow.shop.FittedItem;
-import curewindow.shop.Hold;
 import curewindow.shop.Job;
 import curewindow.shop.OpenHours;
 import curewindow.shop.Service;
 import curewindow.shop.Shop;
 import curewindow.shop.ShopFiles;
-import curewindow.shop.Spot;
-import curewindow.shop.SpotFact;
+import curewindow.shop.ShopFolder;
+import curewindow.told.Visit;
 import curewindow.words.WordsLibrary;
 import java.net.URI;
 import java.nio.file.Path;
@@ -63,6 +62,7 @@ final class Demo {
   String car = "the blue four-door";
   BodyType body = BodyType.SEDAN;
   ZoneId zone = DENVER;
+  Optional<Visit> visit = Optional.empty();
   Instant pickup = at("2026-12-01T16:00");
   Shop shop = shop("Longs Peak Film & Coat");
   String placeName = "Denver, Colorado";
@@ -93,7 +93,7 @@ final class Demo {
     demo.safe("inside-glass", HoldKind.HOLD, "2026-12-25T09:00", "2026-12-20T13:00");
     demo.safe("haze", HoldKind.SETTLE, "2027-01-03T16:00", "2026-12-27T12:00");
     demo.safe("water-pockets", HoldKind.SETTLE, "2027-01-03T16:00", "2026-12-27T12:00");
-    demo.safe("inspection", HoldKind.VISIT, "2027-01-03T16:00", "2026-12-27T12:00");
+    demo.visit = visit("2027-01-04", "tint");
     return demo;
   }
 
@@ -114,23 +114,19 @@ final class Demo {
     demo.safe("topper", HoldKind.HOLD, "2026-12-24T10:00", "2026-12-20T09:00");
     demo.safe("full-cure", HoldKind.HOLD, "2026-12-26T10:00", "2026-12-21T09:00");
     demo.safe("water-pockets", HoldKind.SETTLE, "2026-12-28T10:00", "2026-12-22T09:00");
-    demo.safe("inspection", HoldKind.VISIT, "2026-12-17T10:00", "2026-12-14T09:00");
+    demo.visit = visit("2026-12-17", "paint-film");
     return demo;
   }
 
-  /** Deep frost: the windows may not be done by the look-by. */
-  static Demo askUs() {
+  /** Deep frost: the windows end at their limit, 60 % set. */
+  static Demo atLimit() {
     Demo demo = tint();
-    demo.releases.replaceAll(
-        r ->
-            r.hold().equals("windows-up")
-                ? demo.release(
-                    r.hold(),
-                    r.kind(),
-                    new Release.AskUs(at("2026-12-15T14:00")),
-                    at("2026-12-15T14:00"))
-                : r);
+    demo.limit("windows-up", 0.6, "2026-12-22T03:00");
     return demo;
+  }
+
+  private static Optional<Visit> visit(String day, String service) {
+    return Optional.of(new Visit(LocalDate.parse(day), List.of(service), false));
   }
 
   /** Only something that is normal for a while. */
@@ -141,12 +137,16 @@ final class Demo {
     return demo;
   }
 
-  /** The shop must be asked at the day at which a hold would have ended. */
-  void askFor(String hold) {
+  /** A hold ends at its limit on the day on which it would have ended. */
+  void limit(String hold, double share, String full) {
     releases.replaceAll(
         r ->
             r.hold().equals(hold)
-                ? release(hold, r.kind(), new Release.AskUs(r.end().at()), r.end().at())
+                ? release(
+                    hold,
+                    r.kind(),
+                    new Release.AtLimit(r.end().at(), share, at(full)),
+                    r.end().at())
                 : r);
   }
 
@@ -169,6 +169,7 @@ final class Demo {
         stocked(),
         place(placeName, zone),
         new Timeline(pickup, zone, releases),
+        visit,
         WORDS.of(language),
         URI.create("https://care.example/C/7F3K9QX2M4TB/"),
         "7F3K9QX2M4TB");
@@ -195,7 +196,7 @@ final class Demo {
                   Optional.empty()));
     }
     return new Catalogue(
-        CATALOGUE.services(), films, CATALOGUE.spots(), CATALOGUE.holds(), CATALOGUE.rules());
+        CATALOGUE.services(), films, CATALOGUE.spots(), CATALOGUE.holds(), List.of(), List.of());
   }
 
   String html() {
@@ -233,7 +234,7 @@ final class Demo {
   Release release(String hold, HoldKind kind, Release.End end, Instant likely) {
     Because because =
         new Because(0, "front-door-glass", Optional.of(Driver.BOND), 48, 70, 2, 1, 6, -6, 0.7);
-    return new Release(hold, kind, end, likely, because, because);
+    return new Release(hold, kind, end, likely, because, because, Optional.empty());
   }
 
   static Shop shop(String name) {
@@ -290,66 +291,9 @@ final class Demo {
     film(films, "harbor-20", "tint", "Harbor 20", "PET", 20, null);
     film(films, "fieldcoat-gloss", "paint-film", "Fieldcoat Gloss", "TPU", -1, "gloss");
     film(films, "tidewater-paint", "paint-coating", "Tidewater Paint", "silica", -1, "gloss");
-    Map<String, Spot> spots = new LinkedHashMap<>();
-    spot(spots, "windshield", SpotFact.GLASS, SpotFact.WIPERS);
-    spot(spots, "front-door-glass", SpotFact.GLASS, SpotFact.ROLLS);
-    spot(spots, "rear-door-glass", SpotFact.GLASS, SpotFact.ROLLS);
-    spot(spots, "back-glass", SpotFact.GLASS, SpotFact.DEFROSTER);
-    for (String s :
-        List.of(
-            "windshield-strip",
-            "quarter-glass",
-            "sunroof",
-            "hood",
-            "front-bumper",
-            "fender",
-            "mirror",
-            "door",
-            "door-edge",
-            "door-cup",
-            "rocker",
-            "quarter-panel",
-            "pillar",
-            "roof",
-            "trunk",
-            "trunk-ledge",
-            "rear-bumper",
-            "spoiler",
-            "trim",
-            "whole-body",
-            "headlight",
-            "fog-light",
-            "taillight",
-            "wheels",
-            "seats",
-            "carpets",
-            "door-panels")) {
-      spot(spots, s);
-    }
-    Map<String, Hold> holds = new LinkedHashMap<>();
-    int rank = 1;
-    for (String id :
-        List.of(
-            "windows-up",
-            "keep-dry",
-            "wipers",
-            "rain",
-            "normal-use",
-            "demist",
-            "defroster",
-            "hand-wash",
-            "pressure-wash",
-            "machine-wash",
-            "inside-glass",
-            "wet-clean",
-            "topper",
-            "full-cure")) {
-      holds.put(id, new Hold(id, HoldKind.HOLD, rank++));
-    }
-    holds.put("haze", new Hold("haze", HoldKind.SETTLE, rank++));
-    holds.put("water-pockets", new Hold("water-pockets", HoldKind.SETTLE, rank++));
-    holds.put("inspection", new Hold("inspection", HoldKind.VISIT, rank));
-    return new Catalogue(services, films, spots, holds, List.of());
+    Catalogue shipped =
+        ShopFolder.read(new ShopFiles(Path.of("no-such-shop")), Instant.EPOCH).catalogue();
+    return new Catalogue(services, films, shipped.spots(), shipped.holds(), List.of(), List.of());
   }
 
   private static void service(
@@ -377,10 +321,6 @@ final class Demo {
             vlt < 0 ? OptionalDouble.empty() : OptionalDouble.of(vlt),
             false,
             Optional.ofNullable(finish)));
-  }
-
-  private static void spot(Map<String, Spot> spots, String id, SpotFact... facts) {
-    spots.put(id, new Spot(id, false, Set.of(facts)));
   }
 
   Demo() {}

@@ -63,10 +63,11 @@ class JobFactsTest {
   }
 
   @Test
-  void untilFitsAfterUntilWhereTheShopMustBeAsked() {
-    assertEquals(
-        Optional.of("we have seen the car (come in on Tuesday, December 15, 2 PM)"),
-        new JobFacts(Demo.askUs().view()).value("hold.windows-up.until").map(JobFactsTest::plain));
+  void aVisitIsAFactWhereOneIsPlanned() {
+    JobFacts facts = new JobFacts(Demo.tint().view());
+    assertTrue(facts.has("visit", "planned"));
+    assertEquals(Optional.of("Mon, Jan 4"), facts.value("visit.day").map(JobFactsTest::plain));
+    assertFalse(new JobFacts(Demo.nothingToHold().view()).has("visit", "planned"));
   }
 
   @Test

@@ -26,13 +26,14 @@ class LaterCareTest {
         new Service(
             s.id(), s.inside(), s.film(), s.referencePermeance(), s.spots(), s.guide(), upkeep));
     Catalogue catalogue =
-        new Catalogue(services, had.films(), had.spots(), had.holds(), had.rules());
+        new Catalogue(services, had.films(), had.spots(), had.holds(), had.rules(), had.visits());
     return new JobView(
         view.job(),
         view.shop(),
         catalogue,
         view.place(),
         view.timeline(),
+        view.visit(),
         view.words(),
         view.address(),
         view.token());

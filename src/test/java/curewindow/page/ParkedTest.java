@@ -41,12 +41,14 @@ class ParkedTest {
   }
 
   private static Release moved(Release r, Duration by) {
-    Release.End end =
-        r.end() instanceof Release.AskUs
-            ? new Release.AskUs(r.end().at().plus(by))
-            : new Release.SafeBy(r.end().at().plus(by));
     return new Release(
-        r.hold(), r.kind(), end, r.likely().plus(by), r.because(), r.becauseLikely());
+        r.hold(),
+        r.kind(),
+        r.end().movedTo(r.end().at().plus(by)),
+        r.likely().plus(by),
+        r.because(),
+        r.becauseLikely(),
+        r.waitsFor());
   }
 
   /** Outside a day later, in the shade two days, garages as noted. */
@@ -121,6 +123,7 @@ class ParkedTest {
             view.catalogue(),
             place,
             view.timeline(),
+            view.visit(),
             view.words(),
             view.address(),
             view.token(),
@@ -155,7 +158,8 @@ class ParkedTest {
                             r.end(),
                             r.likely().minusSeconds(7200),
                             r.because(),
-                            r.becauseLikely()))
+                            r.becauseLikely(),
+                            r.waitsFor()))
                 .toList());
     ParkingPlan garage = new ParkingPlan(Parking.GARAGE, Parking.GARAGE);
     assertEquals(Parkings.NONE, Parkings.of(noted, Map.of(garage, sooner)));
@@ -221,17 +225,9 @@ class ParkedTest {
   }
 
   @Test
-  void whereTheShopHasToBeAskedTheTableSaysSo() {
-    Document page = Jsoup.parse(html(outside(Demo.askUs())));
-    assertEquals(
-        "ask us, Wed, Dec 16", plain(page.select("#parking tr").get(2).select("b").first().text()));
-  }
-
-  @Test
   void aCardThatHoldsAsNotedIsTooEarlyForTheSakeOfTheParkingAlone() {
     PrintedDate card =
-        new PrintedDate(
-                "windows-up", Demo.at("2026-12-04T14:00"), Demo.at("2026-12-04T14:00"), true)
+        new PrintedDate("windows-up", Demo.at("2026-12-04T14:00"), Demo.at("2026-12-04T14:00"))
             .slowed(true);
     JobView view = outside(Demo.tint()).withPrinted(List.of(card));
     String said = plain(Jsoup.parse(html(view)).select("main > .card").text());
@@ -244,8 +240,7 @@ class ParkedTest {
   @Test
   void aCardThatIsTooEarlyEvenAsNotedIsNotBlamedOnTheParking() {
     PrintedDate card =
-        new PrintedDate(
-                "windows-up", Demo.at("2026-12-03T14:00"), Demo.at("2026-12-03T14:00"), true)
+        new PrintedDate("windows-up", Demo.at("2026-12-03T14:00"), Demo.at("2026-12-03T14:00"))
             .slowed(true);
     JobView view = outside(Demo.tint()).withPrinted(List.of(card));
     assertTrue(
@@ -258,8 +253,7 @@ class ParkedTest {
     Map<ParkingPlan, Timeline> dates =
         Map.of(new ParkingPlan(Parking.HEATED, Parking.HEATED), later(noted, -24));
     PrintedDate card =
-        new PrintedDate(
-            "windows-up", Demo.at("2026-12-04T14:00"), Demo.at("2026-12-04T14:00"), true);
+        new PrintedDate("windows-up", Demo.at("2026-12-04T14:00"), Demo.at("2026-12-04T14:00"));
     JobView heated = noted.parked(Parkings.of(noted, dates).showing(1));
     Document page = Jsoup.parse(html(heated.withPrinted(List.of(card))));
     assertTrue(page.select(".card, .now .note").isEmpty());

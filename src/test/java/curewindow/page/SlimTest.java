@@ -28,7 +28,8 @@ class SlimTest {
   @ParameterizedTest
   @ValueSource(strings = {"en", "es", "ar"})
   void customersPagesMeanTheSame(String language) {
-    for (Demo demo : List.of(Demo.tint(), Demo.coatedFilm(), Demo.askUs(), Demo.nothingToHold())) {
+    for (Demo demo :
+        List.of(Demo.tint(), Demo.coatedFilm(), Demo.atLimit(), Demo.nothingToHold())) {
       demo.language = language;
       Pages.Both both = WHOLE.both(demo.view(), new Problems());
       same(both.page().orElseThrow());

@@ -3,8 +3,6 @@ package curewindow.page;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import curewindow.cure.Because;
-import curewindow.cure.Driver;
 import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
 import java.time.Instant;
@@ -37,30 +35,23 @@ class StripTest {
     assertEquals("#m-settle", haze.mark());
   }
 
-  /** Where even the middle weather is not enough, no sentence says likely; nor safe, if asked. */
+  /** At the limit and by the season nothing is likely or safe: the list says what is known. */
   @Test
   void theListPromisesNothingWhereNothingIsPromised() {
     Demo demo = Demo.tint();
-    demo.language = "en";
     demo.releases.clear();
-    notDone(demo, "windows-up", HoldKind.HOLD);
-    notDone(demo, "haze", HoldKind.SETTLE);
+    demo.safe("windows-up", HoldKind.HOLD, "2026-12-15T14:00", "2026-12-15T14:00");
+    demo.limit("windows-up", 0.6, "2027-02-20T12:00");
+    Instant spring = Demo.at("2027-06-26T09:00");
+    demo.releases.add(demo.release("haze", HoldKind.SETTLE, new Release.BySeason(spring), spring));
     assertEquals(
         List.of(
-            "Haze is normal: normal until Tuesday, December 15, 2 PM; if it is still there, show"
-                + " us.",
-            "Windows stay up: ask us on Tuesday, December 15, 2 PM before you go ahead."),
+            "Windows stay up: free from Tuesday, December 15, 2 PM, all set about February 20.",
+            "Haze is normal: until about the end of June."),
         new Strip(demo.view())
             .picture().orElseThrow().twin().stream()
                 .map(t -> t.replace('\u00A0', ' ').replace('\u202F', ' '))
                 .toList());
-  }
-
-  private static void notDone(Demo demo, String hold, HoldKind kind) {
-    Instant lookBy = Demo.at("2026-12-15T14:00");
-    Because because =
-        new Because(0, "front-door-glass", Optional.of(Driver.BOND), 48, 70, 2, 1, 6, -6, 0.3);
-    demo.releases.add(new Release(hold, kind, new Release.AskUs(lookBy), lookBy, because, because));
   }
 
   @Test
@@ -79,7 +70,7 @@ class StripTest {
 
   @Test
   void namesOfDaysKeepClearOfEachOther() {
-    for (Demo demo : List.of(Demo.tint(), Demo.coatedFilm(), Demo.askUs())) {
+    for (Demo demo : List.of(Demo.tint(), Demo.coatedFilm(), Demo.atLimit())) {
       double end = -1;
       for (Strip.Day day : new Strip(demo.view()).picture().orElseThrow().days()) {
         double from = number(day.x());

@@ -153,7 +153,8 @@ class CureCasesTest {
     read =
         new ShopRead(
             read.shop(),
-            new Catalogue(c.services(), Map.of("odd", odd), c.spots(), c.holds(), c.rules()),
+            new Catalogue(
+                c.services(), Map.of("odd", odd), c.spots(), c.holds(), c.rules(), c.visits()),
             read.places(),
             Map.of(),
             read.languages(),
@@ -178,7 +179,8 @@ class CureCasesTest {
                 List.of(),
                 List.of("back-glass", "sunroof"),
                 rule.rule()));
-    Catalogue narrow = new Catalogue(c.services(), c.films(), c.spots(), c.holds(), rules);
+    Catalogue narrow =
+        new Catalogue(c.services(), c.films(), c.spots(), c.holds(), rules, c.visits());
     read =
         new ShopRead(
             read.shop(),

@@ -68,6 +68,7 @@ class GoodShopTest {
                 DayOfWeek.MONDAY, List.of(morning, afternoon),
                 DayOfWeek.SATURDAY, List.of(saturday)),
             List.of(LocalDate.of(2026, 12, 25)),
+            Shop.VISIT_WITHIN,
             new HandoutChoice(Handout.HANG_TAG, SheetPaper.LETTER));
     assertEquals(Optional.of(expected), read.shop());
   }

@@ -22,54 +22,53 @@ class StartingCatalogueTest {
 
   /**
    * Starting holds: common practice, no source; entered a second time here, service, hold, need (B
-   * bond, D dry-out, X crosslink), floor and look-by in hours, and where it applies.
+   * bond, D dry-out, X crosslink), floor in hours and limit or horizon in days, and where it
+   * applies.
    */
   private static final String TABLE =
       """
-      tint windows-up B48 24/336 rolls
-      tint hand-wash B48 24/336
-      tint machine-wash B120 48/336
-      tint pressure-wash B120 48/336
-      tint defroster B96+D168 72/720 defroster
-      tint inside-glass B168+D240 168/720
-      tint haze D336 72/1440
-      tint water-pockets D336 72/1440
-      tint inspection D336 336/1440
-      tint demist B96+D240 96/720 windshield
-      paint-film rain B24 12/168
-      paint-film hand-wash B120 72/336
-      paint-film pressure-wash B240 168/504
-      paint-film inspection B240 168/504
-      paint-film machine-wash B336 240/720
-      paint-film water-pockets D240 72/1080
-      paint-film topper B168+D240 168/1080
-      wrap hand-wash B120 72/336
-      wrap pressure-wash B240 168/504
-      wrap inspection B240 168/504
-      wrap machine-wash B336 240/720
-      windshield-film wipers B48 24/336 wipers
-      windshield-film hand-wash B72 48/336
-      windshield-film pressure-wash B240 168/504
-      windshield-film machine-wash B336 240/720
-      windshield-film water-pockets D240 72/1080
-      headlight-film hand-wash B72 48/240
-      headlight-film pressure-wash B240 168/504
-      headlight-film machine-wash B336 240/720
-      fabric-coating keep-dry X24 12/72
-      fabric-coating normal-use X24 12/48
-      fabric-coating wet-clean X168 120/336
-      fabric-coating full-cure X336 168/720
+      tint windows-up B48 24/10 rolls
+      tint hand-wash B24 24/4
+      tint machine-wash B48 48/10
+      tint pressure-wash B48 48/10
+      tint defroster B72+D96 72/14 defroster
+      tint inside-glass B168+D240 168/30
+      tint demist B96+D240 96/30 windshield
+      tint haze D336 72/180
+      tint water-pockets D336 72/180
+      paint-film rain B24 12/2
+      paint-film rinse B24 24/3
+      paint-film hand-wash B96 72/14
+      paint-film pressure-wash B240 168/28
+      paint-film machine-wash B336 240/30
+      paint-film topper B168+D240 168/45
+      paint-film water-pockets D240 72/180
+      wrap rinse B24 24/3
+      wrap hand-wash B96 72/14
+      wrap pressure-wash B240 168/28
+      wrap machine-wash B336 240/30
+      windshield-film wipers B48 24/5 wipers
+      windshield-film hand-wash B72 48/7
+      windshield-film pressure-wash B240 168/28
+      windshield-film machine-wash B336 240/30
+      windshield-film water-pockets D240 72/180
+      headlight-film hand-wash B72 48/7
+      headlight-film pressure-wash B240 168/28
+      headlight-film machine-wash B336 240/30
+      fabric-coating seats X12 4/1
+      fabric-coating wet-clean X96 120/14
       """;
 
   /** The same for each coating on the outside. */
   private static final String OUTSIDE_COATING =
       """
-      keep-dry X24 12/72
-      hand-wash X168 120/336
-      pressure-wash X240 168/504
-      machine-wash X240 168/504
-      topper X336 168/720
-      full-cure X336 168/720
+      keep-dry X24 12/3
+      rinse X36 24/5
+      hand-wash X96 120/14
+      pressure-wash X168 168/21
+      machine-wash X168 168/21
+      topper X336 168/45
+      full-cure X336 168/45
       """;
 
   /** Later care: common practice, no source. Service, yearly check, months to top up, years. */
@@ -118,7 +117,7 @@ class StartingCatalogueTest {
             .map(d -> letter(d) + number(r.rule().need().get(d)))
             .collect(Collectors.joining("+"));
     String where = r.fact().map(SpotFact::id).orElse(r.spots().isEmpty() ? "" : r.spots().get(0));
-    String hours = number(r.rule().floorHours()) + "/" + number(r.rule().lookByHours());
+    String hours = number(r.rule().floorHours()) + "/" + number(r.rule().limitHours() / 24);
     return String.join(" ", r.service(), r.rule().hold(), need, hours, where).strip();
   }
 
@@ -135,10 +134,9 @@ class StartingCatalogueTest {
   }
 
   @Test
-  void settlesAndVisitsAreToldFromHolds() {
+  void settlesAreToldFromHolds() {
     assertEquals(HoldKind.SETTLE, CATALOGUE.holds().get("haze").kind());
     assertEquals(HoldKind.SETTLE, CATALOGUE.holds().get("water-pockets").kind());
-    assertEquals(HoldKind.VISIT, CATALOGUE.holds().get("inspection").kind());
     assertEquals(1, CATALOGUE.holds().get("windows-up").rank());
     long ranks = CATALOGUE.holds().values().stream().map(Hold::rank).distinct().count();
     assertEquals(CATALOGUE.holds().size(), ranks);

@@ -40,20 +40,20 @@ class PrintedDatesTest {
             K-7,windows-up,safe-by,2026-12-05T09:00-08:00,2026-11-29
             K-7,hand-wash,ask-us,2026-11-30T09:00-08:00,2026-11-25
             K-7,hand-wash,safe-by,2026-12-02T09:00-08:00,2026-11-26
-            K-7,rain,ask-us,2026-12-02T09:00-08:00,2026-11-26
+            K-7,rain,at-limit,2026-12-02T09:00-08:00,2026-11-26
             """);
     assertEquals(
         List.of(
-            date("hand-wash", "2026-11-30T17:00:00Z", "2026-12-02T17:00:00Z", true),
-            date("rain", "2026-12-02T17:00:00Z", "2026-12-02T17:00:00Z", false),
-            date("windows-up", "2026-12-03T22:00:00Z", "2026-12-01T17:00:00Z", true)),
+            date("hand-wash", "2026-12-02T17:00:00Z", "2026-12-02T17:00:00Z"),
+            date("rain", "2026-12-02T17:00:00Z", "2026-12-02T17:00:00Z"),
+            date("windows-up", "2026-12-03T22:00:00Z", "2026-12-01T17:00:00Z")),
         dates);
     assertFalse(dates.get(2).isOnFirstCard());
     assertTrue(dates.get(1).isOnFirstCard());
   }
 
-  private static PrintedDate date(String hold, String card, String earliest, boolean promised) {
-    return new PrintedDate(hold, Instant.parse(card), Instant.parse(earliest), promised);
+  private static PrintedDate date(String hold, String card, String earliest) {
+    return new PrintedDate(hold, Instant.parse(card), Instant.parse(earliest));
   }
 
   @Test
@@ -73,7 +73,7 @@ class PrintedDatesTest {
           job,hold,date                                  | 1 | the first line
           X,rain,safe-by,2026-12-03T14:00-08:00,2026-11-25 | 1 | the first line
           ^X,rain,safe-by,2026-12-03T14:00-08:00         | 2 | 4 fields
-          ^X,rain,sure,2026-12-03T14:00-08:00,2026-11-25 | 2 | neither safe-by nor ask-us
+          ^X,rain,sure,2026-12-03T14:00-08:00,2026-11-25 | 2 | none of safe-by, at-limit, by-season
           ^X,rain,safe-by,2026-12-03,2026-11-25          | 2 | "2026-12-03" is not a date
           ^X,rain,safe-by,2026-12-03T14:00-08:00,today   | 2 | "today" is not a date
           ^X,rain,ask-us,2026-12-03T14:00-08:00,2026-11-25~"X,rain | 3 | 1 fields

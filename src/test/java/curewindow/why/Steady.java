@@ -81,6 +81,7 @@ final class Steady {
             of.catalogue(),
             PLACE,
             model.timeline(curing),
+            Optional.empty(),
             of.words(),
             of.address(),
             of.token());

@@ -1,0 +1,60 @@
+package curewindow.page;
+
+import curewindow.shop.OpenHours;
+import curewindow.told.Visit;
+import curewindow.words.Words;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** How a job's visit is told: as an invitation for any open day from one on, or for a photo. */
+public final class VisitWords {
+
+  private VisitWords() {}
+
+  /**
+   * The invitation.
+   *
+   * @param view the job, in the language that is to be spoken
+   * @return a sentence with its day; empty where the shop need not see the car
+   */
+  public static Optional<String> invitation(JobView view) {
+    return view.visit().map(visit -> invitation(visit, view));
+  }
+
+  private static String invitation(Visit visit, JobView view) {
+    Words words = view.words();
+    List<OpenHours> hours =
+        view.shop().opening().getOrDefault(visit.day().getDayOfWeek(), List.of());
+    Map<String, String> facts =
+        Map.of(
+            "day", shortDay(visit.day(), view),
+            "hours", new Contact(view.shop(), words).open(visit.day().getDayOfWeek()));
+    String key = visit.byPhoto() ? "photo" : hours.isEmpty() ? "day" : "hours";
+    return words.text("page.visit." + key, facts);
+  }
+
+  /**
+   * What the visit is, in few words.
+   *
+   * @param visit the visit
+   * @param words the words of any language
+   * @return such as {@code Come in for a look}
+   */
+  public static String title(Visit visit, Words words) {
+    return words.text(visit.byPhoto() ? "page.visit.title-photo" : "page.visit.title");
+  }
+
+  /**
+   * The day of a visit in few letters.
+   *
+   * @param day the day, by the shop's clock
+   * @param view the job
+   * @return such as {@code Mon, Dec 7}
+   */
+  public static String shortDay(LocalDate day, JobView view) {
+    var zone = view.shop().zone();
+    return view.words().shortDay(day.atStartOfDay(zone).toInstant(), zone);
+  }
+}

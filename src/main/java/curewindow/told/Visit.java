@@ -1,0 +1,122 @@
+package curewindow.told;
+
+import curewindow.cure.Release;
+import curewindow.cure.Timeline;
+import curewindow.shop.FittedItem;
+import curewindow.shop.Job;
+import curewindow.shop.OpenDays;
+import curewindow.shop.Shop;
+import curewindow.shop.VisitRule;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * The one day on which the shop would like to see a car, an invitation: any open day from then on
+ * will do.
+ *
+ * @param day the first day, by the shop's clock; the shop is open on it
+ * @param services ids of the services that are looked at on that day
+ * @param byPhoto whether the car lives so far away that a photo will do
+ */
+public record Visit(LocalDate day, List<String> services, boolean byPhoto) {
+
+  /** Refuses missing parts. */
+  public Visit {
+    Objects.requireNonNull(day, "day");
+    services = List.copyOf(services);
+  }
+
+  /** When a service would like to be looked at, as days. */
+  private record Wish(String service, LocalDate earliest, LocalDate best, LocalDate latest) {
+
+    boolean suits(LocalDate day) {
+      return !day.isBefore(earliest) && !day.isAfter(latest);
+    }
+
+    long away(LocalDate day) {
+      return Math.abs(ChronoUnit.DAYS.between(best, day));
+    }
+  }
+
+  /**
+   * The visit of a job: the open day after pickup that suits most of its services, of those the one
+   * nearest to the days they like best, the earlier of two.
+   *
+   * @param job the job
+   * @param rules when the shop would like to look at its work
+   * @param dates the job's dates
+   * @param shop the shop
+   * @param byPhoto whether the car lives too far away to come
+   * @return the visit, or empty where no service has one or the shop is not open in time
+   */
+  public static Optional<Visit> of(
+      Job job, List<VisitRule> rules, Timeline dates, Shop shop, boolean byPhoto) {
+    List<Wish> wishes = wishes(job, rules, dates, shop);
+    LocalDate pickup = day(job.pickup(), shop);
+    OpenDays open = new OpenDays(shop);
+    return days(wishes)
+        .filter(day -> day.isAfter(pickup) && open.isOpen(day))
+        .min(
+            Comparator.comparingLong((LocalDate day) -> -suited(wishes, day).size())
+                .thenComparingLong(
+                    day -> suited(wishes, day).stream().mapToLong(w -> w.away(day)).sum())
+                .thenComparing(day -> day))
+        .map(day -> new Visit(day, services(suited(wishes, day)), byPhoto));
+  }
+
+  private static List<Wish> wishes(Job job, List<VisitRule> rules, Timeline dates, Shop shop) {
+    List<Wish> wishes = new ArrayList<>();
+    for (FittedItem item : job.items()) {
+      for (VisitRule rule : rules) {
+        if (rule.service().equals(item.service())) {
+          wishes.add(wish(rule, day(item.finished(), shop), dates, shop));
+        }
+      }
+    }
+    return wishes.stream().distinct().toList();
+  }
+
+  private static Wish wish(VisitRule rule, LocalDate finished, Timeline dates, Shop shop) {
+    LocalDate latest = finished.plusDays(rule.latest());
+    LocalDate settled =
+        rule.looksAt().stream()
+            .flatMap(hold -> dates.of(hold).stream())
+            .map(Release::likely)
+            .map(at -> day(at, shop).plusDays(1))
+            .max(Comparator.naturalOrder())
+            .orElse(finished);
+    LocalDate best = finished.plusDays(rule.best());
+    LocalDate after = settled.isAfter(best) ? settled : best;
+    return new Wish(
+        rule.service(),
+        finished.plusDays(rule.earliest()),
+        after.isAfter(latest) ? latest : after,
+        latest);
+  }
+
+  private static Stream<LocalDate> days(List<Wish> wishes) {
+    return wishes.stream()
+        .flatMap(w -> w.earliest().datesUntil(w.latest().plusDays(1)))
+        .distinct()
+        .sorted();
+  }
+
+  private static List<Wish> suited(List<Wish> wishes, LocalDate day) {
+    return wishes.stream().filter(w -> w.suits(day)).toList();
+  }
+
+  private static List<String> services(List<Wish> wishes) {
+    return wishes.stream().map(Wish::service).distinct().toList();
+  }
+
+  private static LocalDate day(Instant at, Shop shop) {
+    return at.atZone(shop.zone()).toLocalDate();
+  }
+}
