@@ -78,12 +78,18 @@ final class WhyData {
   private List<Map<String, Object>> items() {
     List<Map<String, Object>> items = new ArrayList<>();
     for (FittedItem item : view.job().items()) {
-      items.add(
+      Map<String, Object> data =
           ordered(
               "service", item.service(),
               "film", item.film(),
               "spots", item.spots(),
-              "finished", WayData.local(item.finished(), zone)));
+              "finished", WayData.local(item.finished(), zone));
+      data.put(
+          "lamp",
+          item.lamp()
+              .map(l -> ordered("surfaceC", l.surface(), "minutes", l.minutes()))
+              .orElse(null));
+      items.add(data);
     }
     return items;
   }
@@ -113,6 +119,7 @@ final class WhyData {
         "spot", because.spot(),
         "driver", because.driver().map(d -> d.id()).orElse("floor"),
         "referenceHours", WayData.rounded(because.needHours()),
+        "lampReferenceHours", WayData.rounded(because.lampHours()),
         "realHours", WayData.rounded(because.realHours()),
         "bayHours", WayData.rounded(because.bayHours()),
         "meanAirC", WayData.rounded(because.meanAir()),

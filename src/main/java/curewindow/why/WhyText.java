@@ -113,6 +113,10 @@ final class WhyText {
           names.film(item),
           spots,
           names.when(item.finished()));
+      item.lamp()
+          .ifPresent(
+              l ->
+                  lines.say(2, "under the lamp: %.0f minutes at %.0f C", l.minutes(), l.surface()));
     }
   }
 
@@ -167,9 +171,16 @@ final class WhyText {
       lines.say(
           4,
           "%.1f reference hours at %.3f an hour = %s",
-          because.needHours(),
+          because.needHours() - because.lampHours(),
           because.meanRate(),
           real(because));
+    }
+    if (because.lampHours() > 0) {
+      lines.say(
+          4,
+          "the lamp gave %.1f of the %.1f reference hours needed",
+          because.lampHours(),
+          because.needHours());
     }
     lines.say(
         4,
