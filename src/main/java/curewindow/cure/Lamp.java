@@ -12,12 +12,6 @@ import java.util.Map;
  */
 public record Lamp(double surface, double minutes) {
 
-  /** The least surface temperature, degrees Celsius. */
-  public static final double COOLEST = 30;
-
-  /** The highest surface temperature, degrees Celsius. */
-  public static final double HOTTEST = 100;
-
   /** The shortest time, minutes. */
   public static final double SHORTEST = 1;
 
@@ -28,7 +22,7 @@ public record Lamp(double surface, double minutes) {
 
   /** Refuses numbers that are not finite or out of range, by name. */
   public Lamp {
-    if (!(surface >= COOLEST && surface <= HOTTEST)) {
+    if (!(surface >= Bay.COOLEST_LAMP && surface <= Bay.HOTTEST_LAMP)) {
       throw new IllegalArgumentException("surface " + surface + " is not within 30 to 100");
     }
     if (!(minutes >= SHORTEST && minutes <= LONGEST)) {

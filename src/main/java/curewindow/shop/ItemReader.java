@@ -1,5 +1,6 @@
 package curewindow.shop;
 
+import curewindow.cure.Bay;
 import curewindow.cure.Lamp;
 import curewindow.shop.Node.Leaf;
 import java.time.Instant;
@@ -103,7 +104,8 @@ final class ItemReader {
 
   private static Optional<Lamp> lamp(Fields f) {
     Optional<Fields> lamp = f.fields("lamp", LAMP);
-    Optional<Double> surface = lamp.flatMap(l -> l.number("surface", Lamp.COOLEST, Lamp.HOTTEST));
+    Optional<Double> surface =
+        lamp.flatMap(l -> l.number("surface", Bay.COOLEST_LAMP, Bay.HOTTEST_LAMP));
     Optional<Double> minutes = lamp.flatMap(l -> l.number("minutes", Lamp.SHORTEST, Lamp.LONGEST));
     return surface.flatMap(s -> minutes.map(m -> new Lamp(s, m)));
   }

@@ -59,6 +59,12 @@ class CureValuesTest {
   }
 
   @ParameterizedTest
+  @ValueSource(doubles = {Double.NaN, 29.9, 100.1})
+  void refusesAbsurdLamps(double surface) {
+    refused("lamp", () -> new Bay(21, 50, surface));
+  }
+
+  @ParameterizedTest
   @ValueSource(doubles = {Double.NaN, -1, Double.POSITIVE_INFINITY})
   void refusesAbsurdLampDoses(double hours) {
     Map<Driver, Double> lamp = Map.of(Driver.BOND, hours);

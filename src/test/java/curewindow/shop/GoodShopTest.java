@@ -63,7 +63,7 @@ class GoodShopTest {
             "es",
             Optional.of(Units.METRIC),
             "mill-creek",
-            new Bay(19.5, 60),
+            new Bay(19.5, 60, 55),
             52_000,
             Map.of(
                 DayOfWeek.MONDAY, List.of(morning, afternoon),
