@@ -172,22 +172,9 @@ class ObservedWeatherTest {
     assertTrue(said.contains("is not a time like 2026-11-25T14:30-08:00"), said);
   }
 
-  @Test
-  void aVisitThatWasMissedIsStillWorthACall() throws IOException {
-    press();
-    days(11, -25, -30);
-    press();
-    run("due", "--shop", shop, "--at", "2026-11-27T08:00-08:00");
-    assertTrue(said.contains("now come in on "), said);
-    run("due", "--shop", shop, "--at", "2026-12-20T08:00-08:00");
-    assertTrue(said.contains("now come in on "), "after the look-by: " + said);
-    run("due", "--shop", shop, "--at", "2027-03-25T08:00-08:00");
-    assertTrue(said.contains("Nobody to call"), said);
-  }
-
   /**
-   * The clock of the machine tells the day that is written beside a date, which hours are over and
-   * which visits; it must not change anything else.
+   * The clock of the machine tells the day that is written beside a date, and which hours are over;
+   * it must not change anything else.
    */
   @Test
   void pressingAgainChangesNothing() throws IOException {
@@ -246,22 +233,6 @@ class ObservedWeatherTest {
     assertTrue(page.select("tr[data-hold=rain]").isEmpty(), "keeping it dry says it all");
     assertTrue(
         OffsetDateTime.parse(page.select(".answer time").first().attr("datetime")).isAfter(pickup));
-  }
-
-  /** The page names the day to come in until that time is over by the press's clock. */
-  @Test
-  void whoMissedTheVisitIsToCall() throws IOException {
-    press();
-    days(11, -25, -30);
-    press();
-    String first = page(JOB).selectFirst("main").child(0).text();
-    assertTrue(first.contains("come and see us on"), first);
-    clock = at("2026-12-20T08:00-08:00");
-    press();
-    String then = page(JOB).selectFirst("main").child(0).text();
-    assertTrue(then.startsWith("The card says "), then);
-    assertTrue(then.contains("call us before you go ahead"), then);
-    assertFalse(then.contains("come and see us on"), then);
   }
 
   /** A day of the week is over by the clock; the rest was typed from a forecast. */
