@@ -26,6 +26,7 @@ record Claim(
     long limit) {
 
   private static final Driver[] DRIVERS = Driver.values();
+  private static final double[] NO_LAMP = new double[DRIVERS.length];
 
   /** Four hundred days, in seconds. */
   private static final long FAR = 400L * 86_400;
@@ -115,6 +116,9 @@ record Claim(
   }
 
   private static double[] lamp(CureItem item, double[] needs) {
+    if (item.lamp().isEmpty()) {
+      return NO_LAMP;
+    }
     double[] lamp = new double[needs.length];
     item.lamp().forEach((d, hours) -> lamp[d.ordinal()] = Math.min(hours, needs[d.ordinal()]));
     return lamp;
