@@ -30,10 +30,10 @@ public record Doubt(double warmth, double dryness, double sun) {
   public static final Doubt OF_BUILT_IN = new Doubt(1.7, 0.16, 0.14);
 
   /** What every 100 km beyond {@link #NEAR_KM} add, the variances being summed up. */
-  private static final Doubt OF_100_KM = new Doubt(1.3, 0.08, 0.06);
+  private static final Doubt OF_100_KM = new Doubt(1.4, 0.09, 0.07);
 
   /** What the first km of height between adds; two add twice as much. */
-  private static final Doubt OF_KM_HIGHER = new Doubt(1.8, 0.15, 0.06);
+  private static final Doubt OF_KM_HIGHER = new Doubt(2.2, 0.2, 0.07);
 
   /** Damp air's depression is in doubt as if it were wider by this, K. */
   static final double LEAST_DEPRESSION = 4;

@@ -45,14 +45,14 @@ class DoubtTest {
     assertTrue(message.startsWith(name + " "), message);
   }
 
-  /** Variances add up: 1.7 K in town, 1.3 K for each 100 km beyond 50, 1.8 K a km of height. */
+  /** Variances add up: 1.7 K in town, 1.4 K for 100 km beyond 50, 2.2 K a km of height. */
   @Test
   void growsWithTheWay() {
     assertEquals(Doubt.OF_BUILT_IN, Doubt.OF_BUILT_IN.away(50, 0));
     Doubt far = Doubt.OF_BUILT_IN.away(150, -1000);
-    assertEquals(Math.sqrt(1.7 * 1.7 + 1.3 * 1.3 + 1.8 * 1.8), far.warmth(), 1e-12);
-    assertEquals(Math.sqrt(0.16 * 0.16 + 0.08 * 0.08 + 0.15 * 0.15), far.dryness(), 1e-12);
-    assertEquals(Math.sqrt(0.14 * 0.14 + 0.06 * 0.06 + 0.06 * 0.06), far.sun(), 1e-12);
+    assertEquals(Math.sqrt(1.7 * 1.7 + 1.4 * 1.4 + 2.2 * 2.2), far.warmth(), 1e-12);
+    assertEquals(Math.sqrt(0.16 * 0.16 + 0.09 * 0.09 + 0.2 * 0.2), far.dryness(), 1e-12);
+    assertEquals(Math.sqrt(0.14 * 0.14 + 0.07 * 0.07 + 0.07 * 0.07), far.sun(), 1e-12);
     assertEquals(Doubt.OF_BUILT_IN.away(400, 3000), Doubt.OF_BUILT_IN.away(20_000, 6000));
   }
 
