@@ -139,7 +139,8 @@ final class PlaceReader {
             typed.zone().orElseThrow(),
             file.weather().normals(),
             typed.source().orElse(WeatherFiles.source(f, file)),
-            Optional.of(file.weather())),
+            Optional.of(file.weather()),
+            file.doubtAt(latitude, longitude, height)),
         f,
         "weather-file");
   }
