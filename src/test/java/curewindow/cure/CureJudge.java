@@ -175,7 +175,7 @@ final class CureJudge {
     return new Verdict(place.name(), asked.hold(), trueHours, promisedHours, likelyHours);
   }
 
-  /** Look-bys are opened up, as the model is to be judged and not they. */
+  /** Limits are opened up, as the model is to be judged and not they. */
   private static CureCase job(Place place, StartingHolds hold, ParkingPlan parking, Instant start) {
     HoldRule rule = hold.rule();
     HoldRule open = new HoldRule(rule.hold(), rule.kind(), rule.need(), rule.floorHours(), 12_000);
@@ -241,7 +241,7 @@ final class CureJudge {
     double[] beyond = new double[SEASONS.size()];
     double[] all = new double[SEASONS.size()];
     for (Verdict v : verdicts) {
-      double limit = v.hold().rule().lookByHours();
+      double limit = v.hold().rule().limitHours();
       for (int i = 0; i < v.promises().length; i++) {
         // The first start is on January 2, so a start's month is 12 times its share of the year.
         int season = (12 * i / v.promises().length + 1) / 3 % SEASONS.size();
