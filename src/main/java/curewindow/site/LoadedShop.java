@@ -192,21 +192,29 @@ public final class LoadedShop {
    * @return the view
    */
   public JobView view(Job job, String token) {
+    JobView view = view(job, token, job.language());
+    return withCards(view, printed.map(p -> p.of(job.id())).orElse(List.of()));
+  }
+
+  /** A job with its dates in English, for the shop itself; it shows no address. */
+  JobView english(Job job) {
+    return view(job, "0", WordsLibrary.FALLBACK);
+  }
+
+  private JobView view(Job job, String token, String language) {
     Shop shop = read.shop().orElseThrow();
     URI address = shop.address().resolve(PagePaths.folder(token));
     Timeline dates = curing.timeline(cureCase(job));
-    JobView view =
-        new JobView(
-            job,
-            shop,
-            read.catalogue(),
-            place(job),
-            dates,
-            Visit.of(job, read.catalogue().visits(), dates, shop, isFar(job, shop)),
-            words.of(job.language()),
-            address,
-            token);
-    return withCards(view, printed.map(p -> p.of(job.id())).orElse(List.of()));
+    return new JobView(
+        job,
+        shop,
+        read.catalogue(),
+        place(job),
+        dates,
+        Visit.of(job, read.catalogue().visits(), dates, shop, isFar(job, shop)),
+        words.of(language),
+        address,
+        token);
   }
 
   /**
