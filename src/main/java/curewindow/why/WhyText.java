@@ -32,6 +32,7 @@ final class WhyText {
 
   String text() {
     trial();
+    Summary.say(grounds, look, lines);
     heading();
     List<Release> shown =
         view.timeline().releases().stream().filter(r -> look.shows(r.hold())).toList();
@@ -76,22 +77,7 @@ final class WhyText {
 
   private void heading() {
     CureCase curing = grounds.curing();
-    lines.say(0, "Job %s, %s", view.job().id(), view.job().car().text());
-    lines.say(
-        0,
-        "Place: %s (%.2f, %.2f, %.0f m, %s)",
-        view.place().name(),
-        view.place().latitude(),
-        view.place().longitude(),
-        view.place().height(),
-        view.place().zone());
     lines.say(0, "Weather: %s", view.place().source());
-    lines.say(
-        0,
-        "Parking: %s by day, %s by night; %s paint",
-        curing.parking().day().id(),
-        curing.parking().night().id(),
-        curing.paint().id());
     lines.say(
         0,
         "In the bay (%.0f C, %.0f %% RH) until pickup, %s",
