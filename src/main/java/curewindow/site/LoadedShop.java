@@ -7,7 +7,6 @@ import curewindow.cure.CureCase;
 import curewindow.cure.Curing;
 import curewindow.cure.Timeline;
 import curewindow.guide.GuideLibrary;
-import curewindow.handout.HandoutPress;
 import curewindow.page.JobView;
 import curewindow.page.PrintedDate;
 import curewindow.problem.Problem;
@@ -192,8 +191,7 @@ public final class LoadedShop {
    * @return the view
    */
   public JobView view(Job job, String token) {
-    JobView view = view(job, token, job.language());
-    return withCards(view, printed.map(p -> p.of(job.id())).orElse(List.of()));
+    return withCards(view(job, token, job.language()));
   }
 
   /** A job with its dates in English, for the shop itself; it shows no address. */
@@ -217,18 +215,9 @@ public final class LoadedShop {
         token);
   }
 
-  /**
-   * What the customer of a job is told by its cards, the one of this press among them. They are all
-   * for the parking that the shop noted.
-   */
-  List<PrintedDate> cards(JobView noted) {
-    return printed
-        .map(p -> p.with(noted, HandoutPress.dates(noted, noted.shop().handout().as())))
-        .orElse(List.of());
-  }
-
-  /** A job with what its cards say. */
-  JobView withCards(JobView view, List<PrintedDate> cards) {
+  /** A job with what the cards say that were handed over; they are for the noted parking. */
+  JobView withCards(JobView view) {
+    List<PrintedDate> cards = printed.map(p -> p.of(view.job().id())).orElse(List.of());
     return read.observed().containsKey(view.job().place())
         ? Slowed.mark(view, cards, () -> unmeasured.timeline(cureCase(view.job())))
         : view.withPrinted(cards);
@@ -242,7 +231,7 @@ public final class LoadedShop {
         > shop.visitWithin();
   }
 
-  /** Whether a card of a job was made. */
+  /** Whether a card of a job was handed over. */
   boolean hasCard(Job job) {
     return printed.filter(p -> !p.of(job.id()).isEmpty()).isPresent();
   }
@@ -281,7 +270,7 @@ public final class LoadedShop {
   }
 
   /**
-   * Whether the shop folder remembers what stands on cards.
+   * Whether the shop folder remembers what stands on cards that were handed over.
    *
    * @return true where it has the file of printed dates
    */

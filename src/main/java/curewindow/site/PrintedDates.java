@@ -20,9 +20,9 @@ import java.util.TreeMap;
 
 /**
  * The dates that stand on cards, so that none of them ever silently becomes unsafe. A date counts
- * as printed when a file with its card was made, by a press or by itself. Rows are added where a
- * date is new or differs from the last one, and never changed: the first row of a hold is what was
- * printed first, its last row what was printed last.
+ * as printed when its card was made to be handed over, which the command {@code card} does. Rows
+ * are added where a date is new or differs from the last one, and never changed: the first row of a
+ * hold is what was printed first, its last row what was printed last.
  *
  * <p>The file is {@code printed-dates.csv} in the shop folder, with the columns {@code job}, {@code
  * hold}, {@code state} ({@code safe-by}, {@code at-limit} or {@code by-season}), {@code date} and
@@ -118,7 +118,7 @@ final class PrintedDates {
   }
 
   /**
-   * What the customer of a job was told, by the first card and by pages and cards since.
+   * What the customer of a job was told, by the first card and by those since.
    *
    * @param job the job's id
    * @return one date for each hold, by hold
@@ -173,21 +173,6 @@ final class PrintedDates {
       return LIMIT;
     }
     return end instanceof Release.BySeason ? SEASON : SAFE;
-  }
-
-  /**
-   * What the customer of a job was told, once a card with given dates is made too. Nothing is
-   * added.
-   *
-   * @param view the job
-   * @param dates the releases on its card
-   * @return one date for each hold, by hold
-   */
-  List<PrintedDate> with(JobView view, List<Release> dates) {
-    PrintedDates then = new PrintedDates(file, new ArrayList<>(rows));
-    then.rows.removeIf(r -> !r.job().equals(view.job().id()));
-    then.add(view, dates, LocalDate.EPOCH);
-    return then.of(view.job().id());
   }
 
   /**
