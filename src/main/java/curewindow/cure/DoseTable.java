@@ -283,7 +283,7 @@ final class DoseTable {
     Stretch in = stretch(end - 1);
     double before = in.until(end - 1, member);
     double gain = in.until(end, member) - before;
-    double part = gain > 0 ? Math.min(1, Math.max(0, (sum - before) / gain)) : 1;
+    double part = sum <= before ? 0 : gain > 0 ? Math.min(1, (sum - before) / gain) : 1;
     return second(end - 1) + (long) Math.ceil(part * 3600 - 0.001);
   }
 }

@@ -1,5 +1,6 @@
 package curewindow.cure;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Objects;
 import java.util.Optional;
@@ -98,7 +99,10 @@ public record Release(
   public record AtLimit(Instant at, double share, Instant full) implements End {
 
     /** From this share on nobody can tell the difference; common practice, no source. */
-    private static final double AS_GOOD_AS_ALL = 0.95;
+    private static final double AS_GOOD_AS_ALL = 0.9;
+
+    /** Nobody needs to be careful for a shorter time; common practice, no source. */
+    private static final Duration AS_GOOD_AS_NOW = Duration.ofDays(2);
 
     /** Refuses a share that is not within 0 to 1. */
     public AtLimit {
@@ -115,10 +119,10 @@ public record Release(
     /**
      * Whether something is left to be careful with.
      *
-     * @return false where the median weather is as good as enough
+     * @return false where in the median weather it is as good as set, or will be within two days
      */
     public boolean isGentle() {
-      return share < AS_GOOD_AS_ALL;
+      return share < AS_GOOD_AS_ALL && full.isAfter(at.plus(AS_GOOD_AS_NOW));
     }
   }
 

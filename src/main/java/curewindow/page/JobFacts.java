@@ -82,7 +82,8 @@ public final class JobFacts implements GuideFacts {
   private Optional<String> hold(String id, String what) {
     Optional<Release> release = view.timeline().of(id);
     return switch (what) {
-      case "until" -> release.map(new When(view)::dayAndTime);
+      case "until" ->
+          release.map(r -> words.text("page.until", Map.of("when", new When(view).dayAndTime(r))));
       case "likely" ->
           release.filter(r -> r.becauseLikely().isMet()).map(r -> words.day(r.likely(), zone));
       case "day" -> release.map(new When(view)::day);

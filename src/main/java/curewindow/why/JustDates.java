@@ -8,8 +8,10 @@ import de.siegmar.fastcsv.writer.LineDelimiter;
 import java.io.StringWriter;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** The dates of some jobs without their reasons: to look at, and for other programs. */
 public final class JustDates {
@@ -82,7 +84,7 @@ public final class JustDates {
     CsvWriter csv = CsvWriter.builder().bufferSize(0).lineDelimiter(LineDelimiter.LF).build(text);
     csv.writeRecord(NAMES);
     for (Map<String, Object> row : rows()) {
-      csv.writeRecord(NAMES.stream().map(n -> row.getOrDefault(n, "").toString()).toList());
+      csv.writeRecord(NAMES.stream().map(n -> Objects.toString(row.get(n), "")).toList());
     }
     return text.toString();
   }
@@ -107,14 +109,12 @@ public final class JustDates {
 
   private static Map<String, Object> row(JobView view, Release release) {
     ZoneId zone = view.timeline().zone();
-    Map<String, Object> row =
-        WhyData.ordered(
-            "job", view.job().id(),
-            "hold", release.hold(),
-            "kind", release.kind().id(),
-            "state", Naming.state(release),
-            "at", WayData.local(release.end().at(), zone),
-            "likely", WayData.local(release.likely(), zone));
+    Map<String, Object> row = empty(view);
+    row.put("hold", release.hold());
+    row.put("kind", release.kind().id());
+    row.put("state", Naming.state(release));
+    row.put("at", WayData.local(release.end().at(), zone));
+    row.put("likely", WayData.local(release.likely(), zone));
     if (release.end() instanceof Release.AtLimit limit) {
       row.put("share", WayData.rounded(limit.share()));
       row.put("full", WayData.local(limit.full(), zone));
@@ -124,14 +124,18 @@ public final class JustDates {
   }
 
   private static Map<String, Object> row(JobView view, Visit visit) {
-    return WhyData.ordered(
-        "job",
-        view.job().id(),
-        "kind",
-        "visit",
-        "state",
-        visit.byPhoto() ? "photo" : "come-in",
-        "day",
-        visit.day().toString());
+    Map<String, Object> row = empty(view);
+    row.put("kind", "visit");
+    row.put("state", visit.byPhoto() ? "photo" : "come-in");
+    row.put("day", visit.day().toString());
+    return row;
+  }
+
+  /** All names, so that every row has them; those without a value are null. */
+  private static Map<String, Object> empty(JobView view) {
+    Map<String, Object> row = new LinkedHashMap<>();
+    NAMES.forEach(name -> row.put(name, null));
+    row.put("job", view.job().id());
+    return row;
   }
 }

@@ -66,8 +66,8 @@ final class Naming {
 
   /** What the published end of a hold means; the time follows. */
   static String verdict(Release release) {
-    if (release.end() instanceof Release.AtLimit) {
-      return "at the limit, gently from";
+    if (release.end() instanceof Release.AtLimit limit) {
+      return limit.isGentle() ? "at the limit, gently from" : "at the limit,";
     }
     if (release.end() instanceof Release.BySeason) {
       return "by the season, in the median weather";

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** The explanation as names and values, as {@code docs/why.md} describes them. */
 final class WhyData {
@@ -96,11 +97,13 @@ final class WhyData {
             "state", Naming.state(release),
             "end", WayData.local(release.end().at(), zone),
             "likely", WayData.local(release.likely(), zone));
-    if (release.end() instanceof Release.AtLimit limit) {
-      hold.put("share", WayData.rounded(limit.share()));
-      hold.put("full", WayData.local(limit.full(), zone));
-    }
-    release.waitsFor().ifPresent(other -> hold.put("waitsForHold", other));
+    Optional<Release.AtLimit> limit =
+        Optional.of(release.end())
+            .filter(Release.AtLimit.class::isInstance)
+            .map(Release.AtLimit.class::cast);
+    hold.put("share", limit.map(l -> WayData.rounded(l.share())).orElse(null));
+    hold.put("full", limit.map(l -> WayData.local(l.full(), zone)).orElse(null));
+    hold.put("waitsForHold", release.waitsFor().orElse(null));
     hold.put("because", because(release.because()));
     hold.put("becauseLikely", because(release.becauseLikely()));
     hold.putAll(new WayData(zone).of(grounds.accounts().apply(release.hold())));

@@ -114,11 +114,12 @@ final class WhyText {
     lines.say(0, "%s", names.hold(release.hold()));
     lines.say(2, "%s %s", Naming.verdict(release), names.end(release));
     if (release.end() instanceof Release.AtLimit limit) {
+      boolean later = limit.full().isAfter(limit.at());
       lines.say(
           2,
-          "by then %.0f %% set in the median weather, fully about %s",
+          "by then %.0f %% set in the median weather%s",
           100 * limit.share(),
-          names.when(limit.full()));
+          later ? ", fully about " + names.when(limit.full()) : "");
     } else if (release.end() instanceof Release.SafeBy) {
       lines.say(2, "likely %s", names.when(release.likely()));
     }

@@ -62,7 +62,7 @@ final class CareCalendarTest {
     JobView view = SampleJobs.tinted().view();
     List<VEvent> events = events(CareCalendar.text(view));
     int holds = view.timeline().releases().size();
-    assertEquals(holds + LaterCare.of(view).size(), events.size());
+    assertEquals(holds + 1 + LaterCare.of(view).size(), events.size(), "and the visit");
     for (int i = 0; i < holds; i++) {
       Release release = view.timeline().releases().get(i);
       assertEquals(release.end().at(), start(events.get(i)));
@@ -123,7 +123,7 @@ final class CareCalendarTest {
   }
 
   @Test
-  void windowsAndVisitsRingTheRestStaysSilent() throws Exception {
+  void whatPeoplePlanByRingsTheRestStaysSilent() throws Exception {
     JobView view = SampleJobs.tinted().view();
     Set<String> ringing = new TreeSet<>();
     for (Release r : view.timeline().releases()) {
@@ -140,7 +140,8 @@ final class CareCalendarTest {
             Duration.parse(alarms.get(0).getRequiredProperty(Property.TRIGGER).getValue()));
       }
     }
-    assertEquals(Set.of("inspection", "windows-up"), ringing);
+    assertEquals(Set.of("hand-wash", "windows-up"), ringing);
+    assertEquals(1, event(view, "visit").getAlarms().size());
   }
 
   /** United States: clocks go back on 2026-11-01 and forward on 2027-03-14 (15 U.S.C. 260a). */

@@ -179,8 +179,8 @@ class ObservedWeatherTest {
   }
 
   /**
-   * The clock of the machine tells the day that is written beside a date, which hours are over and
-   * which visits; it must not change anything else.
+   * The clock of the machine tells the day that is written beside a date, and which hours are over;
+   * it must not change anything else.
    */
   @Test
   void pressingAgainChangesNothing() throws IOException {

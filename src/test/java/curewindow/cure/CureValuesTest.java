@@ -40,7 +40,7 @@ class CureValuesTest {
   @ValueSource(doubles = {Double.NaN, -0.1, 20_000.1, Double.NEGATIVE_INFINITY})
   void refusesAbsurdHours(double hours) {
     refused("wash: floor", () -> Cases.rule("wash", Map.of(Driver.BOND, 1.0), hours, 48));
-    refused("look-by", () -> Cases.rule("wash", Map.of(Driver.BOND, 1.0), 0, hours));
+    refused("limit", () -> Cases.rule("wash", Map.of(Driver.BOND, 1.0), 0, hours));
   }
 
   @Test

@@ -117,7 +117,7 @@ final class OfficePaperTest {
             .filter(a -> a.question().contains("automatic wash"))
             .findFirst()
             .orElseThrow();
-    assertEquals("come in on Wed, Dec 30", machine.stand());
+    assertEquals("wait until Wed, Dec 30", machine.stand());
   }
 
   @Test

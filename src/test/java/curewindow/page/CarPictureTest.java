@@ -205,7 +205,7 @@ class CarPictureTest {
     assertTrue(html.contains("<li id=f1>"));
     assertFalse(html.contains("</text>"));
     assertEquals(
-        "Harbor 35 · lets through 31 % of the light, glass and film together"
+        "Harbor 35 · lets through 31% of the light, glass and film together"
             + " · finished Tue, Dec 1, 2 PM",
         item.facts().replaceAll("[\\u00a0\\u202f]", " "));
   }

@@ -146,7 +146,7 @@ class CustomerPageTest {
     assertTrue(plain(row.text()).contains("Fri, Dec 4 2 PM all set about December 22"), row::text);
     assertEquals("go gently", row.select(".state[hidden]").text());
     assertEquals(
-        "In danger, lower them at once. In this weather the film is only about 60% set by then."
+        "In danger, lower them. In this weather the film is only about 60% set by then."
             + " Roll the windows slowly, and no more than you must, until about December 22.",
         plain(page.select("[data-answer=windows-up] .more").text()));
     assertTrue(
@@ -220,10 +220,10 @@ class CustomerPageTest {
     Element first = page.select("#fitted tbody").first();
     assertEquals(
         "Window tint Film Harbor 35 Where front door windows and rear door windows"
-            + " Light let through 31 %, glass and film together, as measured Batch B-77310"
+            + " Light let through 31%, glass and film together, as measured Batch B-77310"
             + " Warranty until December 1, 2036",
         first.text());
-    assertTrue(page.select("#fitted tbody").get(1).text().contains("20 %, film alone"));
+    assertTrue(page.select("#fitted tbody").get(1).text().contains("20%, film alone"));
     assertEquals(
         "Old film was taken off: rear window; on the car since 2017."
             + " Two heating lines were already broken",
@@ -248,7 +248,7 @@ class CustomerPageTest {
     String text = page(demo).select("#fitted").text();
     // A film maker's note to dealers: 35 percent film on 80 percent glass is 28 percent.
     assertTrue(
-        text.contains("28 %, glass and film together, computed: film 35 % on glass 80 %"), text);
+        text.contains("28%, glass and film together, computed: film 35% on glass 80%"), text);
     assertTrue(text.contains("Local law sets"), text);
     assertFalse(text.toLowerCase(java.util.Locale.ROOT).contains("legal"), text);
     demo.items.remove(0);

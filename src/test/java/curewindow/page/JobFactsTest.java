@@ -37,7 +37,7 @@ class JobFactsTest {
         "job.parking | outside by day, in a garage by night",
         "film.tint | Harbor 35 and Harbor 20",
         "spots.tint | front door windows, rear door windows and rear window",
-        "vlt.tint | 31 % and 20 %",
+        "vlt.tint | 31% and 20%",
         "warranty.tint | until December 1, 2036"
       })
   void valuesAreInWords(String name, String text) {

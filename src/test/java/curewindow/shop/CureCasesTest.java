@@ -89,7 +89,6 @@ class CureCasesTest {
             "hand-wash",
             "haze",
             "inside-glass",
-            "inspection",
             "machine-wash",
             "pressure-wash",
             "water-pockets"),

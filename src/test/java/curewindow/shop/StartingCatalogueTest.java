@@ -183,10 +183,16 @@ class StartingCatalogueTest {
       CATALOGUE.films().values().forEach(f -> named(words, "material." + f.material()));
       CatalogueReader.FILM_FINISHES.forEach(id -> named(words, "finish." + id));
       for (String id : CATALOGUE.holds().keySet()) {
-        Stream.of("label", "until", "done", "ask", "short")
+        Hold hold = CATALOGUE.holds().get(id);
+        Stream.of("label", "until", "done", "short")
             .forEach(part -> named(words, "hold." + id + "." + part));
         assertTrue(words.get("hold." + id + ".until").contains("{when}"), id);
-        assertTrue(words.get("hold." + id + ".ask").contains("{when}"), id);
+        if (hold.kind() == HoldKind.HOLD) {
+          assertTrue(words.get("hold." + id + ".gently").matches(".*\\{share}.*\\{full}.*"), id);
+        } else {
+          named(words, "hold." + id + ".season");
+        }
+        assertEquals(hold.is(Hold.Mark.SAFETY), words.containsKey("hold." + id + ".safety"), id);
         assertTrue(!words.get("hold." + id + ".done").contains("{"), id);
         assertTrue(words.get("hold." + id + ".short").split(" ").length <= 5, id);
       }
@@ -197,12 +203,11 @@ class StartingCatalogueTest {
     assertTrue(words.containsKey(key) && !words.get(key).isBlank(), key);
   }
 
+  /** What touches the view out, a way out of danger, or the drive home; common practice. */
   @Test
-  void clearSightComesBeforeTheFilm() {
-    Map<String, String> words =
-        YamlTexts.read(files(), "content/words/en/catalogue.yaml", new Problems()).orElseThrow();
-    for (String id : List.of("defroster", "demist", "wipers")) {
-      assertTrue(words.get("hold." + id + ".until").contains("clear sight"), id);
+  void safetyEndsAHold() {
+    for (String id : List.of("defroster", "demist", "wipers", "windows-up", "seats")) {
+      assertTrue(CATALOGUE.holds().get(id).is(Hold.Mark.SAFETY), id);
     }
   }
 
