@@ -19,7 +19,8 @@ import picocli.CommandLine.Spec;
 
 @Command(
     name = "due",
-    description = "Lists whom to call because a date on a card has become too early.",
+    description =
+        "Lists whom to call because a date on a card has become too early, and what else has moved.",
     mixinStandardHelpOptions = true)
 final class DueCommand implements Callable<Integer> {
 
@@ -49,24 +50,38 @@ final class DueCommand implements Callable<Integer> {
     if (file != null) {
       return write(loaded, time);
     }
-    List<DueCalls.Call> calls = DueCalls.of(loaded, time);
-    if (calls.isEmpty()) {
+    print(DueCalls.of(loaded, time), loaded, out);
+    return Exit.OK;
+  }
+
+  private static void print(DueCalls due, LoadedShop loaded, PrintWriter out) {
+    if (due.tooEarly().isEmpty()) {
       out.println(
           loaded.remembersCards()
               ? "Nobody to call: every date on a card that is still ahead holds."
               : "Nobody to call: no card was made yet, or printed-dates.csv is gone.");
     }
-    for (DueCalls.Call call : calls) {
-      out.printf(
-          "call  %-10s %-12s %s%n    %s %s%n    now %s%n",
-          call.job(),
-          call.firstName(),
-          call.hold(),
-          call.byCard() ? "the card says" : "we said since",
-          call.told(),
-          "wait until " + call.now());
+    due.tooEarly().forEach(c -> print("call", c, "wait until " + c.now(), out));
+    if (!due.sooner().isEmpty()) {
+      out.println("May go ahead sooner than they were told:");
+      due.sooner().forEach(c -> print("sooner", c, "free from " + c.now(), out));
     }
-    return Exit.OK;
+    if (!due.visits().isEmpty()) {
+      out.println("The visit has moved to another day:");
+      due.visits().forEach(c -> print("visit", c, "from " + c.now(), out));
+    }
+  }
+
+  private static void print(String what, DueCalls.Call call, String now, PrintWriter out) {
+    out.printf(
+        "%s  %-10s %-12s %s%n    %s %s%n    now %s%n",
+        what,
+        call.job(),
+        call.firstName(),
+        call.about(),
+        call.byCard() ? "the card says" : "we said",
+        call.told(),
+        now);
   }
 
   private int write(LoadedShop loaded, Instant time) throws IOException {

@@ -58,7 +58,7 @@ final class PressCommand implements Callable<Integer> {
       return Exit.PROBLEMS;
     }
     print(report, loaded, out);
-    int calls = DueCalls.of(loaded, clock.instant()).size();
+    int calls = DueCalls.of(loaded, clock.instant()).tooEarly().size();
     if (calls > 0) {
       out.println("To call: " + CallsLine.of(calls));
     }

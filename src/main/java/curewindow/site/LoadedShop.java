@@ -8,7 +8,7 @@ import curewindow.cure.Curing;
 import curewindow.cure.Timeline;
 import curewindow.guide.GuideLibrary;
 import curewindow.page.JobView;
-import curewindow.page.PrintedDate;
+import curewindow.page.Printed;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Severity;
@@ -217,7 +217,7 @@ public final class LoadedShop {
 
   /** A job with what the cards say that were handed over; they are for the noted parking. */
   JobView withCards(JobView view) {
-    List<PrintedDate> cards = printed.map(p -> p.of(view.job().id())).orElse(List.of());
+    Printed cards = printed.map(p -> p.of(view.job().id())).orElse(Printed.NOTHING);
     return read.observed().containsKey(view.job().place())
         ? Slowed.mark(view, cards, () -> unmeasured.timeline(cureCase(view.job())))
         : view.withPrinted(cards);
@@ -233,7 +233,7 @@ public final class LoadedShop {
 
   /** Whether a card of a job was handed over. */
   boolean hasCard(Job job) {
-    return printed.filter(p -> !p.of(job.id()).isEmpty()).isPresent();
+    return printed.filter(p -> !p.of(job.id()).dates().isEmpty()).isPresent();
   }
 
   private Place place(Job job) {

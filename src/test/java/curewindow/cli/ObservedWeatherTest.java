@@ -6,9 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
@@ -117,6 +119,12 @@ class ObservedWeatherTest {
     assertTrue(page(JOB).select("main > .card").isEmpty());
     assertEquals(Exit.OK, run("due", "--shop", shop, "--at", "2026-11-25T08:00-08:00"));
     assertTrue(said.contains("Nobody to call"), said);
+    assertTrue(said.contains("May go ahead sooner than they were told:"), said);
+    String sooner = "(?s).*sooner  Q-3101 +Mara +Windows stay up\\R    the card says .*";
+    assertTrue(said.matches(sooner), said);
+    assertTrue(said.contains("now free from "), said);
+    run("due", "--shop", shop, "--at", usual.toString());
+    assertFalse(said.matches(sooner), "what the card says has come: " + said);
   }
 
   @Test
@@ -133,6 +141,33 @@ class ObservedWeatherTest {
     String after = Files.readString(folder(JOB).resolve("care.ics"));
     assertFalse(before.equals(after), "the calendar moves along");
     assertEquals(uids(before), uids(after), "under the same names");
+  }
+
+  @Test
+  void aVisitThatMovedIsSaidByThePageAndByDue() throws IOException {
+    handOver();
+    assertFalse(page(JOB).text().contains("that has moved"));
+    LocalDate asked = told(JOB);
+    days(11, 24, 5);
+    press();
+    assertTrue(
+        page(JOB).text().matches(".*Come in for a look, .*We had said .*: that has moved.*"));
+    assertEquals(Exit.OK, run("due", "--shop", shop, "--at", "2026-11-25T08:00-08:00"));
+    String visits = said.substring(said.indexOf("The visit has moved to another day:"));
+    assertTrue(
+        visits.matches("(?s).*visit  Q-3101 +Mara +Come in for a look\\R    we said .*"), said);
+    assertTrue(visits.contains("now from "), said);
+    run("due", "--shop", shop, "--at", asked.plusDays(1) + "T08:00-08:00");
+    assertFalse(said.contains("visit  Q-3101"), "both days are over: " + said);
+  }
+
+  /** The day for which the shop asked when it handed over a job's card. */
+  private LocalDate told(String job) throws IOException {
+    return Files.readAllLines(shop.resolve("printed-dates.csv")).stream()
+        .filter(l -> l.startsWith(job + ",,visit,"))
+        .map(l -> LocalDate.parse(l.split(",")[3]))
+        .reduce((a, b) -> b)
+        .orElseThrow();
   }
 
   private static List<String> uids(String calendar) {
@@ -210,6 +245,16 @@ class ObservedWeatherTest {
     assertFalse(Typed.contents(out).keySet().stream().anyMatch(n -> n.contains("printed")));
   }
 
+  @Test
+  void aCardThatWasMadeCountsAsPrintedWithTheVisit() throws IOException {
+    run("card", JOB, "--shop", shop, "--out", temp.resolve("card.pdf"));
+    String printed = Files.readString(shop.resolve("printed-dates.csv"), StandardCharsets.UTF_8);
+    assertEquals(4, printed.lines().count(), "a header, the two dates of one card, the visit");
+    week(-6, -9);
+    press();
+    assertTrue(page(JOB).selectFirst("main").child(0).text().startsWith("The card says "));
+  }
+
   /** What a press made was given to nobody, so nobody is told that it was wrong. */
   @Test
   void onlyWhatWasHandedOverCountsAsPrinted() throws IOException {
@@ -235,7 +280,7 @@ class ObservedWeatherTest {
     OffsetDateTime pickup = OffsetDateTime.parse("2026-11-18T16:00-08:00");
     List<String> printed =
         Files.readAllLines(shop.resolve("printed-dates.csv")).stream()
-            .filter(l -> l.startsWith("Q-3108,"))
+            .filter(l -> l.startsWith("Q-3108,") && !l.contains(",visit,"))
             .toList();
     assertEquals(2, printed.size(), printed::toString);
     for (String row : printed) {
