@@ -15,6 +15,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 @Command(
@@ -34,9 +35,19 @@ final class DueCommand implements Callable<Integer> {
       description = "writes the paper of the day for the counter instead: FILE.pdf or FILE.html")
   private Path file;
 
+  @Option(
+      names = "--called",
+      paramLabel = "JOB",
+      description = "notes that the customer of this job was told, who is then not listed any more")
+  private String called;
+
   @Override
   public Integer call() throws IOException {
     Instant time = at.time();
+    if (file != null && called != null) {
+      throw new ParameterException(
+          spec.commandLine(), "--called and --out are two things to do; give one of them");
+    }
     if (file != null) {
       PaperOut.refuseOthers(file);
     }
@@ -50,7 +61,24 @@ final class DueCommand implements Callable<Integer> {
     if (file != null) {
       return write(loaded, time);
     }
-    print(DueCalls.of(loaded, time), loaded, out);
+    DueCalls due = DueCalls.of(loaded, time);
+    if (called != null) {
+      return note(due, loaded, time);
+    }
+    print(due, loaded, out);
+    return Exit.OK;
+  }
+
+  private int note(DueCalls due, LoadedShop loaded, Instant time) throws IOException {
+    if (JobLookup.find(loaded, called, spec.commandLine().getErr()).isEmpty()) {
+      return Exit.PROBLEMS;
+    }
+    PrintWriter out = spec.commandLine().getOut();
+    List<DueCalls.Call> told = due.called(loaded, called, time);
+    if (told.isEmpty()) {
+      out.println("There is nothing to tell the customer of " + called + ", so nothing is noted.");
+    }
+    told.forEach(c -> out.println("noted: " + c.job() + " was told " + c.now() + ", " + c.about()));
     return Exit.OK;
   }
 
@@ -69,6 +97,9 @@ final class DueCommand implements Callable<Integer> {
     if (!due.visits().isEmpty()) {
       out.println("The visit has moved to another day:");
       due.visits().forEach(c -> print("visit", c, "from " + c.now(), out));
+    }
+    if (!due.tooEarly().isEmpty() || !due.sooner().isEmpty() || !due.visits().isEmpty()) {
+      out.println("Who was told is not listed any more after due --called JOB.");
     }
   }
 

@@ -2,16 +2,19 @@ package curewindow.site;
 
 import curewindow.page.CardChange;
 import curewindow.page.JobView;
+import curewindow.page.PrintedDate;
 import curewindow.page.VisitWords;
 import curewindow.page.When;
 import curewindow.told.Visit;
 import curewindow.words.Words;
+import java.io.IOException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * Whom the shop should tell that what they were told has moved, each list with the earliest
@@ -35,20 +38,24 @@ public record DueCalls(List<Call> tooEarly, List<Call> sooner, List<Call> visits
    *
    * @param job the job's id
    * @param firstName whom to ask for; may be empty
+   * @param hold the hold's id; empty for the visit
    * @param about what it is about, in the shop's language
    * @param promised what the customer was told last; of a visit the beginning of its day
    * @param told the same in words, by the clock where the car is
    * @param byCard whether the card that was made first says so; else it was said since
    * @param now the date of today in words
+   * @param date the same as ISO 8601: with the offset where the car is, of a visit a day
    */
   public record Call(
       String job,
       String firstName,
+      String hold,
       String about,
       Instant promised,
       String told,
       boolean byCard,
-      String now) {}
+      String now,
+      String date) {}
 
   private static List<Call> sorted(List<Call> calls) {
     return calls.stream()
@@ -88,17 +95,46 @@ public record DueCalls(List<Call> tooEarly, List<Call> sooner, List<Call> visits
         moved.stream().flatMap(m -> m.visit().stream()).toList());
   }
 
+  /**
+   * Notes that the customer of a job was told all that these lists have for it; it is on disk when
+   * this returns.
+   *
+   * @param shop the shop folder
+   * @param job the job's id
+   * @param at when they were told
+   * @return what was noted; nothing where there is nothing to tell
+   * @throws IOException where it cannot be written; the message is for the user
+   */
+  public List<Call> called(LoadedShop shop, String job, Instant at) throws IOException {
+    List<Call> told =
+        Stream.of(tooEarly, sooner, visits)
+            .flatMap(List::stream)
+            .filter(call -> call.job().equals(job))
+            .toList();
+    if (!told.isEmpty()) {
+      LocalDate day = LocalDate.ofInstant(at, shop.shop().orElseThrow().zone());
+      try (ShopLock lock = ShopLock.on(shop.files().root())) {
+        CallsMade calls = Ledgers.calls(lock);
+        told.forEach(call -> calls.add(job, day, call.hold(), call.date()));
+        calls.save();
+      }
+    }
+    return told;
+  }
+
   /** What moved of one job. */
   private static final class Moved {
 
     private final JobView view;
+    private final List<PrintedDate> cards;
     private final Instant at;
     private final Words words;
     private final When when;
 
     Moved(LoadedShop shop, JobView view, Instant at) {
       this.words = shop.words().of(view.shop().language());
-      this.view = view.in(words);
+      this.view = view.in(words).withPrinted(shop.known(view));
+      this.cards = view.printed().dates();
       this.at = at;
       this.when = new When(this.view);
     }
@@ -127,11 +163,13 @@ public record DueCalls(List<Call> tooEarly, List<Call> sooner, List<Call> visits
       return new Call(
           view.job().id(),
           view.job().firstName(),
+          change.now().hold(),
           words.text("hold." + change.now().hold() + ".label"),
           promised,
           words.dayAndTime(promised, view.timeline().zone()),
-          change.printed().isOnFirstCard(),
-          when.dayAndTime(change.now()));
+          cards.contains(change.printed()) && change.printed().isOnFirstCard(),
+          when.dayAndTime(change.now()),
+          end(change).atZone(view.timeline().zone()).toOffsetDateTime().toString());
     }
 
     /** Worth a call until the later of the two days is over. */
@@ -148,11 +186,13 @@ public record DueCalls(List<Call> tooEarly, List<Call> sooner, List<Call> visits
       return new Call(
           view.job().id(),
           view.job().firstName(),
+          "",
           VisitWords.title(visit, words),
           told.atStartOfDay(view.shop().zone()).toInstant(),
           VisitWords.shortDay(told, view),
           false,
-          VisitWords.shortDay(visit.day(), view));
+          VisitWords.shortDay(visit.day(), view),
+          visit.day().toString());
     }
   }
 }

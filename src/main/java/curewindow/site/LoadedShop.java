@@ -20,7 +20,6 @@ import curewindow.shop.ShopFolder;
 import curewindow.shop.ShopRead;
 import curewindow.told.Visit;
 import curewindow.words.WordsLibrary;
-import java.io.IOException;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -35,9 +34,7 @@ public final class LoadedShop {
   private final ShopFiles files;
   private final ShopRead read;
   private final WordsLibrary words;
-  private final Optional<PrintedDates> printed;
-  private final Optional<LinkLedger> links;
-  private final Optional<CalendarDates> calendars;
+  private final Ledgers ledgers;
   private final List<Problem> found;
   private final Curing curing;
 
@@ -57,9 +54,7 @@ public final class LoadedShop {
     this.files = files;
     this.read = read;
     this.words = words;
-    this.printed = ledgers.printed();
-    this.links = ledgers.links();
-    this.calendars = ledgers.calendars();
+    this.ledgers = ledgers;
     this.found = found.problems().all();
     this.now = found.now();
     this.curing = unmeasured.measured(read.observed());
@@ -68,11 +63,6 @@ public final class LoadedShop {
   private record Found(Problems problems, Instant now) {}
 
   private record Guides(GuideLibrary library, List<Problem> problems) {}
-
-  private record Ledgers(
-      Optional<LinkLedger> links,
-      Optional<PrintedDates> printed,
-      Optional<CalendarDates> calendars) {}
 
   /**
    * Reads a shop folder. Words and guides are read and checked when they are first needed, or when
@@ -92,11 +82,7 @@ public final class LoadedShop {
     WordsLibrary usual = WordsLibrary.open(files);
     WordsLibrary words = read.shop().flatMap(Shop::units).map(usual::with).orElse(usual);
     LanguageState.tellUnpaired(files, problems);
-    Ledgers ledgers =
-        new Ledgers(
-            LinkLedger.read(files.root(), problems),
-            PrintedDates.read(files.root(), problems),
-            CalendarDates.read(files.root(), problems));
+    Ledgers ledgers = Ledgers.read(files.root(), problems);
     return new LoadedShop(files, read, words, ledgers, new Found(problems, now));
   }
 
@@ -217,10 +203,18 @@ public final class LoadedShop {
 
   /** A job with what the cards say that were handed over; they are for the noted parking. */
   JobView withCards(JobView view) {
-    Printed cards = printed.map(p -> p.of(view.job().id())).orElse(Printed.NOTHING);
+    Printed cards = ledgers.printed().map(p -> p.of(view.job().id())).orElse(Printed.NOTHING);
     return read.observed().containsKey(view.job().place())
         ? Slowed.mark(view, cards, () -> unmeasured.timeline(cureCase(view.job())))
         : view.withPrinted(cards);
+  }
+
+  /** What the customer of a job knows by now: by its cards, and by phone. */
+  Printed known(JobView view) {
+    return ledgers
+        .printed()
+        .flatMap(p -> ledgers.calls().map(c -> c.over(view.job().id(), view.printed(), p)))
+        .orElse(view.printed());
   }
 
   /** Whether the car lives too far from the shop to come for a look. */
@@ -233,7 +227,7 @@ public final class LoadedShop {
 
   /** Whether a card of a job was handed over. */
   boolean hasCard(Job job) {
-    return printed.filter(p -> !p.of(job.id()).dates().isEmpty()).isPresent();
+    return ledgers.printed().filter(p -> !p.of(job.id()).dates().isEmpty()).isPresent();
   }
 
   private Place place(Job job) {
@@ -279,36 +273,17 @@ public final class LoadedShop {
   }
 
   /**
-   * Whether a ledger of links, printed dates or calendar dates has to be mended before anything can
-   * be built.
+   * Whether a ledger of links, printed dates, calendar dates or calls has to be mended before
+   * anything can be built.
    *
    * @return true where one of them cannot be read
    */
   public boolean ledgerIsBroken() {
-    return links.isEmpty() || printed.isEmpty() || calendars.isEmpty();
+    return ledgers.areBroken();
   }
 
   /** The token that the link ledger had for a job, by its id, when the folder was read. */
   Optional<String> knownToken(String job) {
-    return links.flatMap(l -> l.known(job));
-  }
-
-  /** The link ledger as it stands on disk while the shop folder is locked. */
-  static LinkLedger ledger(ShopLock lock) throws IOException {
-    return LinkLedger.read(lock.shop(), new Problems())
-        .orElseThrow(() -> new IOException("the link ledger was broken while it was in use"));
-  }
-
-  /** The printed dates as they stand on disk while the shop folder is locked. */
-  static PrintedDates printed(ShopLock lock) throws IOException {
-    return PrintedDates.read(lock.shop(), new Problems())
-        .orElseThrow(() -> new IOException("the printed dates were broken while they were in use"));
-  }
-
-  /** The memory of calendar dates as it stands on disk while the shop folder is locked. */
-  static CalendarDates calendars(ShopLock lock) throws IOException {
-    return CalendarDates.read(lock.shop(), new Problems())
-        .orElseThrow(
-            () -> new IOException("the memory of calendar dates was broken while it was in use"));
+    return ledgers.links().flatMap(l -> l.known(job));
   }
 }

@@ -27,7 +27,7 @@ final class PrintedCards {
       throws IOException {
     LocalDate today = LocalDate.now(clock.withZone(shop.shop().orElseThrow().zone()));
     try (ShopLock lock = ShopLock.on(shop.files().root())) {
-      PrintedDates printed = LoadedShop.printed(lock);
+      PrintedDates printed = Ledgers.printed(lock);
       for (JobView view : views) {
         List<Release> dates = HandoutPress.dates(view, kind);
         if (!dates.isEmpty()) {

@@ -156,6 +156,23 @@ final class PrintedDates {
     return new Printed(dates, visit);
   }
 
+  /**
+   * When a card of a job last said something new of a hold.
+   *
+   * @param job the job's id
+   * @param hold the hold's id; empty for the visit
+   * @return the day, or empty where no card says anything of it
+   */
+  Optional<LocalDate> lastDay(String job, String hold) {
+    return last(job, hold).map(Row::printed);
+  }
+
+  private Optional<Row> last(String job, String hold) {
+    return rows.stream()
+        .filter(r -> r.job().equals(job) && r.hold().equals(hold))
+        .reduce((a, b) -> b);
+  }
+
   private static PrintedDate date(Row first, Row strictest) {
     return new PrintedDate(first.hold(), first.at(), strictest.at());
   }
@@ -182,11 +199,7 @@ final class PrintedDates {
   }
 
   private void add(Row row) {
-    Optional<Row> last =
-        rows.stream()
-            .filter(r -> r.job().equals(row.job()) && r.hold().equals(row.hold()))
-            .reduce((a, b) -> b);
-    if (last.filter(row::says).isEmpty()) {
+    if (last(row.job(), row.hold()).filter(row::says).isEmpty()) {
       rows.add(row);
       changed = true;
     }
