@@ -21,7 +21,8 @@ final class AtOption {
   @Option(
       names = "--at",
       paramLabel = "TIME",
-      description = "calls as of this time, such as 2026-11-25T14:30-08:00; now if left out")
+      description =
+          "calls and cars to hand over as of this time, such as 2026-11-25T14:30-08:00; now if left out")
   private String at;
 
   AtOption(Clock clock) {

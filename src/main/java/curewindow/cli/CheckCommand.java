@@ -4,6 +4,7 @@ import curewindow.problem.Problem;
 import curewindow.problem.Severity;
 import curewindow.site.DueCalls;
 import curewindow.site.LoadedShop;
+import curewindow.site.PickupNotes;
 import curewindow.site.Press;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -34,7 +35,7 @@ final class CheckCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     PrintWriter out = spec.commandLine().getOut();
     LoadedShop loaded = shop.load();
-    List<Problem> problems = problems(loaded);
+    List<Problem> problems = problems(loaded, at.time());
     long errors = count(problems, Severity.ERROR);
     long notices = count(problems, Severity.NOTICE);
     ProblemLines.print(
@@ -57,12 +58,12 @@ final class CheckCommand implements Callable<Integer> {
     }
   }
 
-  private static List<Problem> problems(LoadedShop loaded) {
-    List<Problem> pressing = loaded.shop().isPresent() ? Press.rehearse(loaded) : List.of();
-    return Stream.concat(loaded.problems().stream(), pressing.stream())
-        .distinct()
-        .sorted()
-        .toList();
+  private static List<Problem> problems(LoadedShop loaded, Instant time) {
+    Stream<Problem> more =
+        loaded.shop().isPresent()
+            ? Stream.concat(Press.rehearse(loaded).stream(), PickupNotes.of(loaded, time).stream())
+            : Stream.of();
+    return Stream.concat(loaded.problems().stream(), more).distinct().sorted().toList();
   }
 
   private static long count(List<Problem> problems, Severity severity) {

@@ -4,6 +4,7 @@ import curewindow.problem.Problem;
 import curewindow.problem.Severity;
 import curewindow.site.DueCalls;
 import curewindow.site.LoadedShop;
+import curewindow.site.PickupNotes;
 import curewindow.site.Press;
 import curewindow.site.PressReport;
 import curewindow.site.Tokens;
@@ -65,6 +66,15 @@ final class PressCommand implements Callable<Integer> {
     return loaded.hasErrors() || report.hasErrors() ? Exit.PROBLEMS : Exit.OK;
   }
 
+  private void sayBeforePickup(LoadedShop loaded, PrintWriter out) {
+    List<Problem> notes = PickupNotes.of(loaded, clock.instant());
+    if (!notes.isEmpty()) {
+      out.println("Before pickup:");
+      notes.forEach(note -> out.println("  " + note.oneLine()));
+      out.println();
+    }
+  }
+
   private void print(PressReport report, LoadedShop loaded, PrintWriter out) {
     int jobs = report.made().size();
     out.printf(
@@ -73,6 +83,7 @@ final class PressCommand implements Callable<Integer> {
       out.printf("  %-10s %-12s %s%n", made.job(), made.firstName(), made.firstAnswer());
     }
     out.println();
+    sayBeforePickup(loaded, out);
     List<Problem> errors =
         Stream.concat(loaded.problems().stream(), report.problems().stream())
             .filter(p -> p.severity() == Severity.ERROR)

@@ -8,7 +8,8 @@ import java.time.ZoneOffset;
  * @param item the item
  * @param rule what it needs before the hold ends
  * @param drivers the drivers of the rule
- * @param needs by driver, in hours of the reference film
+ * @param needs by driver, in hours of the reference film, all that the item needs
+ * @param lamp by driver, how much of it the lamp gave
  * @param finished when the item was finished
  * @param floor the hold never ends before
  * @param limit the hold ends then at the latest, met or not; not before the pickup, as until then
@@ -19,11 +20,13 @@ record Claim(
     HoldRule rule,
     Driver[] drivers,
     double[] needs,
+    double[] lamp,
     long finished,
     long floor,
     long limit) {
 
   private static final Driver[] DRIVERS = Driver.values();
+  private static final double[] NO_LAMP = new double[DRIVERS.length];
 
   /** Four hundred days, in seconds. */
   private static final long FAR = 400L * 86_400;
@@ -38,11 +41,13 @@ record Claim(
    */
   static Claim of(CureItem item, HoldRule rule, long pickup, ZoneOffset standard) {
     long finished = item.finished().getEpochSecond() + standard.getTotalSeconds();
+    double[] needs = needs(item, rule);
     return new Claim(
         item,
         rule,
         drivers(rule),
-        needs(item, rule),
+        needs,
+        lamp(item, needs),
         finished,
         finished + seconds(rule.floorHours()),
         Math.max(pickup, finished + seconds(rule.limitHours())));
@@ -50,7 +55,7 @@ record Claim(
 
   /** The same claim with as much time as nature takes: hardly any need lasts longer than a year. */
   Claim withoutLimit() {
-    return new Claim(item, rule, drivers, needs, finished, floor, limit + FAR);
+    return new Claim(item, rule, drivers, needs, lamp, finished, floor, limit + FAR);
   }
 
   private static long seconds(double hours) {
@@ -62,12 +67,41 @@ record Claim(
     return finished == other.finished
         && item.exposure() == other.item.exposure()
         && item.permeance() == other.item.permeance()
+        && item.lamp().equals(other.item.lamp())
         && (rule == other.rule || rule.equals(other.rule));
   }
 
-  /** What is needed of one of the rule's drivers, in hours of the reference film. */
+  /**
+   * What time and weather have to give of one of the rule's drivers, in hours of the reference
+   * film: 0 where the lamp gave it all.
+   */
   double need(Driver driver) {
-    return needs[driver.ordinal()];
+    return needs[driver.ordinal()] - lamp[driver.ordinal()];
+  }
+
+  /**
+   * Which share of all it needs of a driver an item has.
+   *
+   * @param driver one of the rule's drivers
+   * @param gained what time and weather gave, in hours of the reference film
+   */
+  double share(Driver driver, double gained) {
+    return (lamp[driver.ordinal()] + gained) / needs[driver.ordinal()];
+  }
+
+  /**
+   * The same in hours of the catalogue's need, whatever the film's permeance.
+   *
+   * @param driver one of the rule's drivers
+   * @param gained what time and weather gave, in hours of the reference film
+   */
+  double hours(Driver driver, double gained) {
+    return gained * rule.need().get(driver) / needs[driver.ordinal()];
+  }
+
+  /** What the lamp gave of what is needed of a driver, in hours of the catalogue's need. */
+  double lampHours(Driver driver) {
+    return hours(driver, lamp[driver.ordinal()]);
   }
 
   private static double[] needs(CureItem item, HoldRule rule) {
@@ -79,6 +113,15 @@ record Claim(
       }
     }
     return needs;
+  }
+
+  private static double[] lamp(CureItem item, double[] needs) {
+    if (item.lamp().isEmpty()) {
+      return NO_LAMP;
+    }
+    double[] lamp = new double[needs.length];
+    item.lamp().forEach((d, hours) -> lamp[d.ordinal()] = Math.min(hours, needs[d.ordinal()]));
+    return lamp;
   }
 
   private static Driver[] drivers(HoldRule rule) {

@@ -130,7 +130,7 @@ public final class Curing {
 
   private static Release.End end(HoldEnds ends, HoldKind kind, Site site) {
     Instant at = rounded(ends.ninth().at(), site);
-    return ends.late(site.ninth())
+    return ends.late()
         .<Release.End>map(
             late ->
                 kind == HoldKind.SETTLE

@@ -33,6 +33,7 @@ final class HoldEnds {
   private long least = Long.MIN_VALUE;
 
   private long latest = Long.MIN_VALUE;
+  private final int number;
   private final Decision median;
   private final Decision ninth;
 
@@ -69,7 +70,8 @@ final class HoldEnds {
     for (Claim claim : claims) {
       add(claim);
     }
-    median = end((members + 1) / 2);
+    this.number = ninth;
+    this.median = end((members + 1) / 2);
     this.ninth = later(ninth);
   }
 
@@ -99,12 +101,40 @@ final class HoldEnds {
 
   /** The end that half of the weathers keep. */
   Decision median() {
-    return median;
+    return ranked(median, (members + 1) / 2);
   }
 
   /** The end that nine of ten weathers keep. */
   Decision ninth() {
-    return ninth;
+    return ranked(ninth, number);
+  }
+
+  /**
+   * All weathers that are not enough end at the same limit; the one shown stands in their order by
+   * how far they are by then.
+   */
+  private Decision ranked(Decision end, int number) {
+    if (!end.past()) {
+      return end;
+    }
+    double[] shares = shares(end.at());
+    int member = 0;
+    for (int m = 0; m < members; m++) {
+      int further = 0;
+      for (int other = 0; other < members; other++) {
+        further += shares[other] > shares[m] || shares[other] == shares[m] && other < m ? 1 : 0;
+      }
+      member = further == number - 1 ? m : member;
+    }
+    return decision(member, end.at());
+  }
+
+  /** Which share of all needs is met by a time, in each weather. */
+  private double[] shares(long at) {
+    double[] shares = new double[members];
+    Arrays.fill(shares, 1);
+    claims.forEach(claim -> doses.shares(claim, at, shares));
+    return shares;
   }
 
   /** The end of a number in the order of ends, from 1. */
@@ -234,14 +264,12 @@ final class HoldEnds {
   }
 
   /** How far the hold is at the end that nine of ten weathers keep; empty where all is met. */
-  Optional<Late> late(int number) {
+  Optional<Late> late() {
     long at = ninth.at();
     if (claims.stream().noneMatch(claim -> claim.limit() <= at)) {
       return Optional.empty();
     }
-    double[] shares = new double[members];
-    Arrays.fill(shares, 1);
-    claims.forEach(claim -> doses.shares(claim, at, shares));
+    double[] shares = shares(at);
     Arrays.sort(shares);
     if (shares[members - number] >= 1) {
       return Optional.empty();

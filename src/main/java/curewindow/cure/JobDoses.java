@@ -103,7 +103,7 @@ final class JobDoses {
       double inBay = of.inBay(claim.finished(), pickup);
       double[] since = of.since(until);
       for (int m = 0; m < shares.length; m++) {
-        shares[m] = Math.min(shares[m], (inBay + since[m]) / claim.need(driver));
+        shares[m] = Math.min(shares[m], claim.share(driver, inBay + since[m]));
       }
     }
   }

@@ -1,5 +1,7 @@
 package curewindow.shop;
 
+import curewindow.cure.Bay;
+import curewindow.cure.Lamp;
 import curewindow.shop.Node.Leaf;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -16,7 +18,8 @@ final class ItemReader {
 
   static final Keys ITEM =
       Keys.needs("service", "film", "spots", "finished")
-          .allows("vlt", "glass-vlt", "batch", "warranty-years");
+          .allows("vlt", "glass-vlt", "batch", "warranty-years", "lamp");
+  static final Keys LAMP = Keys.needs("surface", "minutes");
   static final Keys FINDING = Keys.needs("kind").allows("spots", "since", "text");
 
   private final Known known;
@@ -82,6 +85,7 @@ final class ItemReader {
     Optional<Double> glass = glassVlt(f, spots, vlt);
     Optional<String> batch = f.code("batch", 60);
     Optional<Integer> warranty = f.whole("warranty-years", 0, 50);
+    Optional<Lamp> lamp = lamp(f);
     if (service.isEmpty() || film.isEmpty() || spots.isEmpty() || finished.isEmpty()) {
       return Optional.empty();
     }
@@ -94,7 +98,16 @@ final class ItemReader {
             vlt.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
             glass.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
             batch,
-            warranty.map(OptionalInt::of).orElse(OptionalInt.empty())));
+            warranty.map(OptionalInt::of).orElse(OptionalInt.empty()),
+            lamp));
+  }
+
+  private static Optional<Lamp> lamp(Fields f) {
+    Optional<Fields> lamp = f.fields("lamp", LAMP);
+    Optional<Double> surface =
+        lamp.flatMap(l -> l.number("surface", Bay.COOLEST_LAMP, Bay.HOTTEST_LAMP));
+    Optional<Double> minutes = lamp.flatMap(l -> l.number("minutes", Lamp.SHORTEST, Lamp.LONGEST));
+    return surface.flatMap(s -> minutes.map(m -> new Lamp(s, m)));
   }
 
   /** Only glass lets light through, and a film on it never makes it clearer. */

@@ -107,6 +107,9 @@ public final class LoadedShop {
       Problems all = new Problems();
       all.addAll(found);
       words.check(all);
+      read.shop()
+          .ifPresent(
+              s -> CatalogueWords.check(files, read.catalogue(), words.of(s.language()), all));
       all.addAll(guidesRead().problems());
       problems = all.all();
     }

@@ -34,6 +34,7 @@ final class WhyText {
     trial();
     Summary.say(grounds, look, lines);
     heading();
+    beforePickup();
     List<Release> shown =
         view.timeline().releases().stream().filter(r -> look.shows(r.hold())).toList();
     Optional<String> first = mattersMost();
@@ -99,6 +100,10 @@ final class WhyText {
           names.film(item),
           spots,
           names.when(item.finished()));
+      item.lamp()
+          .ifPresent(
+              l ->
+                  lines.say(2, "under the lamp: %.0f minutes at %.0f C", l.minutes(), l.surface()));
     }
   }
 
@@ -107,6 +112,18 @@ final class WhyText {
     long limits = all.stream().filter(r -> r.end() instanceof Release.AtLimit).count();
     lines.say(
         0, limits == 0 ? "%d dates" : "%d dates, %d of them at the limit", all.size(), limits);
+  }
+
+  /** Said whatever is drawn: it is for the shop, as long as the car is there. */
+  private void beforePickup() {
+    PickupAdvice.of(view.job(), view.catalogue(), grounds.curing(), view.words())
+        .ifPresent(
+            told -> {
+              lines.gap();
+              lines.say(0, "Before pickup, for what nobody can keep to on the way home:");
+              told.facts().forEach(fact -> lines.say(2, "%s", fact));
+              lines.say(2, "%s", told.advice());
+            });
   }
 
   private void dates(Release release) {
@@ -154,9 +171,16 @@ final class WhyText {
       lines.say(
           4,
           "%.1f reference hours at %.3f an hour = %s",
-          because.needHours(),
+          because.needHours() - because.lampHours(),
           because.meanRate(),
           real(because));
+    }
+    if (because.lampHours() > 0) {
+      lines.say(
+          4,
+          "the lamp gave %.1f of the %.1f reference hours needed",
+          because.lampHours(),
+          because.needHours());
     }
     lines.say(
         4,

@@ -109,23 +109,16 @@ class HoldEndsTest {
     double[] shares = new double[MEMBERS];
     long[] full = new long[MEMBERS];
     for (int m = 0; m < MEMBERS; m++) {
-      int member = m;
       full[m] = end(doses, free, m);
-      shares[m] =
-          claims.stream()
-              .flatMap(
-                  c ->
-                      c.rule().need().keySet().stream()
-                          .map(d -> doses.gained(c, d, member, at) / c.need(d)))
-              .mapToDouble(share -> Math.min(1, share))
-              .min()
-              .orElseThrow();
+      shares[m] = share(doses, claims, m, at);
     }
     Arrays.sort(shares);
     Arrays.sort(full);
+    assertShown(doses, claims, ends.median(), 6);
+    assertShown(doses, claims, ends.ninth(), 10);
     boolean late = at < full[9];
-    assertEquals(late, ends.late(SITE.ninth()).isPresent());
-    ends.late(SITE.ninth())
+    assertEquals(late, ends.late().isPresent());
+    ends.late()
         .ifPresent(
             l -> {
               assertEquals(shares[MEMBERS - 6], l.share(), 1e-9);
@@ -145,10 +138,38 @@ class HoldEndsTest {
     return Math.min(end, claim.limit());
   }
 
+  private static double share(JobDoses doses, List<Claim> claims, int member, long at) {
+    return claims.stream()
+        .flatMap(
+            c ->
+                c.rule().need().keySet().stream()
+                    .map(d -> doses.gained(c, d, member, at) / c.need(d)))
+        .mapToDouble(share -> Math.min(1, share))
+        .min()
+        .orElseThrow();
+  }
+
+  /** Among weathers that end at the same limit the one shown is in the middle, or the ninth. */
+  private static void assertShown(
+      JobDoses doses, List<Claim> claims, HoldEnds.Decision found, int number) {
+    if (found.past()) {
+      double[] shares =
+          IntStream.range(0, MEMBERS)
+              .mapToDouble(m -> share(doses, claims, m, found.at()))
+              .toArray();
+      double shown = shares[found.member()];
+      Arrays.sort(shares);
+      assertEquals(shares[MEMBERS - number], shown, 1e-9);
+    }
+  }
+
   private static void check(
       JobDoses doses, List<Claim> claims, HoldEnds.Decision found, long expected) {
     assertEquals(expected, found.at());
     assertEquals(expected, end(doses, claims, found.member()), "the weather has this end");
+    if (found.past()) {
+      assertEquals(found.claim().limit(), expected, "its limit decides");
+    }
     assertTrue(end(doses, found.claim(), found.member()) >= expected, "the item decides it");
   }
 }
