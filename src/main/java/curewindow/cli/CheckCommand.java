@@ -52,7 +52,7 @@ final class CheckCommand implements Callable<Integer> {
     if (loaded.shop().isEmpty() || loaded.ledgerIsBroken()) {
       return;
     }
-    int calls = DueCalls.of(loaded, time).size();
+    int calls = DueCalls.of(loaded, time).tooEarly().size();
     if (calls > 0) {
       out.println("To call: " + CallsLine.of(calls));
     }

@@ -54,7 +54,7 @@ final class Calendars {
     List<OfficeCalendar.Entry> office = new ArrayList<>();
     boolean lost = pressedBefore && !Files.exists(shop.files().root().resolve(CalendarDates.FILE));
     try (ShopLock lock = ShopLock.on(shop.files().root())) {
-      CalendarDates dates = LoadedShop.calendars(lock);
+      CalendarDates dates = Ledgers.calendars(lock);
       for (Rendering.Customer job : jobs) {
         String id = job.view().job().id();
         Revisions.Revision first = first(job.view(), lost, now);

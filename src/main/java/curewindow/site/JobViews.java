@@ -30,7 +30,7 @@ final class JobViews {
     LocalDate today = LocalDate.now(clock.withZone(shop.shop().orElseThrow().zone()));
     List<String> given = new ArrayList<>();
     try (ShopLock lock = ShopLock.on(shop.files().root())) {
-      LinkLedger ledger = LoadedShop.ledger(lock);
+      LinkLedger ledger = Ledgers.links(lock);
       for (Job job : jobs) {
         given.add(ledger.tokenOf(job.id(), tokens, today));
       }

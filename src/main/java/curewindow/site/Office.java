@@ -114,7 +114,9 @@ public final class Office {
 
   /** As of the first instant of the day, so that the same day gives the same paper. */
   private List<OfficeDay.Call> calls(LocalDate day) {
-    return DueCalls.of(shop, jobs.views(), jobs.start(day)).stream().map(this::call).toList();
+    return DueCalls.of(shop, jobs.views(), jobs.start(day)).tooEarly().stream()
+        .map(this::call)
+        .toList();
   }
 
   private OfficeDay.Call call(DueCalls.Call call) {
@@ -124,7 +126,7 @@ public final class Office {
             .collect(Collectors.joining(" · "));
     return new OfficeDay.Call(
         who,
-        text(call.byCard() ? "card" : "since", Map.of("when", call.told(), "label", call.hold())),
+        text(call.byCard() ? "card" : "since", Map.of("when", call.told(), "label", call.about())),
         text("wait", Map.of("when", call.now())));
   }
 

@@ -10,13 +10,13 @@ import curewindow.page.When;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.shop.Handout;
-import curewindow.shop.HandoutChoice;
 import curewindow.shop.SheetPaper;
 import curewindow.shop.Shop;
 import curewindow.words.Words;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -61,7 +61,7 @@ public final class Press {
     List<PageList.Row> before = PageList.read(out);
     List<Problem> lost = LostAddresses.of(shop, before);
     if (!lost.isEmpty()) {
-      return new PressReport(List.of(), List.of(), new PressReport.Files(0, 0, 0), lost, out);
+      return new PressReport(List.of(), List.of(), 0, new PressReport.Files(0, 0, 0), lost, out);
     }
     return press.build(before, JobViews.of(shop, shop.jobs(), clock, tokens), clock);
   }
@@ -107,12 +107,13 @@ public final class Press {
           .ifPresent(bytes -> output.put("site/" + icon, bytes));
     }
     pages.open().forEach((name, html) -> output.put("site/" + name, html));
-    boolean cards = cards(pages.customers().stream().map(Rendering.Customer::view).toList(), clock);
+    Optional<Integer> cards =
+        cards(pages.customers().stream().map(Rendering.Customer::view).toList(), clock);
     List<String> leftOut =
         Stream.concat(shop.brokenJobs().stream(), pages.failed().stream()).sorted().toList();
     Set<String> good = new HashSet<>();
     made.forEach(m -> good.add(m.job()));
-    KeptPages stay = new KeptPages(before, good, leftOut, !pages.openIsWhole(), !cards);
+    KeptPages stay = new KeptPages(before, good, leftOut, !pages.openIsWhole(), cards.isEmpty());
     output.put("office/inspections.ics", office(calendars));
     Office papers = Office.of(shop, views);
     papers.papers(papers.day(clock.instant()), problems).forEach(output::put);
@@ -123,6 +124,7 @@ public final class Press {
     return new PressReport(
         made,
         leftOut,
+        cards.orElse(0),
         new PressReport.Files(written.files(), written.changed(), written.removed()),
         problems.all(),
         out);
@@ -147,20 +149,28 @@ public final class Press {
     return calendars.office(shop.words().of(own.language()), own.name());
   }
 
-  /** Whether the shop's usual handouts could be made, or there was nothing to make. */
-  private boolean cards(List<JobView> all, Clock clock) throws IOException {
-    HandoutChoice usual = shop.shop().orElseThrow().handout();
+  /**
+   * The shop's usual handouts of the cars that are still to be picked up, to look at: only the
+   * command {@code card} notes what it makes, so only that is handed over.
+   *
+   * @return how many there are, or empty where they could not be made
+   */
+  private Optional<Integer> cards(List<JobView> all, Clock clock) {
+    Shop own = shop.shop().orElseThrow();
+    LocalDate today = LocalDate.now(clock.withZone(own.zone()));
     List<JobView> views =
-        all.stream().filter(view -> HandoutPress.isFor(view, usual.as())).toList();
-    Optional<byte[]> pdf =
-        HandoutPress.read(shop.files(), usual.as(), problems)
-            .flatMap(press -> press.print(views, usual.sheet(), problems));
-    if (pdf.isPresent()) {
-      // On disk before the cards are, so that no card can leave the shop unnoticed.
-      PrintedCards.note(shop, views, usual.as(), clock);
-      output.put("office/cards.pdf", pdf.get());
+        all.stream()
+            .filter(v -> !v.job().pickup().atZone(own.zone()).toLocalDate().isBefore(today))
+            .filter(v -> HandoutPress.isFor(v, own.handout().as()))
+            .toList();
+    if (views.isEmpty()) {
+      return Optional.of(0);
     }
-    return pdf.isPresent() || views.isEmpty();
+    Optional<byte[]> pdf =
+        HandoutPress.read(shop.files(), own.handout().as(), problems)
+            .flatMap(press -> press.print(views, own.handout().sheet(), problems));
+    pdf.ifPresent(bytes -> output.put("office/cards.pdf", bytes));
+    return pdf.map(bytes -> views.size());
   }
 
   private static List<PageList.Row> rows(Rendering pages, KeptPages kept) {

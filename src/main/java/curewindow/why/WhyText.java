@@ -32,6 +32,7 @@ final class WhyText {
 
   String text() {
     trial();
+    Summary.say(grounds, look, lines);
     heading();
     beforePickup();
     List<Release> shown =
@@ -77,22 +78,7 @@ final class WhyText {
 
   private void heading() {
     CureCase curing = grounds.curing();
-    lines.say(0, "Job %s, %s", view.job().id(), view.job().car().text());
-    lines.say(
-        0,
-        "Place: %s (%.2f, %.2f, %.0f m, %s)",
-        view.place().name(),
-        view.place().latitude(),
-        view.place().longitude(),
-        view.place().height(),
-        view.place().zone());
     lines.say(0, "Weather: %s", view.place().source());
-    lines.say(
-        0,
-        "Parking: %s by day, %s by night; %s paint",
-        curing.parking().day().id(),
-        curing.parking().night().id(),
-        curing.paint().id());
     lines.say(
         0,
         "In the bay (%.0f C, %.0f %% RH) until pickup, %s",
@@ -130,7 +116,7 @@ final class WhyText {
 
   /** Said whatever is drawn: it is for the shop, as long as the car is there. */
   private void beforePickup() {
-    PickupAdvice.of(view.job(), view.catalogue(), grounds.curing(), grounds.english())
+    PickupAdvice.of(view.job(), view.catalogue(), grounds.curing(), view.words())
         .ifPresent(
             told -> {
               lines.gap();

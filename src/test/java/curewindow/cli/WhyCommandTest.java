@@ -21,7 +21,7 @@ class WhyCommandTest {
 
   private static final Pattern SUM =
       Pattern.compile("([0-9.]+) reference hours at ([0-9.]+) an hour = ([0-9.]+) real hours");
-  private static final Pattern SAFE = Pattern.compile("(?:safe by|come in by) (.*)");
+  private static final Pattern SAFE = Pattern.compile("(?m)^  safe by (.*)");
 
   private String said = "";
 

@@ -107,7 +107,7 @@ final class Steady {
             of.words(),
             of.address(),
             of.token());
-    return new Grounds(view, curing, of.words(), hold -> model.account(curing, hold), trial);
+    return new Grounds(view, curing, hold -> model.account(curing, hold), trial);
   }
 
   private static FittedItem tint() {
