@@ -1,6 +1,7 @@
 package curewindow.cli;
 
 import curewindow.problem.Problem;
+import curewindow.problem.Problems;
 import curewindow.problem.Severity;
 import curewindow.site.DueCalls;
 import curewindow.site.LoadedShop;
@@ -51,7 +52,8 @@ final class CheckCommand implements Callable<Integer> {
     if (loaded.shop().isEmpty() || loaded.ledgerIsBroken()) {
       return;
     }
-    int calls = DueCalls.of(loaded, time).size();
+    // Faults were told by the rehearsal.
+    int calls = DueCalls.of(loaded, time, new Problems()).size();
     if (calls > 0) {
       out.println("To call: " + CallsLine.of(calls));
     }

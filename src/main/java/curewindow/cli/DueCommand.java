@@ -1,7 +1,6 @@
 package curewindow.cli;
 
-import curewindow.problem.Problem;
-import curewindow.problem.Severity;
+import curewindow.problem.Problems;
 import curewindow.site.DueCalls;
 import curewindow.site.LoadedShop;
 import curewindow.site.Office;
@@ -49,7 +48,9 @@ final class DueCommand implements Callable<Integer> {
     if (file != null) {
       return write(loaded, time);
     }
-    List<DueCalls.Call> calls = DueCalls.of(loaded, time);
+    Problems problems = new Problems();
+    List<DueCalls.Call> calls = DueCalls.of(loaded, time, problems);
+    ProblemLines.print(problems.all(), spec.commandLine().getErr());
     if (calls.isEmpty()) {
       out.println(
           loaded.remembersCards()
@@ -66,16 +67,17 @@ final class DueCommand implements Callable<Integer> {
           call.told(),
           (call.ask() ? "come in on " : "wait until ") + call.now());
     }
-    return Exit.OK;
+    return problems.hasErrors() ? Exit.PROBLEMS : Exit.OK;
   }
 
   private int write(LoadedShop loaded, Instant time) throws IOException {
-    Office office = Office.of(loaded);
-    List<Problem> problems = office.write(office.day(time), file);
-    ProblemLines.print(problems, spec.commandLine().getErr());
-    if (problems.stream().noneMatch(p -> p.severity() == Severity.ERROR)) {
+    Problems problems = new Problems();
+    Office office = Office.of(loaded, problems);
+    boolean written = office.write(office.day(time), file, problems);
+    ProblemLines.print(problems.all(), spec.commandLine().getErr());
+    if (written) {
       spec.commandLine().getOut().println(file + ": the day of " + office.day(time));
     }
-    return problems.isEmpty() ? Exit.OK : Exit.PROBLEMS;
+    return problems.all().isEmpty() ? Exit.OK : Exit.PROBLEMS;
   }
 }

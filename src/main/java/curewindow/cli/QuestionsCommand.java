@@ -1,6 +1,7 @@
 package curewindow.cli;
 
 import curewindow.handout.OfficeCallers;
+import curewindow.problem.Problems;
 import curewindow.shop.OpenDays;
 import curewindow.site.LoadedShop;
 import curewindow.site.Office;
@@ -53,10 +54,12 @@ final class QuestionsCommand implements Callable<Integer> {
       out.println("shop.yaml and the ledgers have to be right first.");
       return Exit.PROBLEMS;
     }
-    Office office = Office.of(loaded);
+    Problems problems = new Problems();
+    Office office = Office.of(loaded, problems);
     LocalDate told = asked == null ? office.day(clock.instant()) : asked;
     OfficeCallers callers =
-        office.callers(told, all ? OfficeCallers.Most.ALL : OfficeCallers.Most.ON_PAPER);
+        office.callers(told, all ? OfficeCallers.Most.ALL : OfficeCallers.Most.ON_PAPER, problems);
+    ProblemLines.print(problems.all(), spec.commandLine().getErr());
     if (!new OpenDays(loaded.shop().orElseThrow()).isOpen(told)) {
       out.println("The shop is closed on " + told + ".");
     }
@@ -68,7 +71,7 @@ final class QuestionsCommand implements Callable<Integer> {
     if (callers.more() > 0) {
       out.printf("%n%d more could call and are left out; --all tells them%n", callers.more());
     }
-    return Exit.OK;
+    return problems.hasErrors() ? Exit.PROBLEMS : Exit.OK;
   }
 
   private LocalDate parsed() {

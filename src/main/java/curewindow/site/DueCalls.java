@@ -3,6 +3,9 @@ package curewindow.site;
 import curewindow.page.CardChange;
 import curewindow.page.JobView;
 import curewindow.page.When;
+import curewindow.problem.Faults;
+import curewindow.problem.Problems;
+import curewindow.shop.Job;
 import curewindow.words.Words;
 import java.time.Duration;
 import java.time.Instant;
@@ -46,30 +49,34 @@ public final class DueCalls {
    *
    * @param shop a shop folder whose shop.yaml and ledgers are right
    * @param at the time at which the list is asked for
+   * @param problems where faults are told; a job with one is not looked at
    * @return the calls, the earliest promised date first, as it is the first to be relied on
    */
-  public static List<Call> of(LoadedShop shop, Instant at) {
+  public static List<Call> of(LoadedShop shop, Instant at, Problems problems) {
+    List<Job> jobs = shop.jobs().stream().filter(shop::hasCard).toList();
     // The list shows no address, so it does not need the job's real token.
-    return of(
-        shop,
-        shop.jobs().parallelStream().filter(shop::hasCard).map(job -> shop.view(job, "0")).toList(),
-        at);
+    return of(shop, JobViews.of(shop, jobs, "0", problems), at, problems);
   }
 
   /** The calls among some jobs whose views are there already. */
-  static List<Call> of(LoadedShop shop, List<JobView> views, Instant at) {
+  static List<Call> of(LoadedShop shop, List<JobView> views, Instant at, Problems problems) {
     List<Call> calls = new ArrayList<>();
     for (JobView view : views) {
       if (shop.hasCard(view.job())) {
-        CardChange.later(view).stream()
-            .filter(c -> stillHelps(c, at))
-            .map(c -> call(view, c, shop))
-            .forEach(calls::add);
+        Faults.guard(view.job().where(), problems, () -> of(shop, view, at))
+            .ifPresent(calls::addAll);
       }
     }
     calls.sort(
         Comparator.comparing(Call::promised).thenComparing(Call::job).thenComparing(Call::hold));
     return calls;
+  }
+
+  private static List<Call> of(LoadedShop shop, JobView view, Instant at) {
+    return CardChange.later(view).stream()
+        .filter(c -> stillHelps(c, at))
+        .map(c -> call(view, c, shop))
+        .toList();
   }
 
   private static boolean stillHelps(CardChange change, Instant at) {
