@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
@@ -67,9 +68,12 @@ class HostileFilesTest {
             Map.of(),
             Names.of("place", List.of("seattle")),
             null,
-            Optional.of(ZoneOffset.UTC),
-            Optional.of("en"),
-            Optional.of("seattle"));
+            new ShopReader.Read(
+                Optional.empty(),
+                Optional.of(ZoneOffset.UTC),
+                Optional.of("en"),
+                Optional.of("seattle")),
+            Instant.parse("2026-12-01T00:00:00Z"));
     Problems problems = new Problems();
     JobsReader.Read jobs = new JobsReader(new ShopFiles(dir), problems, faulty).read();
     assertEquals(List.of("2"), jobs.good().stream().map(Job::id).toList());
