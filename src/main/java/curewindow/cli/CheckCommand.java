@@ -3,12 +3,14 @@ package curewindow.cli;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Severity;
+import curewindow.shop.Shop;
 import curewindow.site.DueCalls;
 import curewindow.site.LoadedShop;
 import curewindow.site.Press;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
@@ -35,6 +37,7 @@ final class CheckCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     PrintWriter out = spec.commandLine().getOut();
     LoadedShop loaded = shop.load();
+    Instant time = at.time(loaded.shop().map(Shop::zone).orElse(ZoneOffset.UTC));
     List<Problem> problems = problems(loaded);
     long errors = count(problems, Severity.ERROR);
     long notices = count(problems, Severity.NOTICE);
@@ -44,7 +47,7 @@ final class CheckCommand implements Callable<Integer> {
     out.printf(
         "%d to mend; good jobs: %d; notes: %d%s%n", errors, loaded.jobs().size(), notices, hint);
     loaded.languages().forEach(l -> out.println("Language " + l.line()));
-    sayCalls(loaded, at.time(), out);
+    sayCalls(loaded, time, out);
     return errors > 0 ? Exit.PROBLEMS : Exit.OK;
   }
 

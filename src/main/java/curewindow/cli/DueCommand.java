@@ -34,7 +34,6 @@ final class DueCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Instant time = at.time();
     if (file != null) {
       PaperOut.refuseOthers(file);
     }
@@ -45,6 +44,7 @@ final class DueCommand implements Callable<Integer> {
       out.println("shop.yaml and the ledgers have to be right first.");
       return Exit.PROBLEMS;
     }
+    Instant time = at.time(loaded.shop().get().zone());
     if (file != null) {
       return write(loaded, time);
     }

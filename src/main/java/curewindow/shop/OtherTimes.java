@@ -22,32 +22,35 @@ final class OtherTimes {
 
   private OtherTimes() {}
 
+  /** Whether a day has its hour. */
+  enum Hour {
+    NEEDED,
+    POSSIBLE,
+    NEVER
+  }
+
   /**
    * What to write instead.
    *
    * @param text what is no time
-   * @param example a right one, for what cannot be understood; with its hour where that is needed
+   * @param want whether it should have its hour
    * @return what to do
    */
-  static String fix(String text, String example) {
-    boolean needsHour = example.contains("T");
+  static String fix(String text, Hour want) {
     Matcher daily = DAILY.matcher(text.strip());
-    TreeSet<LocalDate> days = new TreeSet<>((a, b) -> b.compareTo(a));
-    if (daily.matches()) {
-      days.addAll(days(daily));
-    }
+    TreeSet<LocalDate> days = daily.matches() ? days(daily) : new TreeSet<>();
     Optional<String> hour = days.isEmpty() ? Optional.empty() : hour(daily);
-    boolean understood = !days.isEmpty() && (daily.group(5) == null || hour.isPresent());
-    if (!understood) {
-      return "write it as " + example;
+    if (days.isEmpty() || daily.group(5) != null && hour.isEmpty()) {
+      return "write it as " + (want == Hour.NEVER ? "2026-12-25" : "2026-11-25T14:30");
     }
-    String behind = needsHour ? hour.map(h -> "T" + h).orElse("") : "";
-    String readings = String.join(" or ", days.stream().map(d -> d + behind).toList());
-    String withHour =
-        needsHour && hour.isEmpty() ? ", with the hour: " + days.first() + "T14:30" : "";
-    return days.size() == 1
-        ? "write it as " + (withHour.isEmpty() ? readings : days.first() + "T14:30, with its hour")
-        : readings + ": write the one you mean" + withHour;
+    String behind = want == Hour.NEVER ? "" : hour.map(h -> "T" + h).orElse("");
+    boolean lacks = want == Hour.NEEDED && hour.isEmpty();
+    String example = days.last() + "T14:30";
+    if (days.size() == 1) {
+      return "write it as " + (lacks ? example + ", with its hour" : days.first() + behind);
+    }
+    String readings = days.last() + behind + " or " + days.first() + behind;
+    return readings + ": write the one you mean" + (lacks ? ", with the hour: " + example : "");
   }
 
   private static TreeSet<LocalDate> days(Matcher daily) {

@@ -37,7 +37,7 @@ public final class Times {
    * @return the moment, or what is wrong
    */
   public static TypedTime read(String typed, Optional<ZoneId> zone) {
-    Reading reading = new Reading(typed.strip(), zone);
+    Reading reading = new Reading(typed.strip(), zone, OtherTimes.Hour.NEEDED);
     return reading.isDay()
         ? new TypedTime.Wrong(
             "no-hour", "has a date without an hour", "add the hour: " + typed.strip() + "T14:30")
@@ -52,7 +52,7 @@ public final class Times {
    * @return the moment, or what is wrong
    */
   public static TypedTime readOrDay(String typed, ZoneId zone) {
-    Reading reading = new Reading(typed.strip(), Optional.of(zone));
+    Reading reading = new Reading(typed.strip(), Optional.of(zone), OtherTimes.Hour.POSSIBLE);
     return reading.isDay() ? reading.startOfDay() : reading.moment();
   }
 
@@ -84,7 +84,8 @@ public final class Times {
       return none(leaf, "out-of-range", what, fix, source);
     } catch (DateTimeException e) {
       String what = "is not a day: " + Source.shown(leaf.text());
-      return none(leaf, "not-a-date", what, OtherTimes.fix(leaf.text(), "2026-12-25"), source);
+      return none(
+          leaf, "not-a-date", what, OtherTimes.fix(leaf.text(), OtherTimes.Hour.NEVER), source);
     }
   }
 
@@ -95,7 +96,7 @@ public final class Times {
   }
 
   /** What is typed, and how it is read. */
-  private record Reading(String text, Optional<ZoneId> zone) {
+  private record Reading(String text, Optional<ZoneId> zone, OtherTimes.Hour hour) {
 
     private static final Pattern FORM =
         Pattern.compile(
@@ -135,9 +136,7 @@ public final class Times {
       Matcher form = FORM.matcher(text);
       if (!form.matches()) {
         return new TypedTime.Wrong(
-            "not-a-time",
-            "is not a time: " + Source.shown(text),
-            OtherTimes.fix(text, "2026-11-25T14:30"));
+            "not-a-time", "is not a time: " + Source.shown(text), OtherTimes.fix(text, hour));
       }
       try {
         LocalDateTime local = LocalDate.parse(form.group(1)).atTime(LocalTime.parse(form.group(2)));
