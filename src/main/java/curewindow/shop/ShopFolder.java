@@ -62,7 +62,7 @@ public final class ShopFolder {
     List<String> languages = languages();
     Broken brokenPlaces = new Broken("content/places");
     Map<String, Place> places = places(brokenPlaces);
-    Names placeNames = new Names("place", places.keySet(), brokenPlaces);
+    Names placeNames = new Names(Names.PLACE, places.keySet(), brokenPlaces);
     Source source = new Source(ShopReader.FILE, problems);
     ShopReader.Read shop =
         new ShopReader(source, Names.of("language", languages), placeNames)

@@ -69,7 +69,7 @@ public record TrialAsked(
   }
 
   private static String near(String id, Map<String, Place> places) {
-    return near(id, places.keySet()).orElse("; the command places lists them");
+    return near(id, places.keySet()).orElse("; the command \"places WORD\" finds places by name");
   }
 
   private static Optional<String> near(String typed, Collection<String> known) {
