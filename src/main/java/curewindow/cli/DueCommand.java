@@ -1,7 +1,6 @@
 package curewindow.cli;
 
-import curewindow.problem.Problem;
-import curewindow.problem.Severity;
+import curewindow.problem.Problems;
 import curewindow.site.DueCalls;
 import curewindow.site.LoadedShop;
 import curewindow.site.Office;
@@ -43,7 +42,6 @@ final class DueCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Instant time = at.time();
     if (file != null && called != null) {
       throw new ParameterException(
           spec.commandLine(), "--called and --out are two things to do; give one of them");
@@ -58,15 +56,18 @@ final class DueCommand implements Callable<Integer> {
       out.println("shop.yaml and the ledgers have to be right first.");
       return Exit.PROBLEMS;
     }
+    Instant time = at.time(loaded.shop().get().zone());
     if (file != null) {
       return write(loaded, time);
     }
-    DueCalls due = DueCalls.of(loaded, time);
+    Problems problems = new Problems();
+    DueCalls due = DueCalls.of(loaded, time, problems);
+    ProblemLines.print(problems.all(), spec.commandLine().getErr());
     if (called != null) {
       return note(due, loaded, time);
     }
     print(due, loaded, out);
-    return Exit.OK;
+    return problems.hasErrors() ? Exit.PROBLEMS : Exit.OK;
   }
 
   private int note(DueCalls due, LoadedShop loaded, Instant time) throws IOException {
@@ -116,12 +117,13 @@ final class DueCommand implements Callable<Integer> {
   }
 
   private int write(LoadedShop loaded, Instant time) throws IOException {
-    Office office = Office.of(loaded);
-    List<Problem> problems = office.write(office.day(time), file);
-    ProblemLines.print(problems, spec.commandLine().getErr());
-    if (problems.stream().noneMatch(p -> p.severity() == Severity.ERROR)) {
+    Problems problems = new Problems();
+    Office office = Office.of(loaded, problems);
+    boolean written = office.write(office.day(time), file, problems);
+    ProblemLines.print(problems.all(), spec.commandLine().getErr());
+    if (written) {
       spec.commandLine().getOut().println(file + ": the day of " + office.day(time));
     }
-    return problems.isEmpty() ? Exit.OK : Exit.PROBLEMS;
+    return problems.all().isEmpty() ? Exit.OK : Exit.PROBLEMS;
   }
 }

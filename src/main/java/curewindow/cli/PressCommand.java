@@ -1,6 +1,7 @@
 package curewindow.cli;
 
 import curewindow.problem.Problem;
+import curewindow.problem.Problems;
 import curewindow.problem.Severity;
 import curewindow.site.DueCalls;
 import curewindow.site.LoadedShop;
@@ -59,7 +60,8 @@ final class PressCommand implements Callable<Integer> {
       return Exit.PROBLEMS;
     }
     print(report, loaded, out);
-    int calls = DueCalls.of(loaded, clock.instant()).tooEarly().size();
+    // Faults were told by the press.
+    int calls = DueCalls.of(loaded, clock.instant(), new Problems()).tooEarly().size();
     if (calls > 0) {
       out.println("To call: " + CallsLine.of(calls));
     }

@@ -3,6 +3,7 @@ package curewindow.shop;
 import curewindow.cure.Bay;
 import curewindow.cure.Lamp;
 import curewindow.shop.Node.Leaf;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -21,6 +22,9 @@ final class ItemReader {
           .allows("vlt", "glass-vlt", "batch", "warranty-years", "lamp");
   static final Keys LAMP = Keys.needs("surface", "minutes");
   static final Keys FINDING = Keys.needs("kind").allows("spots", "since", "text");
+
+  /** How long a car is in the shop at most where day and month are taken to be swapped. */
+  private static final Duration LIKELY_STAY = Duration.ofDays(14);
 
   private final Known known;
   private final Optional<ZoneId> zone;
@@ -183,7 +187,8 @@ final class ItemReader {
           "finished-after-pickup",
           f.where("finished"),
           "the work is finished after the pickup",
-          "check finished and pickup");
+          zone.flatMap(z -> SwappedDay.hint(finished, pickup.get(), z, LIKELY_STAY))
+              .orElse("check finished and pickup"));
       return false;
     }
     return true;

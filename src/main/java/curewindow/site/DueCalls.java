@@ -5,6 +5,9 @@ import curewindow.page.JobView;
 import curewindow.page.PrintedDate;
 import curewindow.page.VisitWords;
 import curewindow.page.When;
+import curewindow.problem.Faults;
+import curewindow.problem.Problems;
+import curewindow.shop.Job;
 import curewindow.told.Visit;
 import curewindow.words.Words;
 import java.io.IOException;
@@ -72,27 +75,30 @@ public record DueCalls(List<Call> tooEarly, List<Call> sooner, List<Call> visits
    *
    * @param shop a shop folder whose shop.yaml and ledgers are right
    * @param at the time at which the lists are asked for
+   * @param problems where faults are told; a job with one is not looked at
    * @return the lists
    */
-  public static DueCalls of(LoadedShop shop, Instant at) {
+  public static DueCalls of(LoadedShop shop, Instant at, Problems problems) {
+    List<Job> jobs = shop.jobs().stream().filter(shop::hasCard).toList();
     // The lists show no address, so they do not need the job's real token.
-    return of(
-        shop,
-        shop.jobs().parallelStream().filter(shop::hasCard).map(job -> shop.view(job, "0")).toList(),
-        at);
+    return of(shop, JobViews.of(shop, jobs, "0", problems), at, problems);
   }
 
   /** What is to be told among some jobs whose views are there already. */
-  static DueCalls of(LoadedShop shop, List<JobView> views, Instant at) {
-    List<Moved> moved =
+  static DueCalls of(LoadedShop shop, List<JobView> views, Instant at, Problems problems) {
+    List<DueCalls> each =
         views.stream()
             .filter(view -> shop.hasCard(view.job()))
-            .map(view -> new Moved(shop, view, at))
+            .flatMap(
+                view ->
+                    Faults.guard(
+                        view.job().where(), problems, () -> new Moved(shop, view, at).all())
+                        .stream())
             .toList();
     return new DueCalls(
-        moved.stream().flatMap(m -> m.tooEarly().stream()).toList(),
-        moved.stream().flatMap(m -> m.sooner().stream()).toList(),
-        moved.stream().flatMap(m -> m.visit().stream()).toList());
+        each.stream().flatMap(d -> d.tooEarly().stream()).toList(),
+        each.stream().flatMap(d -> d.sooner().stream()).toList(),
+        each.stream().flatMap(d -> d.visits().stream()).toList());
   }
 
   /**
@@ -139,12 +145,16 @@ public record DueCalls(List<Call> tooEarly, List<Call> sooner, List<Call> visits
       this.when = new When(this.view);
     }
 
-    List<Call> tooEarly() {
+    DueCalls all() {
+      return new DueCalls(tooEarly(), sooner(), visit().stream().toList());
+    }
+
+    private List<Call> tooEarly() {
       return calls(CardChange.later(view), c -> end(c).isAfter(at));
     }
 
     /** A later card may have said the sooner date already. */
-    List<Call> sooner() {
+    private List<Call> sooner() {
       return calls(
           CardChange.sooner(view),
           c -> end(c).isBefore(c.printed().earliest()) && c.printed().earliest().isAfter(at));
@@ -173,7 +183,7 @@ public record DueCalls(List<Call> tooEarly, List<Call> sooner, List<Call> visits
     }
 
     /** Worth a call until the later of the two days is over. */
-    Optional<Call> visit() {
+    private Optional<Call> visit() {
       LocalDate today = at.atZone(view.shop().zone()).toLocalDate();
       Optional<LocalDate> told = view.printed().visit();
       return view.visit()

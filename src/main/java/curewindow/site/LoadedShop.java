@@ -75,9 +75,13 @@ public final class LoadedShop {
    */
   public static LoadedShop load(Path folder, Clock clock) {
     ShopFiles files = new ShopFiles(folder);
-    Problems problems = new Problems();
     Instant now = clock.instant();
-    ShopRead read = ShopFolder.read(files, now);
+    return of(files, ShopFolder.read(files, now), now);
+  }
+
+  /** The same of a folder that was read already. */
+  static LoadedShop of(ShopFiles files, ShopRead read, Instant now) {
+    Problems problems = new Problems();
     problems.addAll(read.problems());
     WordsLibrary usual = WordsLibrary.open(files);
     WordsLibrary words = read.shop().flatMap(Shop::units).map(usual::with).orElse(usual);

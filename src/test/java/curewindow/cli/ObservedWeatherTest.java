@@ -210,7 +210,15 @@ class ObservedWeatherTest {
     run("check", "--shop", shop, "--at", "2027-11-25T08:00-08:00");
     assertFalse(said.contains("To call"), said);
     assertEquals(Exit.USAGE, run("due", "--shop", shop, "--at", "tomorrow"));
-    assertTrue(said.contains("is not a time like 2026-11-25T14:30-08:00"), said);
+    assertTrue(said.contains("--at is not a time: tomorrow"), said);
+    assertEquals(Exit.USAGE, run("check", "--shop", shop, "--at", "12/2/26"));
+    assertTrue(said.contains("2026-12-02 or 2026-02-12: write the one you mean."), said);
+    run("due", "--shop", shop, "--at", "2026-11-25T08:00-08:00");
+    String full = said;
+    for (String form : List.of("2026-11-25", "2026-11-25T08:00", "2026-11-25T16:00Z")) {
+      run("due", "--shop", shop, "--at", form);
+      assertEquals(full, said, form);
+    }
   }
 
   /**
