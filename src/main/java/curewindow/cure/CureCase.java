@@ -39,4 +39,14 @@ public record CureCase(
           "bondEnergy " + bondEnergy + " is not within 30000 to 80000 J/mol");
     }
   }
+
+  /**
+   * The same case with other items.
+   *
+   * @param others the fitted spots
+   * @return the case
+   */
+  public CureCase with(List<CureItem> others) {
+    return new CureCase(others, pickup, parking, paint, place, bay, bondEnergy);
+  }
 }

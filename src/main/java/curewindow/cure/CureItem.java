@@ -36,4 +36,14 @@ public record CureItem(
       throw new IllegalArgumentException("permeance " + permeance + " is not within 0 to 20");
     }
   }
+
+  /**
+   * The same item with other holds.
+   *
+   * @param others the holds that apply
+   * @return the item
+   */
+  public CureItem with(List<HoldRule> others) {
+    return new CureItem(item, spot, exposure, permeance, finished, others);
+  }
 }

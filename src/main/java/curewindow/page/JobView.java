@@ -6,6 +6,7 @@ import curewindow.shop.Catalogue;
 import curewindow.shop.Job;
 import curewindow.shop.Shop;
 import curewindow.told.HoldOrder;
+import curewindow.told.Seen;
 import curewindow.told.Visit;
 import curewindow.words.Words;
 import java.net.URI;
@@ -55,7 +56,8 @@ public record JobView(
     Objects.requireNonNull(token, "token");
     Objects.requireNonNull(parkings, "parkings");
     printed = List.copyOf(printed);
-    timeline = HoldOrder.of(timeline, catalogue.holds());
+    Timeline seen = Seen.over(job, shop, catalogue, place, timeline);
+    timeline = HoldOrder.of(seen, catalogue.holds());
   }
 
   /**

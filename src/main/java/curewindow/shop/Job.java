@@ -3,6 +3,7 @@ package curewindow.shop;
 import curewindow.cure.ParkingPlan;
 import curewindow.problem.Where;
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 
@@ -18,6 +19,7 @@ import java.util.Objects;
  * @param pickup when the car leaves the shop
  * @param items what was fitted, at least one
  * @param found what was found on the car
+ * @param seen when the shop saw the car again, by day
  * @param where the place in the files that it was read from
  */
 public record Job(
@@ -30,6 +32,7 @@ public record Job(
     Instant pickup,
     List<FittedItem> items,
     List<Finding> found,
+    List<PastVisit> seen,
     Where where) {
 
   /** Refuses missing parts. */
@@ -44,6 +47,7 @@ public record Job(
     Objects.requireNonNull(where, "where");
     items = List.copyOf(items);
     found = List.copyOf(found);
+    seen = seen.stream().sorted(Comparator.comparing(PastVisit::day)).toList();
   }
 
   /**
@@ -53,6 +57,17 @@ public record Job(
    * @return the job
    */
   public Job parkedAs(ParkingPlan plan) {
-    return new Job(id, firstName, language, car, place, plan, pickup, items, found, where);
+    return new Job(id, firstName, language, car, place, plan, pickup, items, found, seen, where);
+  }
+
+  /**
+   * The same job seen again.
+   *
+   * @param visits when, and what came of it
+   * @return the job
+   */
+  Job seenAgain(List<PastVisit> visits) {
+    return new Job(
+        id, firstName, language, car, place, parking, pickup, items, found, visits, where);
   }
 }

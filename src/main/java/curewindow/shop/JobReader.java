@@ -93,6 +93,7 @@ final class JobReader {
             pickup.get(),
             fitted,
             found,
+            List.of(),
             f.where("id")));
   }
 

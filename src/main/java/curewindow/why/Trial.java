@@ -63,6 +63,7 @@ public record Trial(
         pickup.orElseGet(() -> movedAlong(job)),
         finished.map(at -> finishedAt(job, at)).orElse(job.items()),
         job.found(),
+        job.seen(),
         job.where());
   }
 

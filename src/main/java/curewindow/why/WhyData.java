@@ -47,6 +47,7 @@ final class WhyData {
     data.put("bondEnergyJPerMol", curing.bondEnergy());
     data.put("pickup", WayData.local(view.job().pickup(), zone));
     data.put("items", items());
+    data.put("seen", seen());
     data.put(
         "holds",
         view.timeline().releases().stream()
@@ -87,6 +88,18 @@ final class WhyData {
               "finished", WayData.local(item.finished(), zone)));
     }
     return items;
+  }
+
+  private List<Map<String, Object>> seen() {
+    return view.job().seen().stream()
+        .map(
+            visit ->
+                ordered(
+                    "day", visit.day().toString(),
+                    "what", visit.what(),
+                    "result", visit.result().id(),
+                    "note", visit.note()))
+        .toList();
   }
 
   private Map<String, Object> hold(Release release) {

@@ -222,6 +222,7 @@ public final class SampleJobs {
                 Optional.of("B-77"),
                 OptionalInt.of(5))),
         List.of(),
+        List.of(),
         Where.file("jobs/H-1042.yaml"));
   }
 

@@ -23,6 +23,7 @@ import curewindow.shop.FindingKind;
 import curewindow.shop.FittedItem;
 import curewindow.shop.Job;
 import curewindow.shop.OpenHours;
+import curewindow.shop.PastVisit;
 import curewindow.shop.Service;
 import curewindow.shop.Shop;
 import curewindow.shop.ShopFiles;
@@ -68,6 +69,7 @@ final class Demo {
   String placeName = "Denver, Colorado";
   final List<FittedItem> items = new ArrayList<>();
   final List<Finding> found = new ArrayList<>();
+  List<PastVisit> seen = List.of();
   final List<Release> releases = new ArrayList<>();
 
   static Instant at(String local) {
@@ -150,6 +152,11 @@ final class Demo {
                 : r);
   }
 
+  /** The shop has looked at a hold in the morning of the day after the pickup. */
+  void seenOver(String hold) {
+    releases.replaceAll(r -> r.hold().equals(hold) ? r.overAt(pickup.plusSeconds(16 * 3600)) : r);
+  }
+
   JobView view() {
     Job job =
         new Job(
@@ -162,6 +169,7 @@ final class Demo {
             pickup,
             items,
             found,
+            seen,
             Where.file("jobs/J-1042.yaml"));
     return new JobView(
         job,

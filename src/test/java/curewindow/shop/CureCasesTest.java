@@ -67,6 +67,7 @@ class CureCasesTest {
             PICKUP,
             List.of(items),
             List.of(),
+            List.of(),
             Where.file("jobs/1.yaml"));
     Place place = read.places().get("seattle");
     return CureCases.of(job, read.shop().orElseThrow(), read.catalogue(), place);

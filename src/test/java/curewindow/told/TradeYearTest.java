@@ -154,6 +154,7 @@ class TradeYearTest {
                     Optional.empty(),
                     OptionalInt.empty())),
             List.of(),
+            List.of(),
             Where.file("jobs/Y-1.yaml"));
     Timeline computed = CURING.timeline(CureCases.of(job, SHOP, CATALOGUE, place));
     assertTrue(

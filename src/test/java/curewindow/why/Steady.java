@@ -108,6 +108,7 @@ final class Steady {
         FINISHED.plusSeconds(6 * 3600),
         List.of(item),
         List.of(),
+        List.of(),
         like.where());
   }
 }
