@@ -9,6 +9,8 @@ import java.time.ZoneOffset;
  * @param rule what it needs before the hold ends
  * @param drivers the drivers of the rule
  * @param needs by driver, in hours of the reference film
+ * @param stay the number of the stay in which the item was finished
+ * @param pickup when the car leaves after it
  * @param finished when the item was finished
  * @param floor the hold never ends before
  * @param limit the hold ends then at the latest, met or not; not before the pickup, as until then
@@ -19,6 +21,8 @@ record Claim(
     HoldRule rule,
     Driver[] drivers,
     double[] needs,
+    int stay,
+    long pickup,
     long finished,
     long floor,
     long limit) {
@@ -33,16 +37,20 @@ record Claim(
    *
    * @param item the item
    * @param rule one of its rules
-   * @param pickup when the car leaves the bay, seconds of local standard time
+   * @param stays when the car is in the bay
    * @param standard the offset of local standard time
    */
-  static Claim of(CureItem item, HoldRule rule, long pickup, ZoneOffset standard) {
+  static Claim of(CureItem item, HoldRule rule, Stays stays, ZoneOffset standard) {
     long finished = item.finished().getEpochSecond() + standard.getTotalSeconds();
+    int stay = stays.of(finished);
+    long pickup = stays.pickup(stay);
     return new Claim(
         item,
         rule,
         drivers(rule),
         needs(item, rule),
+        stay,
+        pickup,
         finished,
         finished + seconds(rule.floorHours()),
         Math.max(pickup, finished + seconds(rule.limitHours())));
@@ -50,7 +58,7 @@ record Claim(
 
   /** The same claim with as much time as nature takes: hardly any need lasts longer than a year. */
   Claim withoutLimit() {
-    return new Claim(item, rule, drivers, needs, finished, floor, limit + FAR);
+    return new Claim(item, rule, drivers, needs, stay, pickup, finished, floor, limit + FAR);
   }
 
   private static long seconds(double hours) {

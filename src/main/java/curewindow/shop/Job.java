@@ -1,6 +1,7 @@
 package curewindow.shop;
 
 import curewindow.cure.ParkingPlan;
+import curewindow.cure.Stay;
 import curewindow.problem.Where;
 import java.time.Instant;
 import java.util.Comparator;
@@ -8,7 +9,7 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * One car's visit.
+ * One car's work, in one stay or several.
  *
  * @param id the shop's own number, letters, digits and hyphens
  * @param firstName whom to greet; empty where not given
@@ -16,7 +17,7 @@ import java.util.Objects;
  * @param car the car
  * @param place id of the place where the car stands
  * @param parking where it stands by day and by night
- * @param pickup when the car leaves the shop
+ * @param stays when the car is in the shop, one stay after the other, at least one
  * @param items what was fitted, at least one
  * @param found what was found on the car
  * @param seen when the shop saw the car again, by day
@@ -29,7 +30,7 @@ public record Job(
     Car car,
     String place,
     ParkingPlan parking,
-    Instant pickup,
+    List<Stay> stays,
     List<FittedItem> items,
     List<Finding> found,
     List<PastVisit> seen,
@@ -43,11 +44,20 @@ public record Job(
     Objects.requireNonNull(car, "car");
     Objects.requireNonNull(place, "place");
     Objects.requireNonNull(parking, "parking");
-    Objects.requireNonNull(pickup, "pickup");
     Objects.requireNonNull(where, "where");
+    stays = List.copyOf(stays);
     items = List.copyOf(items);
     found = List.copyOf(found);
     seen = seen.stream().sorted(Comparator.comparing(PastVisit::day)).toList();
+  }
+
+  /**
+   * When the car leaves the shop for the last time.
+   *
+   * @return the pickup of the last stay
+   */
+  public Instant pickup() {
+    return stays.get(stays.size() - 1).pickup();
   }
 
   /**
@@ -57,7 +67,7 @@ public record Job(
    * @return the job
    */
   public Job parkedAs(ParkingPlan plan) {
-    return new Job(id, firstName, language, car, place, plan, pickup, items, found, seen, where);
+    return new Job(id, firstName, language, car, place, plan, stays, items, found, seen, where);
   }
 
   /**
@@ -68,6 +78,6 @@ public record Job(
    */
   Job seenAgain(List<PastVisit> visits) {
     return new Job(
-        id, firstName, language, car, place, parking, pickup, items, found, visits, where);
+        id, firstName, language, car, place, parking, stays, items, found, visits, where);
   }
 }

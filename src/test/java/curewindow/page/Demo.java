@@ -10,6 +10,7 @@ import curewindow.cure.PaintTone;
 import curewindow.cure.Parking;
 import curewindow.cure.ParkingPlan;
 import curewindow.cure.Release;
+import curewindow.cure.Stay;
 import curewindow.cure.Timeline;
 import curewindow.guide.GuideLibrary;
 import curewindow.problem.Problems;
@@ -166,7 +167,7 @@ final class Demo {
             new Car(OptionalInt.of(2021), body, PaintTone.DARK, Optional.empty(), car, Set.of()),
             "denver",
             new ParkingPlan(Parking.OUTSIDE, Parking.GARAGE),
-            pickup,
+            List.of(new Stay(Instant.EPOCH, pickup)),
             items,
             found,
             seen,

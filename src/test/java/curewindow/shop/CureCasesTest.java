@@ -12,6 +12,7 @@ import curewindow.cure.HoldRule;
 import curewindow.cure.PaintTone;
 import curewindow.cure.Parking;
 import curewindow.cure.ParkingPlan;
+import curewindow.cure.Stay;
 import curewindow.problem.Where;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -64,7 +65,7 @@ class CureCasesTest {
             car,
             "seattle",
             new ParkingPlan(Parking.OUTSIDE, Parking.GARAGE),
-            PICKUP,
+            List.of(new Stay(Instant.EPOCH, PICKUP)),
             List.of(items),
             List.of(),
             List.of(),

@@ -11,6 +11,7 @@ import curewindow.cure.PaintTone;
 import curewindow.cure.Parking;
 import curewindow.cure.ParkingPlan;
 import curewindow.cure.Release;
+import curewindow.cure.Stay;
 import curewindow.cure.Timeline;
 import curewindow.problem.Where;
 import curewindow.shop.BodyType;
@@ -78,7 +79,10 @@ class SeenTest {
             Set.of()),
         PLACE.id(),
         new ParkingPlan(Parking.OUTSIDE, Parking.OUTSIDE),
-        items.stream().map(FittedItem::finished).max(Instant::compareTo).orElseThrow(),
+        List.of(
+            new Stay(
+                TINT.finished(),
+                items.stream().map(FittedItem::finished).max(Instant::compareTo).orElseThrow())),
         items,
         List.of(),
         List.of(seen),
