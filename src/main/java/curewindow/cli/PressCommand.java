@@ -1,9 +1,11 @@
 package curewindow.cli;
 
 import curewindow.problem.Problem;
+import curewindow.problem.Problems;
 import curewindow.problem.Severity;
 import curewindow.site.DueCalls;
 import curewindow.site.LoadedShop;
+import curewindow.site.PickupNotes;
 import curewindow.site.Press;
 import curewindow.site.PressReport;
 import curewindow.site.Tokens;
@@ -58,11 +60,21 @@ final class PressCommand implements Callable<Integer> {
       return Exit.PROBLEMS;
     }
     print(report, loaded, out);
-    int calls = DueCalls.of(loaded, clock.instant()).size();
+    // Faults were told by the press.
+    int calls = DueCalls.of(loaded, clock.instant(), new Problems()).tooEarly().size();
     if (calls > 0) {
       out.println("To call: " + CallsLine.of(calls));
     }
     return loaded.hasErrors() || report.hasErrors() ? Exit.PROBLEMS : Exit.OK;
+  }
+
+  private void sayBeforePickup(LoadedShop loaded, PrintWriter out) {
+    List<Problem> notes = PickupNotes.of(loaded, clock.instant());
+    if (!notes.isEmpty()) {
+      out.println("Before pickup:");
+      notes.forEach(note -> out.println("  " + note.oneLine()));
+      out.println();
+    }
   }
 
   private void print(PressReport report, LoadedShop loaded, PrintWriter out) {
@@ -73,6 +85,7 @@ final class PressCommand implements Callable<Integer> {
       out.printf("  %-10s %-12s %s%n", made.job(), made.firstName(), made.firstAnswer());
     }
     out.println();
+    sayBeforePickup(loaded, out);
     List<Problem> errors =
         Stream.concat(loaded.problems().stream(), report.problems().stream())
             .filter(p -> p.severity() == Severity.ERROR)
@@ -89,9 +102,23 @@ final class PressCommand implements Callable<Integer> {
     out.printf(
         "%d files, %d of them new or changed, %d old ones removed%n",
         report.files().made(), report.files().changed(), report.files().removed());
+    tellFolders(report.cards(), out);
+  }
+
+  private void tellFolders(int cards, PrintWriter out) {
     out.println("  " + folder.resolve("site") + "    the public site: this is what you publish");
+    out.println("  " + folder.resolve("office") + "  private: today.pdf to print, pages.csv");
+    if (cards > 0) {
+      out.println(
+          "  "
+              + folder.resolve("office/cards.pdf")
+              + "  to look at: "
+              + (cards == 1 ? "the car" : "the " + cards + " cars")
+              + " still to be picked up");
+    }
     out.println(
-        "  " + folder.resolve("office") + "  private: cards.pdf and today.pdf to print, pages.csv");
+        "To hand over a card, print it with this, which keeps in mind what it says:\n  "
+            + Program.call("card JOB --shop " + Program.quoted(shop.folder())));
     out.println("To look at it: " + Program.call("view --out " + Program.quoted(folder)));
   }
 }

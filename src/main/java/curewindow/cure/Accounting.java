@@ -72,6 +72,7 @@ final class Accounting {
         claim.item().spot(),
         driver,
         claim.rule().need().get(driver),
+        claim.lampHours(driver),
         instant(claim.finished()),
         instant(claim.floor()),
         instant(claim.limit()),
@@ -125,10 +126,10 @@ final class Accounting {
           after);
     }
 
-    /** In hours of the catalogue's need, whatever the film's permeance. */
+    /** With what the lamp gave, in hours of the catalogue's need. */
     private double dose(Driver driver, long until) {
       double gained = doses.gained(claim, driver, member, until);
-      return gained * claim.rule().need().get(driver) / claim.need(driver);
+      return claim.lampHours(driver) + claim.hours(driver, gained);
     }
 
     private double sum(long from, long to, Hourly hourly) {

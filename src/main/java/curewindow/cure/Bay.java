@@ -1,12 +1,23 @@
 package curewindow.cure;
 
 /**
- * The air in the shop's bay, in which a job stands until pickup.
+ * The shop's bay: the air in which a job stands until pickup, and the lamp.
  *
  * @param temperature degrees Celsius, -10 to 50
  * @param relativeHumidity percent, 1 to 100
+ * @param lamp temperature to which the shop's lamp heats a film or coating, degrees Celsius, 30 to
+ *     100
  */
-public record Bay(double temperature, double relativeHumidity) {
+public record Bay(double temperature, double relativeHumidity, double lamp) {
+
+  /** The least temperature of a surface under a lamp, degrees Celsius. */
+  public static final double COOLEST_LAMP = 30;
+
+  /** The highest temperature of a surface under a lamp, degrees Celsius. */
+  public static final double HOTTEST_LAMP = 100;
+
+  /** What a lamp is usually set to, degrees Celsius; common practice, no source. */
+  public static final double USUAL_LAMP = 60;
 
   /** Refuses numbers that are not finite or out of range, by name. */
   public Bay {
@@ -17,5 +28,18 @@ public record Bay(double temperature, double relativeHumidity) {
       throw new IllegalArgumentException(
           "relativeHumidity " + relativeHumidity + " is not within 1 to 100");
     }
+    if (!(lamp >= COOLEST_LAMP && lamp <= HOTTEST_LAMP)) {
+      throw new IllegalArgumentException("lamp " + lamp + " is not within 30 to 100");
+    }
+  }
+
+  /**
+   * A bay whose lamp is set as usual.
+   *
+   * @param temperature degrees Celsius, -10 to 50
+   * @param relativeHumidity percent, 1 to 100
+   */
+  public Bay(double temperature, double relativeHumidity) {
+    this(temperature, relativeHumidity, USUAL_LAMP);
   }
 }

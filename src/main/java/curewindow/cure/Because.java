@@ -11,18 +11,20 @@ import java.util.Optional;
  * @param spot the deciding spot's id
  * @param driver the deciding driver; empty where the floor decides
  * @param needHours reference hours the driver needs (of the slowest driver where the floor decides)
+ * @param lampHours how many of them a lamp in the bay gave at the finish
  * @param realHours real hours from the finish to the end
  * @param bayHours how many of them in the shop's bay
  * @param meanAir mean air temperature over the real hours, degrees Celsius
  * @param meanFilm mean film temperature over the real hours, degrees Celsius
  * @param meanDewPoint mean dew point of the air over the real hours, degrees Celsius
- * @param meanRate reference hours per real hour of that driver
+ * @param meanRate reference hours per real hour of that driver, without the lamp's
  */
 public record Because(
     int item,
     String spot,
     Optional<Driver> driver,
     double needHours,
+    double lampHours,
     double realHours,
     double bayHours,
     double meanAir,
@@ -42,10 +44,10 @@ public record Because(
   /**
    * Reference hours gained by the end.
    *
-   * @return mean rate times real hours
+   * @return what the lamp gave, and mean rate times real hours
    */
   public double gainedHours() {
-    return meanRate * realHours;
+    return lampHours + meanRate * realHours;
   }
 
   /**

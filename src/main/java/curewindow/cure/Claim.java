@@ -8,7 +8,8 @@ import java.time.ZoneOffset;
  * @param item the item
  * @param rule what it needs before the hold ends
  * @param drivers the drivers of the rule
- * @param needs by driver, in hours of the reference film
+ * @param needs by driver, in hours of the reference film, all that the item needs
+ * @param lamp by driver, how much of it the lamp gave
  * @param stay the number of the stay in which the item was finished
  * @param pickup when the car leaves after it
  * @param finished when the item was finished
@@ -21,6 +22,7 @@ record Claim(
     HoldRule rule,
     Driver[] drivers,
     double[] needs,
+    double[] lamp,
     int stay,
     long pickup,
     long finished,
@@ -28,6 +30,7 @@ record Claim(
     long limit) {
 
   private static final Driver[] DRIVERS = Driver.values();
+  private static final double[] NO_LAMP = new double[DRIVERS.length];
 
   /** Four hundred days, in seconds. */
   private static final long FAR = 400L * 86_400;
@@ -44,11 +47,13 @@ record Claim(
     long finished = item.finished().getEpochSecond() + standard.getTotalSeconds();
     int stay = stays.of(finished);
     long pickup = stays.pickup(stay);
+    double[] needs = needs(item, rule);
     return new Claim(
         item,
         rule,
         drivers(rule),
-        needs(item, rule),
+        needs,
+        lamp(item, needs),
         stay,
         pickup,
         finished,
@@ -58,7 +63,7 @@ record Claim(
 
   /** The same claim with as much time as nature takes: hardly any need lasts longer than a year. */
   Claim withoutLimit() {
-    return new Claim(item, rule, drivers, needs, stay, pickup, finished, floor, limit + FAR);
+    return new Claim(item, rule, drivers, needs, lamp, stay, pickup, finished, floor, limit + FAR);
   }
 
   private static long seconds(double hours) {
@@ -70,12 +75,41 @@ record Claim(
     return finished == other.finished
         && item.exposure() == other.item.exposure()
         && item.permeance() == other.item.permeance()
+        && item.lamp().equals(other.item.lamp())
         && (rule == other.rule || rule.equals(other.rule));
   }
 
-  /** What is needed of one of the rule's drivers, in hours of the reference film. */
+  /**
+   * What time and weather have to give of one of the rule's drivers, in hours of the reference
+   * film: 0 where the lamp gave it all.
+   */
   double need(Driver driver) {
-    return needs[driver.ordinal()];
+    return needs[driver.ordinal()] - lamp[driver.ordinal()];
+  }
+
+  /**
+   * Which share of all it needs of a driver an item has.
+   *
+   * @param driver one of the rule's drivers
+   * @param gained what time and weather gave, in hours of the reference film
+   */
+  double share(Driver driver, double gained) {
+    return (lamp[driver.ordinal()] + gained) / needs[driver.ordinal()];
+  }
+
+  /**
+   * The same in hours of the catalogue's need, whatever the film's permeance.
+   *
+   * @param driver one of the rule's drivers
+   * @param gained what time and weather gave, in hours of the reference film
+   */
+  double hours(Driver driver, double gained) {
+    return gained * rule.need().get(driver) / needs[driver.ordinal()];
+  }
+
+  /** What the lamp gave of what is needed of a driver, in hours of the catalogue's need. */
+  double lampHours(Driver driver) {
+    return hours(driver, lamp[driver.ordinal()]);
   }
 
   private static double[] needs(CureItem item, HoldRule rule) {
@@ -87,6 +121,15 @@ record Claim(
       }
     }
     return needs;
+  }
+
+  private static double[] lamp(CureItem item, double[] needs) {
+    if (item.lamp().isEmpty()) {
+      return NO_LAMP;
+    }
+    double[] lamp = new double[needs.length];
+    item.lamp().forEach((d, hours) -> lamp[d.ordinal()] = Math.min(hours, needs[d.ordinal()]));
+    return lamp;
   }
 
   private static Driver[] drivers(HoldRule rule) {

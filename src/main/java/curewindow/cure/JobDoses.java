@@ -107,7 +107,7 @@ final class JobDoses {
       double inBay = of.inBay(claim.finished(), until);
       double[] since = until > claim.pickup() ? of.since(until) : new double[shares.length];
       for (int m = 0; m < shares.length; m++) {
-        shares[m] = Math.min(shares[m], (inBay + since[m]) / claim.need(driver));
+        shares[m] = Math.min(shares[m], claim.share(driver, inBay + since[m]));
       }
     }
   }

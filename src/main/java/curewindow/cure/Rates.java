@@ -79,6 +79,24 @@ final class Rates {
   }
 
   /**
+   * The rate of a driver under a lamp in the shop's bay. Mounting water is not counted: a lamp
+   * warms the film for minutes, and the water is not out by then.
+   *
+   * @param driver the driver
+   * @param surface temperature of the film under the lamp, degrees Celsius
+   * @param bay the air in the bay
+   * @param bondEnergy activation energy of bond and crosslink, J/mol
+   * @return reference hours per hour; 0 for dry-out
+   */
+  static double underLamp(Driver driver, double surface, Bay bay, double bondEnergy) {
+    return switch (driver) {
+      case DRY_OUT -> 0;
+      case BOND -> bond(surface, bondEnergy);
+      case CROSSLINK -> crosslink(surface, bay.relativeHumidity(), bondEnergy);
+    };
+  }
+
+  /**
    * Water leaving through the film: driven by the vapour pressure under the film, which is wet,
    * over that of the air.
    *

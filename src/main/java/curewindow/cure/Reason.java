@@ -35,12 +35,13 @@ final class Reason {
         claim.item().spot(),
         floor ? Optional.empty() : Optional.of(slowest),
         need,
+        claim.lampHours(slowest),
         hours,
         doses.stays().bayHours(claim.finished(), until),
         mean(decision, means.air(), bay.temperature(), until),
         mean(decision, means.film(), bay.temperature(), until),
         mean(decision, means.dewPoint(), bayDewPoint, until),
-        gained * need / claim.need(slowest) / hours);
+        claim.hours(slowest, gained) / hours);
   }
 
   /** The driver that the deciding item waits for. */
@@ -66,7 +67,7 @@ final class Reason {
     Claim claim = decision.claim();
     long met = doses.met(claim, driver, decision.member());
     return met == DoseTable.NEVER
-        ? doses.gained(claim, driver, decision.member(), decision.at()) / claim.need(driver)
+        ? claim.share(driver, doses.gained(claim, driver, decision.member(), decision.at()))
         : 1 + 1 / (1.0 + met - claim.finished());
   }
 

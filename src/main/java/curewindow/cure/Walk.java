@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param spot the spot's id
  * @param driver the item's slowest driver
  * @param needHours reference hours needed of it, as the catalogue has them
+ * @param lampHours how many of them a lamp in the bay gave at the finish
  * @param finished when the item was finished
  * @param floor the hold never ends before
  * @param limit the hold ends then at the latest
@@ -28,6 +29,7 @@ public record Walk(
     String spot,
     Driver driver,
     double needHours,
+    double lampHours,
     Instant finished,
     Instant floor,
     Instant limit,
@@ -57,12 +59,12 @@ public record Walk(
   }
 
   /**
-   * The dose at the end of the walk.
+   * The dose at the end of the walk, the lamp's among it.
    *
    * @return reference hours
    */
   public double dose() {
-    return days.isEmpty() ? 0 : days.get(days.size() - 1).doseAtEnd();
+    return days.isEmpty() ? lampHours : days.get(days.size() - 1).doseAtEnd();
   }
 
   /**
@@ -77,7 +79,7 @@ public record Walk(
    * @param dewPoint dew point of the air, degrees Celsius
    * @param sun sun that reaches the car, on a horizontal plane, kWh/m2 over the stretch
    * @param dose reference hours gained in it
-   * @param doseAtEnd reference hours gained from the finish to its end
+   * @param doseAtEnd reference hours gained by its end, what the lamp gave at the finish among them
    */
   public record Stretch(
       LocalDate date,

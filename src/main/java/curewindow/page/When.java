@@ -104,7 +104,7 @@ public final class When {
    * @param release one of the job's releases
    * @return such as {@code February 20}; empty where nothing is left to be careful with
    */
-  Optional<String> fullBy(Release release) {
+  public Optional<String> fullBy(Release release) {
     return release.end() instanceof AtLimit limit && limit.isGentle()
         ? Optional.of(words.fullMonthDay(limit.full(), zone))
         : Optional.empty();

@@ -70,6 +70,8 @@ final class CsvJobs {
           "batch",
           "warranty-years",
           "warranty-years");
+  private static final Map<String, String> LAMP =
+      ordered("lamp-surface", "surface", "lamp-minutes", "minutes");
   private static final Map<String, String> FOUND =
       ordered(
           "found", "kind", "found-spots", "spots", "found-since", "since", "found-text", "text");
@@ -106,7 +108,9 @@ final class CsvJobs {
 
   /** All columns that the file may have. */
   static List<String> columns() {
-    return Stream.of(JOB, CAR, PARKING, ITEM, FOUND).flatMap(m -> m.keySet().stream()).toList();
+    return Stream.of(JOB, CAR, PARKING, ITEM, LAMP, FOUND)
+        .flatMap(m -> m.keySet().stream())
+        .toList();
   }
 
   List<Read> read(String text) {
@@ -138,7 +142,7 @@ final class CsvJobs {
     List<Node> items = new ArrayList<>();
     Set<Node> found = new LinkedHashSet<>();
     for (CsvTable.Line line : lines) {
-      items.add(branch(line, ITEM));
+      items.add(item(line));
       Branch finding = branch(line, FOUND);
       if (!finding.entries().isEmpty()) {
         found.add(finding);
@@ -152,6 +156,15 @@ final class CsvJobs {
       job.entries().put("found", entry(new Row(first.where(), List.copyOf(found))));
     }
     return new Read(id, job, whole, source.errors() == before);
+  }
+
+  private static Branch item(CsvTable.Line line) {
+    Branch item = branch(line, ITEM);
+    Branch lamp = branch(line, LAMP);
+    if (!lamp.entries().isEmpty()) {
+      item.entries().put("lamp", entry(lamp));
+    }
+    return item;
   }
 
   /** Later rows of a job may repeat or leave out what the first one says of the job. */

@@ -3,10 +3,12 @@ package curewindow.shop;
 import curewindow.climate.Place;
 import curewindow.cure.CureCase;
 import curewindow.cure.CureItem;
+import curewindow.cure.Driver;
 import curewindow.cure.Exposure;
 import curewindow.cure.HoldRule;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** Turns a job into what its dates depend on. */
 public final class CureCases {
@@ -44,6 +46,7 @@ public final class CureCases {
                 exposure(service, spot),
                 permeance(service, film),
                 item.finished(),
+                lamp(item, shop),
                 rules(catalogue, service, spot, job.car())));
       }
     }
@@ -74,6 +77,10 @@ public final class CureCases {
     }
     double relative = film.permeance() / service.referencePermeance();
     return Math.min(MOST_PERMEANCE, Math.max(LEAST_PERMEANCE, relative));
+  }
+
+  private static Map<Driver, Double> lamp(FittedItem item, Shop shop) {
+    return item.lamp().map(l -> l.dose(shop.bay(), shop.bondEnergy())).orElse(Map.of());
   }
 
   private static List<HoldRule> rules(Catalogue catalogue, Service service, Spot spot, Car car) {

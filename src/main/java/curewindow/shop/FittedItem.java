@@ -1,5 +1,6 @@
 package curewindow.shop;
 
+import curewindow.cure.Lamp;
 import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
@@ -18,6 +19,7 @@ import java.util.OptionalInt;
  * @param glassVlt visible light transmission of the bare glass, percent, 1 to 100
  * @param batch the batch on the roll or bottle
  * @param warrantyYears years of warranty
+ * @param lamp the lamp that was used on it after the finish
  */
 public record FittedItem(
     String service,
@@ -27,7 +29,8 @@ public record FittedItem(
     OptionalDouble vlt,
     OptionalDouble glassVlt,
     Optional<String> batch,
-    OptionalInt warrantyYears) {
+    OptionalInt warrantyYears,
+    Optional<Lamp> lamp) {
 
   /** Refuses missing parts. */
   public FittedItem {
@@ -38,11 +41,12 @@ public record FittedItem(
     Objects.requireNonNull(glassVlt, "glassVlt");
     Objects.requireNonNull(batch, "batch");
     Objects.requireNonNull(warrantyYears, "warrantyYears");
+    Objects.requireNonNull(lamp, "lamp");
     spots = List.copyOf(spots);
   }
 
   /**
-   * An item of whose bare glass nothing is known.
+   * An item of whose bare glass nothing is known, and on which no lamp was used.
    *
    * @param service id of the service
    * @param film id of the film or coating
@@ -60,7 +64,16 @@ public record FittedItem(
       OptionalDouble vlt,
       Optional<String> batch,
       OptionalInt warrantyYears) {
-    this(service, film, spots, finished, vlt, OptionalDouble.empty(), batch, warrantyYears);
+    this(
+        service,
+        film,
+        spots,
+        finished,
+        vlt,
+        OptionalDouble.empty(),
+        batch,
+        warrantyYears,
+        Optional.empty());
   }
 
   /**
@@ -70,6 +83,6 @@ public record FittedItem(
    * @return the item
    */
   public FittedItem finishedAt(Instant at) {
-    return new FittedItem(service, film, spots, at, vlt, glassVlt, batch, warrantyYears);
+    return new FittedItem(service, film, spots, at, vlt, glassVlt, batch, warrantyYears, lamp);
   }
 }

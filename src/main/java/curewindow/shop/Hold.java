@@ -34,7 +34,9 @@ public record Hold(
     /** One of the few dates that people plan by. */
     MAIN("main"),
     /** It stands on the window stickers. */
-    STICKER("sticker");
+    STICKER("sticker"),
+    /** Nobody can keep it on the way home, so that the shop is told before the car leaves. */
+    ROAD("road");
 
     private final String id;
 

@@ -18,7 +18,7 @@ final class HoldsReader {
 
   private static final Keys HOLD =
       Keys.needs("kind", "rank")
-          .allows("forbids", "brings", "after", "wants", "safety", "main", "sticker");
+          .allows("forbids", "brings", "after", "wants", "safety", "main", "sticker", "road");
   private static final Keys RULE =
       Keys.needs("service", "hold", "need", "floor")
           .allows("limit", "horizon", "where", "spots", "except");

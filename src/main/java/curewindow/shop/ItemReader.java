@@ -1,7 +1,10 @@
 package curewindow.shop;
 
+import curewindow.cure.Bay;
+import curewindow.cure.Lamp;
 import curewindow.cure.Stay;
 import curewindow.shop.Node.Leaf;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -17,8 +20,12 @@ final class ItemReader {
 
   static final Keys ITEM =
       Keys.needs("service", "film", "spots", "finished")
-          .allows("vlt", "glass-vlt", "batch", "warranty-years");
+          .allows("vlt", "glass-vlt", "batch", "warranty-years", "lamp");
+  static final Keys LAMP = Keys.needs("surface", "minutes");
   static final Keys FINDING = Keys.needs("kind").allows("spots", "since", "text");
+
+  /** How long a car is in the shop at most where day and month are taken to be swapped. */
+  private static final Duration LIKELY_STAY = Duration.ofDays(14);
 
   private final Known known;
   private final Optional<ZoneId> zone;
@@ -83,6 +90,7 @@ final class ItemReader {
     Optional<Double> glass = glassVlt(f, spots, vlt);
     Optional<String> batch = f.code("batch", 60);
     Optional<Integer> warranty = f.whole("warranty-years", 0, 50);
+    Optional<Lamp> lamp = lamp(f);
     if (service.isEmpty() || film.isEmpty() || spots.isEmpty() || finished.isEmpty()) {
       return Optional.empty();
     }
@@ -95,7 +103,16 @@ final class ItemReader {
             vlt.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
             glass.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
             batch,
-            warranty.map(OptionalInt::of).orElse(OptionalInt.empty())));
+            warranty.map(OptionalInt::of).orElse(OptionalInt.empty()),
+            lamp));
+  }
+
+  private static Optional<Lamp> lamp(Fields f) {
+    Optional<Fields> lamp = f.fields("lamp", LAMP);
+    Optional<Double> surface =
+        lamp.flatMap(l -> l.number("surface", Bay.COOLEST_LAMP, Bay.HOTTEST_LAMP));
+    Optional<Double> minutes = lamp.flatMap(l -> l.number("minutes", Lamp.SHORTEST, Lamp.LONGEST));
+    return surface.flatMap(s -> minutes.map(m -> new Lamp(s, m)));
   }
 
   /** Only glass lets light through, and a film on it never makes it clearer. */
@@ -169,14 +186,18 @@ final class ItemReader {
     if (stays.isEmpty() || stays.stream().anyMatch(stay -> stay.has(finished))) {
       return true;
     }
-    boolean after = finished.isAfter(stays.get(stays.size() - 1).pickup());
+    Instant pickup = stays.get(stays.size() - 1).pickup();
+    boolean after = finished.isAfter(pickup);
     source.error(
         after ? "finished-after-pickup" : "finished-outside-stays",
         f.where("finished"),
         after
             ? "the work is finished after the pickup"
             : "the work is finished while the car is not in the shop",
-        after ? "check finished and pickup" : "check finished, and in and pickup of the stays");
+        after
+            ? zone.flatMap(z -> SwappedDay.hint(finished, pickup, z, LIKELY_STAY))
+                .orElse("check finished and pickup")
+            : "check finished, and in and pickup of the stays");
     return false;
   }
 

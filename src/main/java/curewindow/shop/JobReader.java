@@ -8,6 +8,7 @@ import curewindow.problem.Where;
 import curewindow.shop.Node.Leaf;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -59,7 +60,9 @@ final class JobReader {
     Optional<String> id = f.code("id", 200).flatMap(text -> id(text, f.where("id")));
     Optional<Job> job = job(f, id);
     Where where = f.where("id");
-    return new Read(id, where, source.errors() == before ? job : Optional.empty());
+    Optional<Job> good = source.errors() == before ? job : Optional.empty();
+    good.ifPresent(j -> HardlyMeant.note(known, source, j, f, clock(f).orElse(ZoneOffset.UTC)));
+    return new Read(id, where, good);
   }
 
   private Optional<Job> job(Fields f, Optional<String> id) {

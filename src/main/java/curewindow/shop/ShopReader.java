@@ -34,7 +34,7 @@ final class ShopReader {
               "closed",
               "visit-within",
               "handout");
-  private static final Keys BAY = Keys.needs("temperature", "humidity");
+  private static final Keys BAY = Keys.needs("temperature", "humidity").allows("lamp");
   private static final Keys OPENING = Keys.needs().allows(DAYS.toArray(String[]::new));
   private static final Keys HANDOUT = Keys.needs().allows("as", "sheet");
   private static final Names HANDOUTS = Names.of("handout", Handout.ids());
@@ -162,7 +162,10 @@ final class ShopReader {
     Optional<Fields> bay = f.fields("bay", BAY);
     Optional<Double> temperature = bay.flatMap(b -> b.number("temperature", -10, 50));
     Optional<Double> humidity = bay.flatMap(b -> b.number("humidity", 1, 100));
-    return temperature.flatMap(t -> humidity.map(h -> new Bay(t, h))).orElse(USUAL_BAY);
+    double lamp =
+        bay.flatMap(b -> b.number("lamp", Bay.COOLEST_LAMP, Bay.HOTTEST_LAMP))
+            .orElse(Bay.USUAL_LAMP);
+    return temperature.flatMap(t -> humidity.map(h -> new Bay(t, h, lamp))).orElse(USUAL_BAY);
   }
 
   private HandoutChoice handout(Fields f) {

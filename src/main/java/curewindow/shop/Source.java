@@ -55,6 +55,11 @@ final class Source {
     error(code, Where.line(file, line, column), message, fix);
   }
 
+  /** Tells what is worth knowing but stops nothing. */
+  void notice(String code, Where where, String message, String fix) {
+    problems.add(Problem.notice(code, where, message, fix));
+  }
+
   /** A piece of the user's text for a message: short, on one line, without control characters. */
   static String shown(String text) {
     return shown(text, SHOWN);

@@ -40,6 +40,9 @@ final class Drawing {
         walk.needHours(),
         names.when(walk.floor()),
         names.when(walk.limit()));
+    if (walk.lampHours() > 0) {
+      lines.say(2, "the lamp gave %.1f of them at the finish", walk.lampHours());
+    }
     lines.say(2, "%s", outcome(walk));
     Walk likely = account.likely();
     if (likely.item() != walk.item() || likely.driver() != walk.driver()) {
@@ -124,7 +127,7 @@ final class Drawing {
 
   /** The share of the need that a walk has at a time. */
   static double share(Walk walk, Instant at) {
-    double dose = 0;
+    double dose = walk.lampHours();
     for (Walk.Stretch day : walk.days()) {
       if (!day.to().isAfter(at)) {
         dose = day.doseAtEnd();

@@ -31,6 +31,7 @@ final class WayData {
             "spot", walk.spot(),
             "waitsFor", walk.driver().id(),
             "needReferenceHours", rounded(walk.needHours()),
+            "lampReferenceHours", rounded(walk.lampHours()),
             "finished", local(walk.finished(), zone),
             "floor", local(walk.floor(), zone),
             "limit", local(walk.limit(), zone));

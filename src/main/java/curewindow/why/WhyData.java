@@ -1,10 +1,13 @@
 package curewindow.why;
 
+import curewindow.cure.AtPickup;
 import curewindow.cure.Because;
 import curewindow.cure.CureCase;
+import curewindow.cure.Lamp;
 import curewindow.cure.Release;
 import curewindow.page.JobView;
 import curewindow.shop.FittedItem;
+import curewindow.told.BeforePickup;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -43,11 +46,13 @@ final class WhyData {
         "bay",
         ordered(
             "temperatureC", curing.bay().temperature(),
-            "relativeHumidityPercent", curing.bay().relativeHumidity()));
+            "relativeHumidityPercent", curing.bay().relativeHumidity(),
+            "lampSurfaceC", curing.bay().lamp()));
     data.put("bondEnergyJPerMol", curing.bondEnergy());
     data.put("pickup", WayData.local(view.job().pickup(), zone));
     data.put("items", items());
     data.put("seen", seen());
+    data.put("beforePickup", beforePickup());
     data.put(
         "holds",
         view.timeline().releases().stream()
@@ -80,12 +85,14 @@ final class WhyData {
   private List<Map<String, Object>> items() {
     List<Map<String, Object>> items = new ArrayList<>();
     for (FittedItem item : view.job().items()) {
-      items.add(
+      Map<String, Object> data =
           ordered(
               "service", item.service(),
               "film", item.film(),
               "spots", item.spots(),
-              "finished", WayData.local(item.finished(), zone)));
+              "finished", WayData.local(item.finished(), zone));
+      data.put("lamp", item.lamp().map(WhyData::lamp).orElse(null));
+      items.add(data);
     }
     return items;
   }
@@ -100,6 +107,35 @@ final class WhyData {
                     "result", visit.result().id(),
                     "note", visit.note()))
         .toList();
+  }
+
+  private Map<String, Object> beforePickup() {
+    return BeforePickup.of(grounds.curing(), view.catalogue().holds())
+        .map(
+            before -> {
+              Map<String, Object> data =
+                  ordered("lacking", before.lacking().stream().map(WhyData::lacking).toList());
+              data.put("bayHours", before.bayHours().orElse(null));
+              data.put("lamp", before.lamp().map(WhyData::lamp).orElse(null));
+              data.put("lampStayHours", before.lampStayHours());
+              return data;
+            })
+        .orElse(null);
+  }
+
+  private static Map<String, Object> lacking(AtPickup need) {
+    return ordered(
+        "hold", need.hold(),
+        "item", need.item(),
+        "spot", need.spot(),
+        "driver", need.driver().id(),
+        "needReferenceHours", WayData.rounded(need.needHours()),
+        "hasReferenceHours", WayData.rounded(need.hasHours()),
+        "floorHours", WayData.rounded(need.floorHours()));
+  }
+
+  private static Map<String, Object> lamp(Lamp lamp) {
+    return ordered("surfaceC", lamp.surface(), "minutes", lamp.minutes());
   }
 
   private Map<String, Object> hold(Release release) {
@@ -129,6 +165,7 @@ final class WhyData {
         "spot", because.spot(),
         "driver", because.driver().map(d -> d.id()).orElse("floor"),
         "referenceHours", WayData.rounded(because.needHours()),
+        "lampReferenceHours", WayData.rounded(because.lampHours()),
         "realHours", WayData.rounded(because.realHours()),
         "bayHours", WayData.rounded(because.bayHours()),
         "meanAirC", WayData.rounded(because.meanAir()),

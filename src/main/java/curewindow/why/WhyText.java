@@ -33,7 +33,9 @@ final class WhyText {
 
   String text() {
     trial();
+    Summary.say(grounds, look, lines);
     heading();
+    beforePickup();
     List<Release> shown =
         view.timeline().releases().stream().filter(r -> look.shows(r.hold())).toList();
     Optional<String> first = mattersMost();
@@ -77,22 +79,7 @@ final class WhyText {
 
   private void heading() {
     CureCase curing = grounds.curing();
-    lines.say(0, "Job %s, %s", view.job().id(), view.job().car().text());
-    lines.say(
-        0,
-        "Place: %s (%.2f, %.2f, %.0f m, %s)",
-        view.place().name(),
-        view.place().latitude(),
-        view.place().longitude(),
-        view.place().height(),
-        view.place().zone());
     lines.say(0, "Weather: %s", view.place().source());
-    lines.say(
-        0,
-        "Parking: %s by day, %s by night; %s paint",
-        curing.parking().day().id(),
-        curing.parking().night().id(),
-        curing.paint().id());
     lines.say(
         0,
         "In the bay (%.0f C, %.0f %% RH) until pickup, %s",
@@ -115,6 +102,10 @@ final class WhyText {
           names.film(item),
           spots,
           names.when(item.finished()));
+      item.lamp()
+          .ifPresent(
+              l ->
+                  lines.say(2, "under the lamp: %.0f minutes at %.0f C", l.minutes(), l.surface()));
     }
   }
 
@@ -129,6 +120,18 @@ final class WhyText {
     long limits = all.stream().filter(r -> r.end() instanceof Release.AtLimit).count();
     lines.say(
         0, limits == 0 ? "%d dates" : "%d dates, %d of them at the limit", all.size(), limits);
+  }
+
+  /** Said whatever is drawn: it is for the shop, as long as the car is there. */
+  private void beforePickup() {
+    PickupAdvice.of(view.job(), view.catalogue(), grounds.curing(), view.words())
+        .ifPresent(
+            told -> {
+              lines.gap();
+              lines.say(0, "Before pickup, for what nobody can keep to on the way home:");
+              told.facts().forEach(fact -> lines.say(2, "%s", fact));
+              lines.say(2, "%s", told.advice());
+            });
   }
 
   private void dates(Release release) {
@@ -178,9 +181,16 @@ final class WhyText {
       lines.say(
           4,
           "%.1f reference hours at %.3f an hour = %s",
-          because.needHours(),
+          because.needHours() - because.lampHours(),
           because.meanRate(),
           real(because));
+    }
+    if (because.lampHours() > 0) {
+      lines.say(
+          4,
+          "the lamp gave %.1f of the %.1f reference hours needed",
+          because.lampHours(),
+          because.needHours());
     }
     lines.say(
         4,

@@ -45,7 +45,15 @@ final class IcuWords implements Words {
   @Override
   public String text(String key, Map<String, ?> values) {
     Objects.requireNonNull(key, "key");
-    return message(key).map(m -> m.with(values, units)).orElse("[" + key + "]");
+    return message(key).map(m -> m.with(values, units)).orElseGet(() -> plain(key, values));
+  }
+
+  /** What stands for a text that no language has: the id in its name as words, and the date. */
+  private static String plain(String key, Map<String, ?> values) {
+    String[] parts = key.split("\\.");
+    String name = parts[Math.min(1, parts.length - 1)].replace('-', ' ');
+    Object when = values.get("when");
+    return when == null ? name : name + ": " + when;
   }
 
   private Optional<Message> message(String key) {

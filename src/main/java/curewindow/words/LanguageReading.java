@@ -68,10 +68,26 @@ final class LanguageReading {
     return read().texts();
   }
 
-  /** The message of a text, or empty where the language lacks it or it cannot be used. */
+  /**
+   * The message of a text; the program's own where the shop's files lack it or have it wrong; empty
+   * where both lack it.
+   */
   Optional<Message> message(String key) {
+    Compiled known = compiled.get(key);
+    if (known != null) {
+      return known.message();
+    }
     PlacedText text = texts().get(key);
-    return text == null ? Optional.empty() : compiled(key, text).message();
+    return text != null
+        ? compiled(key, text).message()
+        : compiled.computeIfAbsent(key, k -> new Compiled(starting(k), List.of())).message();
+  }
+
+  /** The names of its texts, those that only the program has among them. */
+  Set<String> keys() {
+    Set<String> keys = new TreeSet<>(files.starting().keySet());
+    keys.addAll(texts().keySet());
+    return keys;
   }
 
   /** Says what is wrong with the files and with each text. */

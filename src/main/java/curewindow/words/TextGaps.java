@@ -5,7 +5,6 @@ import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Where;
 import curewindow.shop.PlacedText;
-import java.util.Map;
 import java.util.Set;
 
 /** What a language lacks beside English, and what it has without need. */
@@ -13,17 +12,18 @@ final class TextGaps {
 
   private TextGaps() {}
 
-  static void tell(
-      String language, Map<String, PlacedText> own, Set<String> english, Problems problems) {
+  static void tell(String language, LanguageReading own, Set<String> english, Problems problems) {
+    Set<String> keys = own.keys();
     english.stream()
-        .filter(key -> !own.containsKey(key))
+        .filter(key -> !keys.contains(key))
         .forEach(key -> problems.add(lacking(language, key)));
-    own.forEach(
-        (key, text) -> {
-          if (!english.contains(key)) {
-            problems.add(unused(key, text, english));
-          }
-        });
+    own.texts()
+        .forEach(
+            (key, text) -> {
+              if (!english.contains(key)) {
+                problems.add(unused(key, text, english));
+              }
+            });
   }
 
   private static Problem lacking(String language, String key) {

@@ -3,13 +3,13 @@ package curewindow.words;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Where;
-import curewindow.shop.PlacedText;
 import curewindow.shop.ShopFiles;
 import curewindow.shop.Units;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 
@@ -102,8 +102,8 @@ public final class WordsLibrary {
     }
     languages.values().forEach(reading -> reading.tell(problems));
     if (languages.containsKey(FALLBACK)) {
-      Map<String, PlacedText> english = languages.get(FALLBACK).texts();
-      languages.forEach((tag, own) -> TextGaps.tell(tag, own.texts(), english.keySet(), problems));
+      Set<String> english = languages.get(FALLBACK).keys();
+      languages.forEach((tag, own) -> TextGaps.tell(tag, own, english, problems));
     }
   }
 

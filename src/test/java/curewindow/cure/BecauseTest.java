@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 class BecauseTest {
 
   private static Because because(Optional<Driver> driver, double need, double rate) {
-    return new Because(0, "hood", driver, need, 100, 0, 10, 12, 5, rate);
+    return new Because(0, "hood", driver, need, 0, 100, 0, 10, 12, 5, rate);
   }
 
   @Test

@@ -59,6 +59,20 @@ class CureValuesTest {
   }
 
   @ParameterizedTest
+  @ValueSource(doubles = {Double.NaN, 29.9, 100.1})
+  void refusesAbsurdLamps(double surface) {
+    refused("lamp", () -> new Bay(21, 50, surface));
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {Double.NaN, -1, Double.POSITIVE_INFINITY})
+  void refusesAbsurdLampDoses(double hours) {
+    Map<Driver, Double> lamp = Map.of(Driver.BOND, hours);
+    refused(
+        "lamp bond", () -> new CureItem(0, "hood", Exposure.OUTSIDE_UP, 1, NOON, lamp, List.of()));
+  }
+
+  @ParameterizedTest
   @ValueSource(doubles = {Double.NaN, 29_999, 80_001})
   void refusesAbsurdEnergies(double energy) {
     refused(

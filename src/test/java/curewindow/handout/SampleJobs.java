@@ -133,7 +133,7 @@ public final class SampleJobs {
 
   private SampleJobs release(String hold, HoldKind kind, Release.End end) {
     Because because =
-        new Because(0, "front-door-glass", Optional.of(Driver.BOND), 48, 70, 2, 8, 9, 4, 0.6);
+        new Because(0, "front-door-glass", Optional.of(Driver.BOND), 48, 0, 70, 2, 8, 9, 4, 0.6);
     releases.add(new Release(hold, kind, end, end.at(), because, because, Optional.empty()));
     return this;
   }

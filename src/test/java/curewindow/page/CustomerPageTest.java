@@ -244,7 +244,8 @@ class CustomerPageTest {
             OptionalDouble.empty(),
             OptionalDouble.of(80),
             front.batch(),
-            front.warrantyYears()));
+            front.warrantyYears(),
+            Optional.empty()));
     String text = page(demo).select("#fitted").text();
     // A film maker's note to dealers: 35 percent film on 80 percent glass is 28 percent.
     assertTrue(

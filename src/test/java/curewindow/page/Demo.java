@@ -242,7 +242,7 @@ final class Demo {
 
   Release release(String hold, HoldKind kind, Release.End end, Instant likely) {
     Because because =
-        new Because(0, "front-door-glass", Optional.of(Driver.BOND), 48, 70, 2, 1, 6, -6, 0.7);
+        new Because(0, "front-door-glass", Optional.of(Driver.BOND), 48, 0, 70, 2, 1, 6, -6, 0.7);
     return new Release(hold, kind, end, likely, because, because, Optional.empty());
   }
 

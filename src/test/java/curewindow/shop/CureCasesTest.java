@@ -7,8 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import curewindow.climate.Place;
 import curewindow.cure.CureCase;
 import curewindow.cure.CureItem;
+import curewindow.cure.Driver;
 import curewindow.cure.Exposure;
 import curewindow.cure.HoldRule;
+import curewindow.cure.Lamp;
 import curewindow.cure.PaintTone;
 import curewindow.cure.Parking;
 import curewindow.cure.ParkingPlan;
@@ -80,6 +82,31 @@ class CureCasesTest {
 
   private static List<String> holds(CureItem item) {
     return item.rules().stream().map(HoldRule::hold).sorted().toList();
+  }
+
+  /** The bay without a word in shop.yaml has 50 % humidity, at which both drivers are as fast. */
+  @Test
+  void aLampIsCountedOnEachSpotOfItsItemAndOnNoOther() {
+    FittedItem plain = item("paint-coating", "tidewater-matte", "hood");
+    FittedItem lamped =
+        new FittedItem(
+            plain.service(),
+            plain.film(),
+            List.of("roof", "trunk"),
+            FINISHED,
+            plain.vlt(),
+            plain.glassVlt(),
+            plain.batch(),
+            plain.warrantyYears(),
+            Optional.of(new Lamp(60, 30)));
+    List<CureItem> items = of(Set.of(), plain, lamped).items();
+    assertEquals(Map.of(), items.get(0).lamp());
+    for (CureItem under : items.subList(1, 3)) {
+      // 30 min at 60 C: 4.8 reference hours; common practice, no source.
+      assertEquals(4.8, under.lamp().get(Driver.BOND), 0.05);
+      assertEquals(4.8, under.lamp().get(Driver.CROSSLINK), 0.05);
+    }
+    assertEquals(lamped.lamp(), lamped.finishedAt(PICKUP).lamp());
   }
 
   @Test

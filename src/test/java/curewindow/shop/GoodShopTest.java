@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import curewindow.climate.Place;
 import curewindow.climate.Psychrometrics;
 import curewindow.cure.Bay;
+import curewindow.cure.Lamp;
 import curewindow.cure.PaintTone;
 import curewindow.cure.Parking;
 import curewindow.cure.ParkingPlan;
@@ -62,7 +63,7 @@ class GoodShopTest {
             "es",
             Optional.of(Units.METRIC),
             "mill-creek",
-            new Bay(19.5, 60),
+            new Bay(19.5, 60, 55),
             52_000,
             Map.of(
                 DayOfWeek.MONDAY, List.of(morning, afternoon),
@@ -101,7 +102,8 @@ class GoodShopTest {
                 OptionalDouble.of(27.5),
                 OptionalDouble.of(80),
                 Optional.of("17"),
-                OptionalInt.of(10)),
+                OptionalInt.of(10),
+                Optional.of(new Lamp(60, 30))),
             new FittedItem(
                 "paint-coating",
                 "tidewater-matte",
@@ -152,7 +154,8 @@ class GoodShopTest {
                 OptionalDouble.of(28),
                 OptionalDouble.of(81.5),
                 Optional.of("B1"),
-                OptionalInt.of(5)),
+                OptionalInt.of(5),
+                Optional.of(new Lamp(55.5, 20))),
             new FittedItem(
                 "headlight-film",
                 "beamguard-clear",

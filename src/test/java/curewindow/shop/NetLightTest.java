@@ -22,7 +22,8 @@ class NetLightTest {
         measured,
         glass,
         Optional.empty(),
-        OptionalInt.empty());
+        OptionalInt.empty(),
+        Optional.empty());
   }
 
   private static Optional<Film> film(OptionalDouble vlt, OptionalDouble reflectance) {

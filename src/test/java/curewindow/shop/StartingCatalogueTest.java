@@ -178,9 +178,6 @@ class StartingCatalogueTest {
       CATALOGUE.services().keySet().forEach(id -> named(words, "service." + id));
       CATALOGUE.spots().keySet().forEach(id -> named(words, "spot." + id));
       FindingKind.ids().forEach(id -> named(words, "finding." + id));
-      BodyType.ids().forEach(id -> named(words, "body." + id));
-      Driver.ids().forEach(id -> named(words, "driver." + id));
-      CATALOGUE.films().values().forEach(f -> named(words, "material." + f.material()));
       CatalogueReader.FILM_FINISHES.forEach(id -> named(words, "finish." + id));
       for (String id : CATALOGUE.holds().keySet()) {
         Hold hold = CATALOGUE.holds().get(id);

@@ -34,7 +34,7 @@ class HoldOrderTest {
 
   private static Release release(String hold, double days) {
     Instant at = PICKUP.plus(Duration.ofHours((long) (24 * days)));
-    Because because = new Because(0, "hood", Optional.of(Driver.BOND), 48, 70, 2, 1, 6, -6, 0.7);
+    Because because = new Because(0, "hood", Optional.of(Driver.BOND), 48, 0, 70, 2, 1, 6, -6, 0.7);
     return new Release(
         hold, HoldKind.HOLD, new Release.SafeBy(at), at, because, because, Optional.empty());
   }

@@ -7,6 +7,7 @@ import curewindow.climate.Weathers;
 import curewindow.cure.Bay;
 import curewindow.cure.CureCase;
 import curewindow.cure.Curing;
+import curewindow.cure.Lamp;
 import curewindow.cure.Parking;
 import curewindow.cure.ParkingPlan;
 import curewindow.cure.Stay;
@@ -61,9 +62,30 @@ final class Steady {
 
   /** Tint on the front doors, six hours in a bay of 23 C and 50 %, then in the garage. */
   static Grounds grounds(Trial trial) {
+    return grounds(trial, tint());
+  }
+
+  /** A coating on the hood in the same bay, maybe under a lamp. */
+  static Grounds coated(Optional<Lamp> lamp) {
+    FittedItem tint = tint();
+    return grounds(
+        Trial.NONE,
+        new FittedItem(
+            "paint-coating",
+            "tidewater-paint",
+            List.of("hood"),
+            FINISHED,
+            tint.vlt(),
+            tint.glassVlt(),
+            tint.batch(),
+            tint.warrantyYears(),
+            lamp));
+  }
+
+  private static Grounds grounds(Trial trial, FittedItem item) {
     LoadedShop shop = LoadedShop.load(Path.of("content/demo"), Clock.systemUTC());
     JobView of = shop.view(shop.job("Q-3101").orElseThrow(), "0");
-    Job job = trial.on(job(of.job()));
+    Job job = trial.on(job(of.job(), item));
     CureCase known = CureCases.of(job, of.shop(), of.catalogue(), PLACE);
     CureCase curing =
         new CureCase(
@@ -86,19 +108,21 @@ final class Steady {
             of.words(),
             of.address(),
             of.token());
-    return new Grounds(view, curing, of.words(), hold -> model.account(curing, hold), trial);
+    return new Grounds(view, curing, hold -> model.account(curing, hold), trial);
   }
 
-  private static Job job(Job like) {
-    FittedItem item =
-        new FittedItem(
-            "tint",
-            "harbor-35",
-            List.of("front-door-glass"),
-            FINISHED,
-            OptionalDouble.empty(),
-            Optional.empty(),
-            OptionalInt.empty());
+  private static FittedItem tint() {
+    return new FittedItem(
+        "tint",
+        "harbor-35",
+        List.of("front-door-glass"),
+        FINISHED,
+        OptionalDouble.empty(),
+        Optional.empty(),
+        OptionalInt.empty());
+  }
+
+  private static Job job(Job like, FittedItem item) {
     return new Job(
         "S-1",
         "Ada",

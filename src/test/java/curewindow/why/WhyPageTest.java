@@ -3,11 +3,13 @@ package curewindow.why;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import curewindow.cure.Lamp;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -25,23 +27,29 @@ class WhyPageTest {
 
   /** Where the tables of the page say their fields stand, by the sentence before the table. */
   private static final Map<String, String> TABLES =
-      Map.of(
-          "The object:", "",
-          "Each entry of `items`:", "items",
-          "Each entry of `holds`:", "holds",
-          "`because` and `becauseLikely`:", "holds.because",
-          "`way` and `wayLikely`:", "holds.way",
-          "Each entry of `days`:", "holds.way.days",
-          "`ends`:", "holds.ends",
-          "Each entry of `marks`:", "holds.ends.marks");
+      Map.ofEntries(
+          Map.entry("The object:", ""),
+          Map.entry("Each entry of `items`:", "items"),
+          Map.entry("`beforePickup`:", "beforePickup"),
+          Map.entry("Each entry of `lacking`:", "beforePickup.lacking"),
+          Map.entry("Each entry of `holds`:", "holds"),
+          Map.entry("`because` and `becauseLikely`:", "holds.because"),
+          Map.entry("`way` and `wayLikely`:", "holds.way"),
+          Map.entry("Each entry of `days`:", "holds.way.days"),
+          Map.entry("`ends`:", "holds.ends"),
+          Map.entry("Each entry of `marks`:", "holds.ends.marks"));
 
   @Test
   void everyFieldIsDescribedAndEveryDescribedFieldIsThere() throws IOException {
     TreeMap<String, TreeSet<String>> described = described();
     assertEquals(TABLES.size(), described.size(), () -> described.keySet().toString());
     TreeMap<String, TreeSet<String>> found = new TreeMap<>();
-    String json = Why.of(Steady.grounds(Trial.NONE)).json(Look.USUAL);
-    collect("", JsonMapper.builder().build().readTree(json), found);
+    Grounds lamped = Steady.coated(Optional.of(new Lamp(60, 30)));
+    for (Grounds grounds : List.of(Steady.grounds(Trial.NONE), lamped)) {
+      String json = Why.of(grounds).json(Look.USUAL);
+      collect("", JsonMapper.builder().build().readTree(json), found);
+    }
+    assertEquals(found.remove("items.lamp"), found.remove("beforePickup.lamp"));
     for (String nested : List.of("place", "parking", "bay", "trial")) {
       TreeSet<String> names = found.remove(nested);
       assertTrue(described.get("").containsAll(names), nested + " " + names);

@@ -4,9 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import curewindow.cure.Lamp;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** The text, where the weather is so simple that its numbers can be reckoned by hand. */
@@ -40,6 +42,40 @@ class WhyTextTest {
     String text = why.text(Look.USUAL).replaceAll("\\s+", " ");
     assertTrue(text.contains("safe by Sun 6 Sep 2026 08:00 likely"), text);
     assertTrue(why.json(Look.USUAL).contains("\"2026-09-06T08:00Z\""));
+  }
+
+  /**
+   * By hand: a coating in a bay of rate 1 has 6 of its 24 hours after 6 h; 18 h more, or at 60 C,
+   * 9.5372 an hour, 113.2 minutes, and never before the floor of 12 h.
+   */
+  @Test
+  void tellsTheShopBeforePickupWhatWouldLetTheCarLeaveInAnyWeather() {
+    String text = flat(Why.of(Steady.coated(Optional.empty())).text(Look.USUAL));
+    assertTrue(
+        text.contains("Coating stays dry: at pickup Tidewater Paint has 6 of its 24 hours"), text);
+    assertTrue(
+        text.contains(
+            "keep the car in 18 hours longer (bay at 23 C), or give each part 115 minutes of lamp at"
+                + " 60 C and keep the car in 6 hours longer, and the way home does no harm in any"
+                + " weather; never more heat than its maker allows"),
+        text);
+    String tint = Why.of(Steady.grounds(Trial.NONE)).text(Look.USUAL);
+    assertFalse(tint.contains("Before pickup"), "a roll-down window stays up on the road too");
+  }
+
+  /** By hand: 30 min at 60 C gave 4.7686 h, so 13.23 h are left, 83.2 minutes at 60 C. */
+  @Test
+  void tellsWhatALampGave() {
+    String text = flat(Why.of(Steady.coated(Optional.of(new Lamp(60, 30)))).text(Look.USUAL));
+    assertTrue(text.contains("under the lamp: 30 minutes at 60 C"), text);
+    assertTrue(text.contains("has 10 of its 24 hours keep the car in 14 hours longer"), text);
+    assertTrue(text.contains("another 85 minutes of lamp at 60 C"), text);
+    assertTrue(text.contains("the lamp gave 4.8 of them at the finish"), text);
+    assertTrue(text.contains("the lamp gave 4.8 of the 36.0 reference hours needed"), text);
+  }
+
+  private static String flat(String text) {
+    return text.replaceAll("\\s+", " ");
   }
 
   @Test

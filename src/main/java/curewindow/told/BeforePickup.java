@@ -1,0 +1,97 @@
+package curewindow.told;
+
+import curewindow.cure.AtPickup;
+import curewindow.cure.CureCase;
+import curewindow.cure.Lamp;
+import curewindow.shop.Hold;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What the shop can do before it hands a car over, where a hold is not over by pickup that nobody
+ * can keep on the way home: keep the car in the bay, or put it under the lamp.
+ *
+ * @param lacking the needs that are not met, one for each such hold and fitted item, what takes
+ *     longest first; at least one
+ * @param bayHours whole hours from the pickup after which all of them are met in the bay; empty
+ *     where its air never meets them
+ * @param lamp what the lamp would have to give each part, its minutes a multiple of 5; empty where
+ *     it does not help, or not within ten hours
+ * @param lampStayHours whole hours from the pickup for which the car stays in all the same where
+ *     the lamp is used, as no hold ends before its floor; 0 where the floors are over by then
+ */
+public record BeforePickup(
+    List<AtPickup> lacking, Optional<Long> bayHours, Optional<Lamp> lamp, long lampStayHours) {
+
+  private static final int MINUTES_IN_HOUR = 60;
+  private static final int MINUTES_TOLD = 5;
+
+  /** Where needs are looked at together. */
+  private record Place(String hold, int item) {}
+
+  /** What rounding may add without another hour or five minutes being told, a share of them. */
+  private static final double ROUNDING = 1e-6;
+
+  /** Refuses advice about nothing. */
+  public BeforePickup {
+    lacking = List.copyOf(lacking);
+    if (lacking.isEmpty()) {
+      throw new IllegalArgumentException("nothing is lacking");
+    }
+  }
+
+  /**
+   * The advice for a job.
+   *
+   * @param job the job
+   * @param holds the holds by id
+   * @return the advice; empty where the car can go home in any weather
+   */
+  public static Optional<BeforePickup> of(CureCase job, Map<String, Hold> holds) {
+    List<AtPickup> unmet =
+        AtPickup.of(job).stream()
+            .filter(need -> !need.isMet() && isOfTheRoad(holds.get(need.hold())))
+            .toList();
+    return unmet.isEmpty() ? Optional.empty() : Optional.of(advice(unmet, job.bay().lamp()));
+  }
+
+  private static boolean isOfTheRoad(Hold hold) {
+    return hold != null && hold.is(Hold.Mark.ROAD);
+  }
+
+  private static BeforePickup advice(List<AtPickup> unmet, double surface) {
+    double bay = unmet.stream().mapToDouble(AtPickup::bayHours).max().orElseThrow();
+    double hours = unmet.stream().mapToDouble(AtPickup::lampHours).max().orElseThrow();
+    double floor = unmet.stream().mapToDouble(AtPickup::floorHours).max().orElseThrow();
+    double minutes = MINUTES_TOLD * up(hours * MINUTES_IN_HOUR / MINUTES_TOLD);
+    Optional<Lamp> lamp =
+        minutes > 0 && minutes <= Lamp.LONGEST
+            ? Optional.of(new Lamp(surface, minutes))
+            : Optional.empty();
+    return new BeforePickup(
+        longestFirst(unmet),
+        Double.isInfinite(bay) ? Optional.empty() : Optional.of((long) up(bay)),
+        lamp,
+        floor * MINUTES_IN_HOUR > minutes ? (long) up(floor) : 0);
+  }
+
+  private static double up(double value) {
+    return Math.ceil(value - ROUNDING);
+  }
+
+  /** Of each hold of each item the need that takes longest in the bay. */
+  private static List<AtPickup> longestFirst(List<AtPickup> unmet) {
+    Map<Place, AtPickup> worst = new LinkedHashMap<>();
+    for (AtPickup need : unmet) {
+      worst.merge(
+          new Place(need.hold(), need.item()), need, (a, b) -> b.bayHours() > a.bayHours() ? b : a);
+    }
+    List<AtPickup> sorted = new ArrayList<>(worst.values());
+    sorted.sort(Comparator.comparingDouble(AtPickup::bayHours).reversed());
+    return sorted;
+  }
+}

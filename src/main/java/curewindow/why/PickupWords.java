@@ -1,0 +1,105 @@
+package curewindow.why;
+
+import curewindow.cure.AtPickup;
+import curewindow.cure.Bay;
+import curewindow.cure.Lamp;
+import curewindow.shop.Catalogue;
+import curewindow.shop.FittedItem;
+import curewindow.shop.Job;
+import curewindow.shop.SpotFact;
+import curewindow.told.BeforePickup;
+import curewindow.words.Words;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** Puts the advice to the shop before a pickup into words. */
+final class PickupWords {
+
+  private final BeforePickup before;
+  private final Job job;
+  private final Catalogue catalogue;
+
+  PickupWords(BeforePickup before, Job job, Catalogue catalogue) {
+    this.before = before;
+    this.job = job;
+    this.catalogue = catalogue;
+  }
+
+  /** What is set at pickup, a clause for each hold. */
+  List<String> facts(Words english) {
+    Map<String, String> films = new LinkedHashMap<>();
+    for (AtPickup need : before.lacking()) {
+      films.merge(need.hold(), film(need), (a, b) -> a + ", " + b);
+    }
+    return films.entrySet().stream()
+        .map(e -> english.text("hold." + e.getKey() + ".label") + ": at pickup " + e.getValue())
+        .toList();
+  }
+
+  /** Hours that are had are rounded down, so that nothing looks ready that is not. */
+  private String film(AtPickup need) {
+    String name = catalogue.films().get(item(need).film()).name();
+    long has = (long) Math.floor(need.hasHours() + 1e-6);
+    return has < need.needHours()
+        ? said("%s has %d of its %s hours", name, has, number(need.needHours()))
+        : name + " has all its hours, but is too fresh";
+  }
+
+  private FittedItem item(AtPickup need) {
+    return job.items().get(need.item());
+  }
+
+  /** What would let the car leave in any weather. */
+  String advice(Bay bay) {
+    if (before.bayHours().isEmpty()) {
+      return "the bay's air never sets it: keep the car in where it is warmer or drier";
+    }
+    String stay =
+        said(
+            "keep the car in %s longer (bay at %s C)",
+            hours(before.bayHours().get()), number(bay.temperature()));
+    String home = ", and the way home does no harm in any weather";
+    return before
+        .lamp()
+        .map(lamp -> stay + ", or " + underLamp(lamp) + home + caution())
+        .orElse(stay + home);
+  }
+
+  private String underLamp(Lamp lamp) {
+    boolean again = before.lacking().stream().anyMatch(n -> item(n).lamp().isPresent());
+    String text =
+        said(
+            "give each part %s%s minutes of lamp at %s C",
+            again ? "another " : "", number(lamp.minutes()), number(lamp.surface()));
+    return before.lampStayHours() == 0
+        ? text
+        : text + " and keep the car in " + hours(before.lampStayHours()) + " longer";
+  }
+
+  private String caution() {
+    return "; never more heat than its maker allows"
+        + (isOn(SpotFact.GLASS) ? ", glass slowly, and none on chipped glass" : "")
+        + (isOn(SpotFact.CABIN) ? ", and none on an airbag" : "");
+  }
+
+  private boolean isOn(SpotFact fact) {
+    return before.lacking().stream()
+        .flatMap(need -> item(need).spots().stream())
+        .anyMatch(spot -> catalogue.spots().get(spot).facts().contains(fact));
+  }
+
+  private static String hours(long number) {
+    return number + (number == 1 ? " hour" : " hours");
+  }
+
+  /** A number without needless digits. */
+  private static String number(double value) {
+    return said(value == Math.rint(value) ? "%.0f" : "%.1f", value);
+  }
+
+  private static String said(String format, Object... values) {
+    return String.format(Locale.ROOT, format, values);
+  }
+}

@@ -1,0 +1,124 @@
+package curewindow.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the counter reads before it hands over a car whose coating is not set. */
+class PickupNotesTest {
+
+  /** The day before the coated cars of the demo are picked up, and the week after. */
+  private static final Instant BEFORE = Instant.parse("2026-11-18T12:00:00Z");
+
+  private static final Instant AFTER = Instant.parse("2026-11-27T12:00:00Z");
+
+  @TempDir Path temp;
+  private Path shop;
+
+  @BeforeEach
+  void twoJobs() throws IOException {
+    shop = temp.resolve("shop");
+    Files.createDirectories(shop.resolve("jobs"));
+    Files.copy(Path.of("content/demo/shop.yaml"), shop.resolve("shop.yaml"));
+    for (String job : List.of("Q-3101", "Q-3107", "Q-3108", "Q-3110", "Q-3111")) {
+      String file = "jobs/" + job + ".yaml";
+      Files.copy(Path.of("content/demo").resolve(file), shop.resolve(file));
+    }
+  }
+
+  private static Typed run(Instant now, Object... args) {
+    return Typed.run(Clock.fixed(now, ZoneOffset.UTC), args);
+  }
+
+  /**
+   * By hand, Q-3107: 21.5 h in the bay at 0.87105 an hour are 18.7 of 24; 5.27 more take 6.05 h, or
+   * at 60 C, 9.5372 an hour, 33.2 minutes. Q-3111: 3.5 h are 3.05 of 12; 8.95 more take 10.3 h, or
+   * 56.3 minutes.
+   */
+  @Test
+  void checkNotesCarsThatAreNotReadyForTheRoadAndNothingFails() {
+    Typed notes = run(BEFORE, "check", "--notes", "--shop", shop);
+    assertEquals(Exit.OK, notes.code());
+    assertTrue(
+        notes
+            .said()
+            .contains(
+                "note: jobs/Q-3107.yaml:3:5  Coating stays dry: at pickup Tidewater Paint has 18 of"
+                    + " its 24 hours  keep the car in 7 hours longer (bay at 21 C), or give each"
+                    + " part 35 minutes of lamp at 60 C, and the way home does no harm in any"
+                    + " weather; never more heat than its maker allows\n"),
+        notes.said());
+    assertTrue(
+        notes
+            .said()
+            .contains(
+                "note: jobs/Q-3111.yaml:3:5  Seats rest: at pickup Tidewater Fabric has 3 of its 12"
+                    + " hours  keep the car in 11 hours longer (bay at 21 C), or give each part 60"
+                    + " minutes of lamp at 60 C, and the way home does no harm in any weather;"
+                    + " never more heat than its maker allows, and none on an airbag\n"),
+        notes.said());
+    assertTrue(
+        notes.said().contains("Tidewater Glass has 3 of its 24 hours, Tidewater Wheel has 6 of"),
+        notes.said());
+    assertTrue(notes.said().contains("none on chipped glass"), notes.said());
+    assertFalse(notes.said().contains("jobs/Q-3101"), "a window stays up on the road too");
+    Typed quiet = run(BEFORE, "check", "--shop", shop);
+    assertEquals(Exit.OK, quiet.code());
+    assertFalse(quiet.said().contains("at pickup"), quiet.said());
+  }
+
+  @Test
+  void carsThatHaveLeftAreNotSpokenOf() {
+    assertFalse(run(AFTER, "check", "--notes", "--shop", shop).said().contains("at pickup"));
+    String said =
+        run(BEFORE, "check", "--notes", "--shop", shop, "--at", "2026-11-20T12:00Z").said();
+    assertFalse(said.contains("Q-3107"), said);
+    assertTrue(said.contains("Q-3110"), said);
+  }
+
+  @Test
+  void pressSaysTheSameOfCarsThatAreStillHere() {
+    Path out = temp.resolve("out");
+    Typed press = run(BEFORE, "press", "--shop", shop, "--out", out);
+    assertEquals(Exit.OK, press.code());
+    assertTrue(press.said().contains("Before pickup:"), press.said());
+    assertTrue(press.said().contains("at pickup Tidewater Paint has 18 of its 24"), press.said());
+    String later = run(AFTER, "press", "--shop", shop, "--out", out).said();
+    assertFalse(later.contains("Before pickup"), later);
+  }
+
+  /** Who does as told is told no more. */
+  @Test
+  void theLampOrTheLongerStayEndsIt() throws IOException {
+    Path job = shop.resolve("jobs/Q-3107.yaml");
+    String file = Files.readString(job);
+    Files.writeString(job, file + "    lamp: {surface: 60, minutes: 35}\n");
+    assertFalse(run(BEFORE, "check", "--notes", "--shop", shop).said().contains("Q-3107"));
+    Files.writeString(job, file.replace("T15:00", "T22:00"));
+    assertFalse(run(BEFORE, "check", "--notes", "--shop", shop).said().contains("Q-3107"));
+    Files.writeString(job, file.replace("T15:00", "T21:00"));
+    assertTrue(run(BEFORE, "check", "--notes", "--shop", shop).said().contains("Q-3107"));
+  }
+
+  /** It is for the shop, so it says so also of cars that have left. */
+  @Test
+  void whySaysItAlwaysAndOfATriedPickup() {
+    String said = run(AFTER, "why", "Q-3108", "--shop", shop).said().replaceAll("\\s+", " ");
+    assertTrue(said.contains("Before pickup"), said);
+    assertTrue(said.contains("keep the car in 5 hours longer (bay at 21 C)"), said);
+    String tried =
+        run(AFTER, "why", "Q-3108", "--shop", shop, "--pickup", "2026-11-18T21:00").said();
+    assertFalse(tried.contains("Before pickup"), tried);
+  }
+}
