@@ -29,7 +29,7 @@ final class HoldEnds {
 
   private final int members;
 
-  /** No end is earlier: the latest of floors, ends in the bay, and pickup if it takes longer. */
+  /** No end is earlier: the latest of floors, ends in the bay, and pickups if it takes longer. */
   private long least = Long.MIN_VALUE;
 
   private long latest = Long.MIN_VALUE;
@@ -82,7 +82,7 @@ final class HoldEnds {
       if (inBay != DoseTable.NEVER) {
         least = Math.max(least, inBay);
       } else {
-        least = Math.max(least, doses.pickup());
+        least = Math.max(least, claim.pickup());
         latest = Math.max(latest, claim.limit());
         add(doses.wanted(claim, driver));
       }
@@ -111,7 +111,7 @@ final class HoldEnds {
 
   /**
    * All weathers that are not enough end at the same limit; the one shown stands in their order by
-   * how far they are by then.
+   * how far they are by then, unless items with other limits make that one end at another time.
    */
   private Decision ranked(Decision end, int number) {
     if (!end.past()) {
@@ -126,7 +126,16 @@ final class HoldEnds {
       }
       member = further == number - 1 ? m : member;
     }
-    return decision(member, end.at());
+    return endIn(member) == end.at() ? decision(member, end.at()) : end;
+  }
+
+  private long end(Claim claim, int member) {
+    return Math.min(claim.limit(), met(claim, member));
+  }
+
+  /** The end in one weather. */
+  private long endIn(int member) {
+    return claims.stream().mapToLong(claim -> end(claim, member)).max().orElseThrow();
   }
 
   /** Which share of all needs is met by a time, in each weather. */
@@ -245,7 +254,7 @@ final class HoldEnds {
     if (claims.size() > 1) {
       long lastEnd = Long.MIN_VALUE;
       for (Claim claim : claims) {
-        long ends = Math.min(claim.limit(), met(claim, member));
+        long ends = end(claim, member);
         if (ends > lastEnd) {
           lastEnd = ends;
           last = claim;

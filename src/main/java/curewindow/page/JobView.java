@@ -6,6 +6,7 @@ import curewindow.shop.Catalogue;
 import curewindow.shop.Job;
 import curewindow.shop.Shop;
 import curewindow.told.HoldOrder;
+import curewindow.told.Seen;
 import curewindow.told.Visit;
 import curewindow.words.Words;
 import java.net.URI;
@@ -54,7 +55,8 @@ public record JobView(
     Objects.requireNonNull(token, "token");
     Objects.requireNonNull(parkings, "parkings");
     Objects.requireNonNull(printed, "printed");
-    timeline = HoldOrder.of(timeline, catalogue.holds());
+    Timeline seen = Seen.over(job, shop, catalogue, place, timeline);
+    timeline = HoldOrder.of(seen, catalogue.holds());
   }
 
   /**

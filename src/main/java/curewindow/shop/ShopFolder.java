@@ -78,7 +78,7 @@ public final class ShopFolder {
         places,
         observed,
         languages,
-        jobs.good(),
+        VisitsReader.read(files, known, jobs, now, problems),
         jobs.broken(),
         problems.all());
   }

@@ -18,6 +18,7 @@ import curewindow.shop.Shop;
 import curewindow.shop.ShopFiles;
 import curewindow.shop.ShopFolder;
 import curewindow.shop.ShopRead;
+import curewindow.told.Seen;
 import curewindow.told.Visit;
 import curewindow.words.WordsLibrary;
 import java.net.URI;
@@ -173,7 +174,9 @@ public final class LoadedShop {
    * @return the case
    */
   public CureCase cureCase(Job job) {
-    return CureCases.of(job, read.shop().orElseThrow(), read.catalogue(), place(job));
+    Shop shop = read.shop().orElseThrow();
+    CureCase all = CureCases.of(job, shop, read.catalogue(), place(job));
+    return Seen.running(job, shop, read.catalogue(), all);
   }
 
   /**

@@ -72,6 +72,9 @@ final class Naming {
     if (release.end() instanceof Release.BySeason) {
       return "by the season, in the median weather";
     }
+    if (release.end() instanceof Release.Seen) {
+      return "over, as the shop has looked,";
+    }
     return release.kind() == HoldKind.HOLD ? "safe by" : "settled by";
   }
 
@@ -79,6 +82,9 @@ final class Naming {
   static String state(Release release) {
     if (release.end() instanceof Release.AtLimit) {
       return "at-limit";
+    }
+    if (release.end() instanceof Release.Seen) {
+      return "seen";
     }
     return release.end() instanceof Release.BySeason ? "by-season" : "safe-by";
   }

@@ -6,6 +6,7 @@ import curewindow.cure.Release;
 import curewindow.page.JobView;
 import curewindow.shop.FittedItem;
 import curewindow.shop.Hold;
+import curewindow.shop.PastVisit;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -86,6 +87,7 @@ final class WhyText {
         curing.bay().relativeHumidity(),
         names.when(view.job().pickup()));
     items();
+    view.job().seen().forEach(this::seen);
     counts();
   }
 
@@ -105,6 +107,12 @@ final class WhyText {
               l ->
                   lines.say(2, "under the lamp: %.0f minutes at %.0f C", l.minutes(), l.surface()));
     }
+  }
+
+  private void seen(PastVisit visit) {
+    String what = visit.what().isEmpty() ? "all that was due" : String.join(", ", visit.what());
+    String note = visit.note().isEmpty() ? "" : "; " + visit.note();
+    lines.say(0, "Seen %s: %s, %s%s", visit.day(), what, visit.result().id(), note);
   }
 
   private void counts() {
@@ -139,6 +147,8 @@ final class WhyText {
           later ? ", fully about " + names.when(limit.full()) : "");
     } else if (release.end() instanceof Release.SafeBy) {
       lines.say(2, "likely %s", names.when(release.likely()));
+    } else if (release.end() instanceof Release.Seen) {
+      lines.say(2, "what follows is how long it would have been held");
     }
     release
         .waitsFor()

@@ -121,6 +121,17 @@ final class OfficeCommandsTest {
   }
 
   @Test
+  void whoHasComeIsNotOverdue() throws IOException {
+    Files.writeString(shop.resolve("visits.csv"), "job,day,result\nQ-3108,2026-12-18,fine\n");
+    Path file = temp.resolve("seen.html");
+    Clock clock = Clock.fixed(Instant.parse("2026-12-24T16:00:00Z"), ZoneOffset.UTC);
+    assertEquals(Exit.OK, run(clock, "due", "--shop", shop, "--out", file), () -> said);
+    String paper = Files.readString(file);
+    String visits = paper.substring(paper.indexOf("Visits due"), paper.indexOf("Who may call"));
+    assertFalse(visits.contains("Q-3108"), visits);
+  }
+
+  @Test
   void theShopsOwnLanguageIsUsed() throws IOException {
     Path yaml = shop.resolve("shop.yaml");
     Files.writeString(yaml, Files.readString(yaml).replace("language: en", "language: es"));

@@ -81,8 +81,9 @@ final class OwnFaultTest {
         good.car(),
         good.place(),
         good.parking(),
-        good.pickup(),
+        good.stays(),
         List.of(item),
+        List.of(),
         List.of(),
         new Where("jobs/" + id + ".yaml", 2, 1, "id"));
   }
