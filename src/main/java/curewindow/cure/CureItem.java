@@ -75,6 +75,6 @@ public record CureItem(
    * @return the item
    */
   public CureItem with(List<HoldRule> others) {
-    return new CureItem(item, spot, exposure, permeance, finished, others);
+    return new CureItem(item, spot, exposure, permeance, finished, lamp, others);
   }
 }

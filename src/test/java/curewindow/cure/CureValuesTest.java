@@ -72,6 +72,15 @@ class CureValuesTest {
         "lamp bond", () -> new CureItem(0, "hood", Exposure.OUTSIDE_UP, 1, NOON, lamp, List.of()));
   }
 
+  @Test
+  void anItemWithOtherHoldsIsTheSameElse() {
+    HoldRule wash = Cases.rule("wash", Map.of(Driver.BOND, 5.0), 1, 24);
+    CureItem item =
+        new CureItem(
+            2, "hood", Exposure.OUTSIDE_UP, 0.5, NOON, Map.of(Driver.BOND, 3.0), List.of());
+    assertEquals(item, item.with(List.of(wash)).with(List.of()));
+  }
+
   @ParameterizedTest
   @ValueSource(doubles = {Double.NaN, 29_999, 80_001})
   void refusesAbsurdEnergies(double energy) {
