@@ -7,15 +7,10 @@ import curewindow.climate.Climates;
 import curewindow.climate.Place;
 import curewindow.climate.Places;
 import curewindow.cure.Curing;
-import curewindow.cure.PaintTone;
 import curewindow.cure.Parking;
-import curewindow.cure.ParkingPlan;
 import curewindow.cure.Release;
 import curewindow.cure.Stay;
 import curewindow.cure.Timeline;
-import curewindow.problem.Where;
-import curewindow.shop.BodyType;
-import curewindow.shop.Car;
 import curewindow.shop.Catalogue;
 import curewindow.shop.CureCases;
 import curewindow.shop.FittedItem;
@@ -66,27 +61,11 @@ class SeenTest {
   }
 
   private static Job job(List<FittedItem> items, PastVisit... seen) {
-    return new Job(
-        "V-1",
-        "",
-        "en",
-        new Car(
-            OptionalInt.empty(),
-            BodyType.SEDAN,
-            PaintTone.MID,
-            Optional.empty(),
-            "blue four-door",
-            Set.of()),
-        PLACE.id(),
-        new ParkingPlan(Parking.OUTSIDE, Parking.OUTSIDE),
-        List.of(
-            new Stay(
-                TINT.finished(),
-                items.stream().map(FittedItem::finished).max(Instant::compareTo).orElseThrow())),
-        items,
-        List.of(),
-        List.of(seen),
-        Where.file("jobs/V-1.yaml"));
+    Stay stay =
+        new Stay(
+            TINT.finished(),
+            items.stream().map(FittedItem::finished).max(Instant::compareTo).orElseThrow());
+    return BlueCar.job(PLACE.id(), Parking.OUTSIDE, stay, items, List.of(seen));
   }
 
   private static Timeline told(Job job) {

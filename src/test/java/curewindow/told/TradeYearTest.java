@@ -8,15 +8,10 @@ import curewindow.climate.Place;
 import curewindow.climate.Places;
 import curewindow.cure.Curing;
 import curewindow.cure.HoldKind;
-import curewindow.cure.PaintTone;
 import curewindow.cure.Parking;
-import curewindow.cure.ParkingPlan;
 import curewindow.cure.Release;
 import curewindow.cure.Stay;
 import curewindow.cure.Timeline;
-import curewindow.problem.Where;
-import curewindow.shop.BodyType;
-import curewindow.shop.Car;
 import curewindow.shop.Catalogue;
 import curewindow.shop.CureCases;
 import curewindow.shop.FittedItem;
@@ -130,33 +125,17 @@ class TradeYearTest {
             : service.equals("paint-film")
                 ? List.of("hood", "front-bumper")
                 : List.of("whole-body");
-    Job job =
-        new Job(
-            "Y-1",
-            "",
-            "en",
-            new Car(
-                OptionalInt.empty(),
-                BodyType.SEDAN,
-                PaintTone.MID,
-                Optional.empty(),
-                "blue four-door",
-                Set.of()),
-            city,
-            new ParkingPlan(parking, parking),
-            List.of(new Stay(finished, finished.plus(Duration.ofHours(2)))),
-            List.of(
-                new FittedItem(
-                    service,
-                    FILMS.get(service),
-                    spots,
-                    finished,
-                    OptionalDouble.empty(),
-                    Optional.empty(),
-                    OptionalInt.empty())),
-            List.of(),
-            List.of(),
-            Where.file("jobs/Y-1.yaml"));
+    FittedItem item =
+        new FittedItem(
+            service,
+            FILMS.get(service),
+            spots,
+            finished,
+            OptionalDouble.empty(),
+            Optional.empty(),
+            OptionalInt.empty());
+    Stay stay = new Stay(finished, finished.plus(Duration.ofHours(2)));
+    Job job = BlueCar.job(city, parking, stay, List.of(item), List.of());
     Timeline computed = CURING.timeline(CureCases.of(job, SHOP, CATALOGUE, place));
     assertTrue(
         Visit.of(job, CATALOGUE.visits(), computed, SHOP, false).isPresent()
