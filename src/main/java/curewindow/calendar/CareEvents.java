@@ -50,17 +50,13 @@ public final class CareEvents {
 
   private CareEvent event(Release release) {
     When when = new When(view);
-    boolean main =
-        Optional.ofNullable(view.catalogue().holds().get(release.hold()))
-            .filter(h -> h.is(Hold.Mark.MAIN))
-            .isPresent();
     return new CareEvent(
         release.hold(),
         new CareEvent.At(release.end().at()),
         when.gently(release).orElseGet(() -> words.text("hold." + release.hold() + ".done")),
         when.setByThen(release).map(set -> set + "\n" + details).orElse(details),
         Optional.empty(),
-        main);
+        view.catalogue().is(release.hold(), Hold.Mark.MAIN));
   }
 
   private CareEvent event(Visit visit) {

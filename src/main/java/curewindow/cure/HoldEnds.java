@@ -36,9 +36,8 @@ final class HoldEnds {
   private final int number;
 
   /** The shares asked for last, as they are asked for again and again at the limit. */
-  private double[] known = {};
+  private Shares known = new Shares(Long.MIN_VALUE, new double[0], new double[0]);
 
-  private long knownAt;
   private final Decision median;
 
   /** The same, in the weather that stands in the middle of those that end then. */
@@ -58,6 +57,9 @@ final class HoldEnds {
    * @param past whether the limit of the item came first
    */
   record Decision(Claim claim, int member, long at, boolean past) {}
+
+  /** Which share of all needs is met at a time, in each weather, and the same, least first. */
+  private record Shares(long at, double[] each, double[] sorted) {}
 
   /**
    * How far a hold is when it ends at the limit, in the median weather.
@@ -138,12 +140,10 @@ final class HoldEnds {
     if (!end.past()) {
       return end;
     }
-    double[] shares = shares(end.at());
-    double[] sorted = shares.clone();
-    Arrays.sort(sorted);
-    double wanted = sorted[members - number];
+    Shares shares = shares(end.at());
+    double wanted = shares.sorted()[members - number];
     int member = 0;
-    while (shares[member] != wanted) {
+    while (shares.each()[member] != wanted) {
       member++;
     }
     return endIn(member) == end.at() ? decision(member, end.at()) : end;
@@ -162,14 +162,14 @@ final class HoldEnds {
     return end;
   }
 
-  /** Which share of all needs is met by a time, in each weather. */
-  private double[] shares(long at) {
-    if (known.length == 0 || at != knownAt) {
-      double[] shares = new double[members];
-      Arrays.fill(shares, 1);
-      claims.forEach(claim -> doses.shares(claim, at, shares));
-      known = shares;
-      knownAt = at;
+  private Shares shares(long at) {
+    if (at != known.at()) {
+      double[] each = new double[members];
+      Arrays.fill(each, 1);
+      claims.forEach(claim -> doses.shares(claim, at, each));
+      double[] sorted = each.clone();
+      Arrays.sort(sorted);
+      known = new Shares(at, each, sorted);
     }
     return known;
   }
@@ -309,8 +309,7 @@ final class HoldEnds {
     if (claims.stream().noneMatch(claim -> claim.limit() <= at)) {
       return Optional.empty();
     }
-    double[] shares = shares(at).clone();
-    Arrays.sort(shares);
+    double[] shares = shares(at).sorted();
     if (shares[members - number] >= 1) {
       return Optional.empty();
     }

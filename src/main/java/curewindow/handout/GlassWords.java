@@ -10,7 +10,6 @@ import curewindow.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /** The values of the stickers that say which window stays up: one for each side of the car. */
 final class GlassWords {
@@ -41,9 +40,7 @@ final class GlassWords {
   }
 
   private static boolean isSticker(JobView view, String hold) {
-    return Optional.ofNullable(view.catalogue().holds().get(hold))
-        .filter(h -> h.is(Hold.Mark.STICKER))
-        .isPresent();
+    return view.catalogue().is(hold, Hold.Mark.STICKER);
   }
 
   static List<Map<String, Object>> of(JobView view, int codeNumber) {

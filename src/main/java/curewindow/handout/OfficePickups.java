@@ -11,7 +11,6 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /** The cars that are picked up, and what to say and give to each customer. */
 final class OfficePickups {
@@ -93,9 +92,7 @@ final class OfficePickups {
 
   /** What customers do first of all, such as windows and wash, is said before all else. */
   private static boolean isMain(JobView ours, Release release) {
-    return Optional.ofNullable(ours.catalogue().holds().get(release.hold()))
-        .filter(h -> h.is(Hold.Mark.MAIN))
-        .isPresent();
+    return ours.catalogue().is(release.hold(), Hold.Mark.MAIN);
   }
 
   private static boolean ahead(JobView ours, Release release) {

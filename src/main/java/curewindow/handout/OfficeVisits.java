@@ -46,7 +46,12 @@ public record OfficeVisits(List<Visit> overdue, List<Visit> ahead, int older) {
       String day, String job, String firstName, String car, String what, String look) {}
 
   /** A job with its visit. */
-  private record Due(JobView view, curewindow.told.Visit visit, LocalDate day) {}
+  private record Due(JobView view, curewindow.told.Visit visit) {
+
+    LocalDate day() {
+      return visit.day();
+    }
+  }
 
   static OfficeVisits of(OfficeJobs jobs, LocalDate today) {
     List<Due> past = new ArrayList<>();
@@ -67,7 +72,7 @@ public record OfficeVisits(List<Visit> overdue, List<Visit> ahead, int older) {
   private static List<Due> all(OfficeJobs jobs) {
     List<Due> all = new ArrayList<>();
     for (JobView view : jobs.views()) {
-      view.visit().ifPresent(visit -> all.add(new Due(view, visit, visit.day())));
+      view.visit().ifPresent(visit -> all.add(new Due(view, visit)));
     }
     return all;
   }

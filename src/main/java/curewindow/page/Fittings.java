@@ -44,13 +44,8 @@ final class Fittings {
   }
 
   private boolean isFrontGlass(FittedItem item) {
-    return item.spots().stream().anyMatch(this::isDriversView) && light(item).isPresent();
-  }
-
-  private boolean isDriversView(String spot) {
-    return Optional.ofNullable(view.catalogue().spots().get(spot))
-        .filter(s -> s.facts().contains(SpotFact.SIGHT))
-        .isPresent();
+    return item.spots().stream().anyMatch(s -> view.catalogue().is(s, SpotFact.SIGHT))
+        && light(item).isPresent();
   }
 
   private CustomerView.Later visit(Visit visit) {

@@ -18,9 +18,9 @@ public final class Safety {
    * @return a short sentence; empty where the catalogue marks nothing of the kind
    */
   public static Optional<String> of(Release release, JobView view) {
-    return Optional.ofNullable(view.catalogue().holds().get(release.hold()))
-        .filter(hold -> hold.is(Hold.Mark.SAFETY))
-        .map(hold -> view.words().text("hold." + hold.id() + ".safety"));
+    return view.catalogue().is(release.hold(), Hold.Mark.SAFETY)
+        ? Optional.of(view.words().text("hold." + release.hold() + ".safety"))
+        : Optional.empty();
   }
 
   /**

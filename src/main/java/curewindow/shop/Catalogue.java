@@ -33,4 +33,28 @@ public record Catalogue(
     rules = List.copyOf(rules);
     visits = List.copyOf(visits);
   }
+
+  /**
+   * Whether something is true of a hold.
+   *
+   * @param hold the hold's id
+   * @param mark what
+   * @return true where the catalogue has the hold and says so
+   */
+  public boolean is(String hold, Hold.Mark mark) {
+    Hold known = holds.get(hold);
+    return known != null && known.is(mark);
+  }
+
+  /**
+   * Whether something is true of a spot.
+   *
+   * @param spot the spot's id
+   * @param fact what
+   * @return true where the catalogue has the spot and says so
+   */
+  public boolean is(String spot, SpotFact fact) {
+    Spot known = spots.get(spot);
+    return known != null && known.facts().contains(fact);
+  }
 }

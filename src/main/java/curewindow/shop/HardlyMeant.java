@@ -190,17 +190,13 @@ final class HardlyMeant {
           String.format(
               Locale.ROOT,
               "vlt is %s, but %s lets %.0f percent through",
-              number(measured),
+              Values.shortest(measured),
               by,
               expected.percent()),
           alone && measured < least
               ? "check film and vlt, which is percent; add glass-vlt where the glass is dark"
               : "check film and vlt; measure the light again where film and glass are together");
     }
-  }
-
-  private static String number(double value) {
-    return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
   }
 
   private void body(Placed placed) {

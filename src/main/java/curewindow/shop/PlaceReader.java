@@ -128,7 +128,9 @@ final class PlaceReader {
                   "the clocks of %s are %.0f hours off the sun's time at that longitude",
                   zone,
                   hoursOff(standard, longitude)),
-              "write longitude: " + plain(-longitude) + " if you mean that; west is negative");
+              "write longitude: "
+                  + Values.shortest(-longitude)
+                  + " if you mean that; west is negative");
     }
   }
 
@@ -136,10 +138,6 @@ final class PlaceReader {
   private static double hoursOff(double standard, double longitude) {
     double off = Math.abs(standard - longitude / 15) % 24;
     return Math.min(off, 24 - off);
-  }
-
-  private static String plain(double value) {
-    return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
   }
 
   private Optional<Place> withWeatherFile(String id, Fields f, Typed typed) {

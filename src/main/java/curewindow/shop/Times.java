@@ -67,7 +67,7 @@ public final class Times {
   static Optional<Instant> moment(Leaf leaf, Optional<ZoneId> zone, Source source) {
     TypedTime read = read(leaf.text(), zone);
     if (read instanceof TypedTime.Wrong wrong) {
-      return none(leaf, wrong.code(), wrong.what(), wrong.fix(), source);
+      return none(leaf, wrong, source);
     }
     return Optional.of(((TypedTime.Moment) read).at());
   }
@@ -79,19 +79,17 @@ public final class Times {
       if (!Reading.isOff(day.getYear())) {
         return Optional.of(day);
       }
-      String what = "is in the year " + day.getYear();
-      String fix = "check the year; it should be from " + FIRST_YEAR + " to " + LAST_YEAR;
-      return none(leaf, "out-of-range", what, fix, source);
+      return none(leaf, Reading.yearOff(Integer.toString(day.getYear())), source);
     } catch (DateTimeException e) {
       String what = "is not a day: " + Source.shown(leaf.text());
-      return none(
-          leaf, "not-a-date", what, OtherTimes.fix(leaf.text(), OtherTimes.Hour.NEVER), source);
+      String fix = OtherTimes.fix(leaf.text(), OtherTimes.Hour.NEVER);
+      return none(leaf, new TypedTime.Wrong("not-a-date", what, fix), source);
     }
   }
 
-  private static <T> Optional<T> none(
-      Leaf leaf, String code, String what, String fix, Source source) {
-    source.error(code, leaf.where(), Values.lastKey(leaf) + " " + what, fix);
+  private static <T> Optional<T> none(Leaf leaf, TypedTime.Wrong wrong, Source source) {
+    source.error(
+        wrong.code(), leaf.where(), Values.lastKey(leaf) + " " + wrong.what(), wrong.fix());
     return Optional.empty();
   }
 
@@ -114,10 +112,10 @@ public final class Times {
       return year < FIRST_YEAR || year > LAST_YEAR;
     }
 
-    private TypedTime.Wrong yearOff() {
+    private static TypedTime.Wrong yearOff(String year) {
       return new TypedTime.Wrong(
           "out-of-range",
-          "is in the year " + text.substring(0, 4),
+          "is in the year " + year,
           "check the year; it should be from " + FIRST_YEAR + " to " + LAST_YEAR);
     }
 
@@ -125,7 +123,7 @@ public final class Times {
       try {
         LocalDate day = LocalDate.parse(text);
         return isOff(day.getYear())
-            ? yearOff()
+            ? yearOff(text.substring(0, 4))
             : new TypedTime.Moment(day.atStartOfDay(zone.orElseThrow()).toInstant());
       } catch (DateTimeException e) {
         return missing("day");
@@ -141,7 +139,7 @@ public final class Times {
       try {
         LocalDateTime local = LocalDate.parse(form.group(1)).atTime(LocalTime.parse(form.group(2)));
         if (isOff(local.getYear())) {
-          return yearOff();
+          return yearOff(text.substring(0, 4));
         }
         return form.group(3) == null
             ? local(local)

@@ -143,7 +143,8 @@ final class Values {
         "use up to 40 lower case letters and digits, words joined with hyphens");
   }
 
-  private static String shortest(double value) {
+  /** A number without needless digits. */
+  static String shortest(double value) {
     return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
   }
 }

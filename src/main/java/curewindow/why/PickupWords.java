@@ -87,7 +87,7 @@ final class PickupWords {
   private boolean isOn(SpotFact fact) {
     return before.lacking().stream()
         .flatMap(need -> item(need).spots().stream())
-        .anyMatch(spot -> catalogue.spots().get(spot).facts().contains(fact));
+        .anyMatch(spot -> catalogue.is(spot, fact));
   }
 
   private static String hours(long number) {
