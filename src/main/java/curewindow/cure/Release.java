@@ -73,8 +73,26 @@ public record Release(
         Optional.empty());
   }
 
+  /**
+   * Until when something is left to be careful with once the hold is over.
+   *
+   * @return when it is fully set in the median weather, not rounded; empty where nothing is left
+   */
+  public Optional<Instant> gentleUntil() {
+    return end instanceof AtLimit limit && limit.isGentle()
+        ? Optional.of(limit.full())
+        : Optional.empty();
+  }
+
   /** The published end of a hold. */
   public sealed interface End {
+
+    /**
+     * The name used in files and data.
+     *
+     * @return lower case
+     */
+    String id();
 
     /**
      * The instant shown to people.
@@ -98,6 +116,11 @@ public record Release(
    * @param at a whole hour between 8:00 and 20:00 where the car is
    */
   public record SafeBy(Instant at) implements End {
+
+    @Override
+    public String id() {
+      return "safe-by";
+    }
 
     @Override
     public End movedTo(Instant other) {
@@ -129,6 +152,11 @@ public record Release(
     }
 
     @Override
+    public String id() {
+      return "at-limit";
+    }
+
+    @Override
     public End movedTo(Instant other) {
       return new AtLimit(other, share, full.isAfter(other) ? full : other);
     }
@@ -152,6 +180,11 @@ public record Release(
   public record BySeason(Instant at) implements End {
 
     @Override
+    public String id() {
+      return "by-season";
+    }
+
+    @Override
     public End movedTo(Instant other) {
       return new BySeason(other);
     }
@@ -163,6 +196,11 @@ public record Release(
    * @param at a whole hour between 8:00 and 20:00 where the car is
    */
   public record Seen(Instant at) implements End {
+
+    @Override
+    public String id() {
+      return "seen";
+    }
 
     @Override
     public End movedTo(Instant other) {

@@ -81,9 +81,7 @@ public final class JobFacts implements GuideFacts {
 
   /** What a guide says "as always" of has to be fully set, not only at its limit. */
   private static Instant over(Release release) {
-    return release.end() instanceof Release.AtLimit limit && limit.isGentle()
-        ? limit.full()
-        : release.end().at();
+    return release.gentleUntil().orElse(release.end().at());
   }
 
   private Optional<String> hold(String id, String what) {
@@ -206,12 +204,7 @@ public final class JobFacts implements GuideFacts {
 
   private boolean shareSpot(FittedItem film, FittedItem coating) {
     return film.spots().stream().anyMatch(coating.spots()::contains)
-        || Stream.concat(film.spots().stream(), coating.spots().stream()).anyMatch(this::isWhole);
-  }
-
-  private boolean isWhole(String spot) {
-    return Optional.ofNullable(view.catalogue().spots().get(spot))
-        .filter(s -> s.facts().contains(SpotFact.WHOLE))
-        .isPresent();
+        || Stream.concat(film.spots().stream(), coating.spots().stream())
+            .anyMatch(spot -> view.catalogue().is(spot, SpotFact.WHOLE));
   }
 }

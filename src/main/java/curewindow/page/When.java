@@ -127,9 +127,7 @@ public final class When {
    * @return such as {@code February 20}; empty where nothing is left to be careful with
    */
   public Optional<String> fullBy(Release release) {
-    return release.end() instanceof AtLimit limit && limit.isGentle()
-        ? Optional.of(words.fullMonthDay(limit.full(), zone))
-        : Optional.empty();
+    return release.gentleUntil().map(full -> words.fullMonthDay(full, zone));
   }
 
   private String share(AtLimit limit) {

@@ -2,11 +2,8 @@ package curewindow.site;
 
 import curewindow.calendar.CareEvent;
 import curewindow.calendar.Revisions;
-import curewindow.problem.Problem;
 import curewindow.problem.Problems;
-import curewindow.problem.Where;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.Instant;
@@ -33,15 +30,18 @@ final class CalendarDates {
 
   private static final LedgerCsv CSV =
       new LedgerCsv(
+          FILE,
+          "calendar-dates",
           "the memory of calendar dates",
-          List.of("job", "calendar", "event", "start", "sequence", "changed", "text"));
+          List.of("job", "calendar", "event", "start", "sequence", "changed", "text"),
+          "mend it or bring it back from a backup: phones tell a moved date by it");
 
-  private final Path file;
+  private final Path shop;
   private final Map<Key, Map<String, Row>> calendars;
   private boolean changed;
 
-  private CalendarDates(Path file, Map<Key, Map<String, Row>> calendars) {
-    this.file = file;
+  private CalendarDates(Path shop, Map<Key, Map<String, Row>> calendars) {
+    this.shop = shop;
     this.calendars = calendars;
   }
 
@@ -68,22 +68,13 @@ final class CalendarDates {
    * @return the memory, or empty where the file has problems: it must then not be written
    */
   static Optional<CalendarDates> read(Path shop, Problems problems) {
-    Path file = shop.resolve(FILE);
     Map<Key, Map<String, Row>> calendars = new TreeMap<>();
-    int before = problems.errorCount();
-    if (Files.exists(file)) {
-      CSV.read(
-          file,
-          (fields, line) -> readRow(fields, line, calendars, problems),
-          (line, message) -> problem(line, message, problems));
-    }
-    return problems.errorCount() > before
-        ? Optional.empty()
-        : Optional.of(new CalendarDates(file, calendars));
+    boolean whole = CSV.read(shop, problems, (fields, fault) -> readRow(fields, calendars, fault));
+    return whole ? Optional.of(new CalendarDates(shop, calendars)) : Optional.empty();
   }
 
   private static void readRow(
-      List<String> fields, int line, Map<Key, Map<String, Row>> calendars, Problems problems) {
+      List<String> fields, Map<Key, Map<String, Row>> calendars, LedgerCsv.Fault fault) {
     try {
       Revisions.Revision revision =
           new Revisions.Revision(Integer.parseInt(fields.get(4)), Instant.parse(fields.get(5)));
@@ -91,17 +82,8 @@ final class CalendarDates {
       Key key = new Key(fields.get(0), fields.get(1));
       calendars.computeIfAbsent(key, k -> new TreeMap<>()).put(fields.get(2), row);
     } catch (DateTimeException | IllegalArgumentException e) {
-      problem(line, "the row is not one that Curewindow wrote", problems);
+      fault.say("the row is not one that Curewindow wrote");
     }
-  }
-
-  private static void problem(int line, String message, Problems problems) {
-    problems.add(
-        Problem.error(
-            "calendar-dates",
-            new Where(FILE, line, line == 0 ? 0 : 1, ""),
-            message,
-            "mend it or bring it back from a backup: phones tell a moved date by it"));
   }
 
   /**
@@ -174,7 +156,7 @@ final class CalendarDates {
     }
     List<List<String>> lines = new ArrayList<>();
     calendars.forEach((key, rows) -> rows.forEach((name, row) -> lines.add(line(key, name, row))));
-    CSV.write(file, lines);
+    CSV.write(shop, lines);
     changed = false;
   }
 

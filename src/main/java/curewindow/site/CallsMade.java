@@ -2,13 +2,9 @@ package curewindow.site;
 
 import curewindow.page.Printed;
 import curewindow.page.PrintedDate;
-import curewindow.problem.Problem;
 import curewindow.problem.Problems;
-import curewindow.problem.Where;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
@@ -29,13 +25,18 @@ final class CallsMade {
   static final String FILE = "calls.csv";
 
   private static final LedgerCsv CSV =
-      new LedgerCsv("the list of calls", List.of("job", "day", "hold", "told"));
+      new LedgerCsv(
+          FILE,
+          "calls",
+          "the list of calls",
+          List.of("job", "day", "hold", "told"),
+          "mend it, or delete the file: then those who were called are asked for again");
 
-  private final Path file;
+  private final Path shop;
   private final List<Row> rows;
 
-  private CallsMade(Path file, List<Row> rows) {
-    this.file = file;
+  private CallsMade(Path shop, List<Row> rows) {
+    this.shop = shop;
     this.rows = rows;
   }
 
@@ -55,41 +56,19 @@ final class CallsMade {
    * @return the calls, or empty where the file has problems: it must then not be written
    */
   static Optional<CallsMade> read(Path shop, Problems problems) {
-    Path file = shop.resolve(FILE);
     List<Row> rows = new ArrayList<>();
-    int before = problems.errorCount();
-    if (Files.exists(file)) {
-      CSV.read(
-          file,
-          (fields, line) -> row(fields, line, problems).ifPresent(rows::add),
-          (line, message) -> problem(line, message, problems));
-    }
-    return problems.errorCount() > before
-        ? Optional.empty()
-        : Optional.of(new CallsMade(file, rows));
+    boolean whole =
+        CSV.read(
+            shop,
+            problems,
+            (fields, fault) -> LedgerCsv.dated(fault, () -> row(fields)).ifPresent(rows::add));
+    return whole ? Optional.of(new CallsMade(shop, rows)) : Optional.empty();
   }
 
-  private static Optional<Row> row(List<String> fields, int line, Problems problems) {
-    String read = fields.get(1);
-    try {
-      LocalDate day = LocalDate.parse(read);
-      read = fields.get(3);
-      boolean visit = fields.get(2).isEmpty();
-      String told = (visit ? LocalDate.parse(read) : OffsetDateTime.parse(read)).toString();
-      return Optional.of(new Row(fields.get(0), day, fields.get(2), told));
-    } catch (DateTimeException e) {
-      problem(line, "\"" + read + "\" is not a date that Curewindow wrote", problems);
-      return Optional.empty();
-    }
-  }
-
-  private static void problem(int line, String message, Problems problems) {
-    problems.add(
-        Problem.error(
-            "calls",
-            new Where(FILE, line, line == 0 ? 0 : 1, ""),
-            message,
-            "mend it, or delete the file: then those who were called are asked for again"));
+  private static Row row(List<String> fields) {
+    LocalDate day = LocalDate.parse(fields.get(1));
+    String told = LedgerCsv.told(fields.get(3), fields.get(2).isEmpty());
+    return new Row(fields.get(0), day, fields.get(2), told);
   }
 
   /**
@@ -141,7 +120,7 @@ final class CallsMade {
    */
   void save() throws IOException {
     CSV.write(
-        file,
+        shop,
         rows.stream().map(r -> List.of(r.job(), r.day().toString(), r.hold(), r.told())).toList());
   }
 }

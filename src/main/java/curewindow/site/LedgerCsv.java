@@ -1,5 +1,8 @@
 package curewindow.site;
 
+import curewindow.problem.Problem;
+import curewindow.problem.Problems;
+import curewindow.problem.Where;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
@@ -11,60 +14,114 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeParseException;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * How the files that the program keeps in a shop folder are read and written: CSV with a fixed
  * header and as many fields in every row.
  *
+ * @param file the file, relative to the shop folder
+ * @param code the kind of problem that it has where it is broken
  * @param name what the file holds, for messages, such as {@code the link ledger}
  * @param header the names of the columns
+ * @param fix what to do where it is broken
  */
-record LedgerCsv(String name, List<String> header) {
+record LedgerCsv(String file, String code, String name, List<String> header, String fix) {
 
   /** What is done with a row. */
   interface Row {
-    void read(List<String> fields, int line);
+    void read(List<String> fields, Fault fault);
   }
 
-  /** What is done with a fault; line 0 stands for the whole file. */
+  /** Where it is said what is wrong with a row. */
   interface Fault {
-    void say(int line, String message);
+    void say(String message);
   }
 
-  /** Reads all rows that have the right number of fields; the others, and the header, are told. */
-  void read(Path file, Row rows, Fault faults) {
+  /**
+   * Reads all rows that have the right number of fields; the others, and the header, are told. A
+   * shop folder without the file has no rows.
+   *
+   * @param shop the shop folder
+   * @param problems where it is said what is wrong with the file
+   * @param rows what is done with each row
+   * @return false where something is wrong with the file: it must then not be written
+   */
+  boolean read(Path shop, Problems problems, Row rows) {
+    int before = problems.errorCount();
+    if (Files.exists(shop.resolve(file))) {
+      read(shop.resolve(file), rows, problems);
+    }
+    return problems.errorCount() == before;
+  }
+
+  /** Tells that something is wrong with the whole file. */
+  void tell(String message, Problems problems) {
+    tell(0, message, problems);
+  }
+
+  private void tell(int line, String message, Problems problems) {
+    problems.add(Problem.error(code, new Where(file, line, line == 0 ? 0 : 1, ""), message, fix));
+  }
+
+  /**
+   * A row with dates, which are text in the file.
+   *
+   * @param fault told where one of them is no date
+   * @param row reads them, and makes the row
+   */
+  static <T> Optional<T> dated(Fault fault, Supplier<T> row) {
+    try {
+      return Optional.of(row.get());
+    } catch (DateTimeParseException e) {
+      fault.say("\"" + e.getParsedString() + "\" is not a date that Curewindow wrote");
+      return Optional.empty();
+    }
+  }
+
+  /** What a customer was told: a day where it is of a visit, else a time with its offset. */
+  static String told(String text, boolean visit) {
+    return (visit ? LocalDate.parse(text) : OffsetDateTime.parse(text)).toString();
+  }
+
+  private void read(Path path, Row rows, Problems problems) {
     try (CsvReader<CsvRecord> records =
         CsvReader.builder()
             .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
             .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
-            .ofCsvRecord(Files.readString(file, StandardCharsets.UTF_8))) {
+            .ofCsvRecord(Files.readString(path, StandardCharsets.UTF_8))) {
       records.forEach(
-          record -> read(record.getFields(), (int) record.getStartingLineNumber(), rows, faults));
+          record -> read(record.getFields(), (int) record.getStartingLineNumber(), rows, problems));
     } catch (IOException | CsvParseException e) {
-      faults.say(0, name + " cannot be read");
+      tell(name + " cannot be read", problems);
     }
   }
 
-  private void read(List<String> fields, int line, Row rows, Fault faults) {
+  private void read(List<String> fields, int line, Row rows, Problems problems) {
     if (line == 1) {
       if (!fields.equals(header)) {
-        faults.say(1, "the first line is not " + String.join(",", header));
+        tell(1, "the first line is not " + String.join(",", header), problems);
       }
     } else if (fields.size() != header.size()) {
-      faults.say(line, "the row has " + fields.size() + " fields instead of " + header.size());
+      String message = "the row has " + fields.size() + " fields instead of " + header.size();
+      tell(line, message, problems);
     } else {
-      rows.read(fields, line);
+      rows.read(fields, message -> tell(line, message, problems));
     }
   }
 
   /** Writes the file whole, or leaves the old one. */
-  void write(Path file, List<List<String>> rows) throws IOException {
+  void write(Path shop, List<List<String>> rows) throws IOException {
     StringWriter text = new StringWriter();
     try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(text)) {
       csv.writeRecord(header);
       rows.forEach(csv::writeRecord);
     }
-    AtomicFiles.write(file, text.toString().getBytes(StandardCharsets.UTF_8));
+    AtomicFiles.write(shop.resolve(file), text.toString().getBytes(StandardCharsets.UTF_8));
   }
 }

@@ -1,8 +1,6 @@
 package curewindow.site;
 
-import curewindow.problem.Problem;
 import curewindow.problem.Problems;
-import curewindow.problem.Where;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -28,16 +26,21 @@ public final class LinkLedger {
   public static final String FILE = "link-ledger.csv";
 
   private static final LedgerCsv CSV =
-      new LedgerCsv("the link ledger", List.of("job", "token", "since"));
+      new LedgerCsv(
+          FILE,
+          "link-ledger",
+          "the link ledger",
+          List.of("job", "token", "since"),
+          "mend it or bring it back from a backup: printed cards point to these addresses");
   private static final Pattern TOKEN =
       Pattern.compile("[" + Tokens.ALPHABET + "]{" + Tokens.LENGTH + "}");
 
-  private final Path file;
+  private final Path shop;
   private final Map<String, Entry> entries;
   private boolean changed;
 
-  private LinkLedger(Path file, Map<String, Entry> entries) {
-    this.file = file;
+  private LinkLedger(Path shop, Map<String, Entry> entries) {
+    this.shop = shop;
     this.entries = entries;
   }
 
@@ -51,24 +54,18 @@ public final class LinkLedger {
    * @return the ledger, or empty where it has problems: it must then not be written
    */
   public static Optional<LinkLedger> read(Path shop, Problems problems) {
-    Path file = shop.resolve(FILE);
     Map<String, Entry> entries = new TreeMap<>();
-    int before = problems.errorCount();
-    if (isEmptyOrLost(shop, file)) {
-      problem(0, "the link ledger is empty or gone, although pages were made before", problems);
-    } else if (Files.exists(file)) {
-      CSV.read(
-          file,
-          (fields, line) -> readRow(fields, line, entries, problems),
-          (line, message) -> problem(line, message, problems));
+    if (isEmptyOrLost(shop)) {
+      CSV.tell("the link ledger is empty or gone, although pages were made before", problems);
+      return Optional.empty();
     }
-    return problems.errorCount() > before
-        ? Optional.empty()
-        : Optional.of(new LinkLedger(file, entries));
+    boolean whole = CSV.read(shop, problems, (fields, fault) -> readRow(fields, entries, fault));
+    return whole ? Optional.of(new LinkLedger(shop, entries)) : Optional.empty();
   }
 
   /** A ledger that was there once is never begun anew in silence. */
-  private static boolean isEmptyOrLost(Path shop, Path file) {
+  private static boolean isEmptyOrLost(Path shop) {
+    Path file = shop.resolve(FILE);
     return Files.exists(file)
         ? file.toFile().length() == 0
         : Stream.of(PrintedDates.FILE, CalendarDates.FILE)
@@ -76,36 +73,26 @@ public final class LinkLedger {
   }
 
   private static void readRow(
-      List<String> fields, int line, Map<String, Entry> entries, Problems problems) {
+      List<String> fields, Map<String, Entry> entries, LedgerCsv.Fault fault) {
     String token = fields.get(1);
     if (!TOKEN.matcher(token).matches()) {
-      problem(line, "\"" + token + "\" is not a token that Curewindow made", problems);
+      fault.say("\"" + token + "\" is not a token that Curewindow made");
     } else if (entries.values().stream().anyMatch(e -> e.token().equals(token))) {
-      problem(line, "the token stands twice, so two jobs would share a page", problems);
+      fault.say("the token stands twice, so two jobs would share a page");
     } else if (entries.containsKey(fields.get(0))) {
-      problem(line, "the job \"" + fields.get(0) + "\" stands twice", problems);
+      fault.say("the job \"" + fields.get(0) + "\" stands twice");
     } else {
-      since(fields.get(2), line, problems)
-          .ifPresent(d -> entries.put(fields.get(0), new Entry(token, d)));
+      since(fields.get(2), fault).ifPresent(d -> entries.put(fields.get(0), new Entry(token, d)));
     }
   }
 
-  private static Optional<LocalDate> since(String text, int line, Problems problems) {
+  private static Optional<LocalDate> since(String text, LedgerCsv.Fault fault) {
     try {
       return Optional.of(LocalDate.parse(text));
     } catch (java.time.DateTimeException e) {
-      problem(line, "\"" + text + "\" is not a date like 2026-11-25", problems);
+      fault.say("\"" + text + "\" is not a date like 2026-11-25");
       return Optional.empty();
     }
-  }
-
-  private static void problem(int line, String message, Problems problems) {
-    problems.add(
-        Problem.error(
-            "link-ledger",
-            new Where(FILE, line, line == 0 ? 0 : 1, ""),
-            message,
-            "mend it or bring it back from a backup: printed cards point to these addresses"));
   }
 
   /**
@@ -154,7 +141,7 @@ public final class LinkLedger {
       return;
     }
     CSV.write(
-        file,
+        shop,
         entries.entrySet().stream()
             .map(e -> List.of(e.getKey(), e.getValue().token(), e.getValue().since().toString()))
             .toList());

@@ -4,13 +4,10 @@ import curewindow.cure.Release;
 import curewindow.page.JobView;
 import curewindow.page.Printed;
 import curewindow.page.PrintedDate;
-import curewindow.problem.Problem;
 import curewindow.problem.Problems;
-import curewindow.problem.Where;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
@@ -37,7 +34,12 @@ final class PrintedDates {
   static final String FILE = "printed-dates.csv";
 
   private static final LedgerCsv CSV =
-      new LedgerCsv("the printed dates", List.of("job", "hold", "state", "date", "printed"));
+      new LedgerCsv(
+          FILE,
+          "printed-dates",
+          "the printed dates",
+          List.of("job", "hold", "state", "date", "printed"),
+          "mend it or bring it back from a backup: customers go by the dates on their cards");
   private static final String SAFE = "safe-by";
   private static final String LIMIT = "at-limit";
   private static final String SEASON = "by-season";
@@ -47,12 +49,12 @@ final class PrintedDates {
   /** Written by earlier versions where no date was promised. */
   private static final String ASK = "ask-us";
 
-  private final Path file;
+  private final Path shop;
   private final List<Row> rows;
   private boolean changed;
 
-  private PrintedDates(Path file, List<Row> rows) {
-    this.file = file;
+  private PrintedDates(Path shop, List<Row> rows) {
+    this.shop = shop;
     this.rows = rows;
   }
 
@@ -85,52 +87,29 @@ final class PrintedDates {
    * @return the dates, or empty where the file has problems: it must then not be written
    */
   static Optional<PrintedDates> read(Path shop, Problems problems) {
-    Path file = shop.resolve(FILE);
     List<Row> rows = new ArrayList<>();
-    int before = problems.errorCount();
+    Path file = shop.resolve(FILE);
     if (Files.exists(file) && file.toFile().length() == 0) {
-      problem(0, "the file is empty, although the first line is always written", problems);
-    } else if (Files.exists(file)) {
-      CSV.read(
-          file,
-          (fields, line) -> readRow(fields, line, rows, problems),
-          (line, message) -> problem(line, message, problems));
-    }
-    return problems.errorCount() > before
-        ? Optional.empty()
-        : Optional.of(new PrintedDates(file, rows));
-  }
-
-  private static void readRow(List<String> fields, int line, List<Row> rows, Problems problems) {
-    if (!List.of(SAFE, LIMIT, SEASON, VISIT, ASK).contains(fields.get(2))) {
-      String states = String.join(", ", SAFE, LIMIT, SEASON, VISIT);
-      problem(line, "\"" + fields.get(2) + "\" is none of " + states, problems);
-    } else if (!fields.get(2).equals(ASK)) {
-      row(fields, line, problems).ifPresent(rows::add);
-    }
-  }
-
-  private static Optional<Row> row(List<String> fields, int line, Problems problems) {
-    String read = fields.get(3);
-    try {
-      boolean visit = fields.get(2).equals(VISIT);
-      String date = (visit ? LocalDate.parse(read) : OffsetDateTime.parse(read)).toString();
-      read = fields.get(4);
-      LocalDate printed = LocalDate.parse(read);
-      return Optional.of(new Row(fields.get(0), fields.get(1), fields.get(2), date, printed));
-    } catch (DateTimeException e) {
-      problem(line, "\"" + read + "\" is not a date that Curewindow wrote", problems);
+      CSV.tell("the file is empty, although the first line is always written", problems);
       return Optional.empty();
     }
+    boolean whole = CSV.read(shop, problems, (fields, fault) -> readRow(fields, rows, fault));
+    return whole ? Optional.of(new PrintedDates(shop, rows)) : Optional.empty();
   }
 
-  private static void problem(int line, String message, Problems problems) {
-    problems.add(
-        Problem.error(
-            "printed-dates",
-            new Where(FILE, line, line == 0 ? 0 : 1, ""),
-            message,
-            "mend it or bring it back from a backup: customers go by the dates on their cards"));
+  private static void readRow(List<String> fields, List<Row> rows, LedgerCsv.Fault fault) {
+    if (!List.of(SAFE, LIMIT, SEASON, VISIT, ASK).contains(fields.get(2))) {
+      String states = String.join(", ", SAFE, LIMIT, SEASON, VISIT);
+      fault.say("\"" + fields.get(2) + "\" is none of " + states);
+    } else if (!fields.get(2).equals(ASK)) {
+      LedgerCsv.dated(fault, () -> row(fields)).ifPresent(rows::add);
+    }
+  }
+
+  private static Row row(List<String> fields) {
+    String date = LedgerCsv.told(fields.get(3), fields.get(2).equals(VISIT));
+    LocalDate printed = LocalDate.parse(fields.get(4));
+    return new Row(fields.get(0), fields.get(1), fields.get(2), date, printed);
   }
 
   /**
@@ -205,11 +184,9 @@ final class PrintedDates {
     }
   }
 
+  /** What the shop has seen to be over is safe. */
   private static String state(Release.End end) {
-    if (end instanceof Release.AtLimit) {
-      return LIMIT;
-    }
-    return end instanceof Release.BySeason ? SEASON : SAFE;
+    return end instanceof Release.Seen ? SAFE : end.id();
   }
 
   /**
@@ -222,7 +199,7 @@ final class PrintedDates {
       return;
     }
     CSV.write(
-        file,
+        shop,
         rows.stream()
             .map(r -> List.of(r.job(), r.hold(), r.state(), r.date(), r.printed().toString()))
             .toList());

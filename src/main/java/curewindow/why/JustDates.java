@@ -112,13 +112,10 @@ public final class JustDates {
     Map<String, Object> row = empty(view);
     row.put("hold", release.hold());
     row.put("kind", release.kind().id());
-    row.put("state", Naming.state(release));
+    row.put("state", release.end().id());
     row.put("at", WayData.local(release.end().at(), zone));
     row.put("likely", WayData.local(release.likely(), zone));
-    if (release.end() instanceof Release.AtLimit limit) {
-      row.put("share", WayData.rounded(limit.share()));
-      row.put("full", WayData.local(limit.full(), zone));
-    }
+    WayData.putLimit(row, release, zone);
     release.waitsFor().ifPresent(other -> row.put("waitsFor", other));
     return row;
   }

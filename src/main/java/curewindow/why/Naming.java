@@ -77,15 +77,4 @@ final class Naming {
     }
     return release.kind() == HoldKind.HOLD ? "safe by" : "settled by";
   }
-
-  /** The state's name in the data: what the published end means. */
-  static String state(Release release) {
-    if (release.end() instanceof Release.AtLimit) {
-      return "at-limit";
-    }
-    if (release.end() instanceof Release.Seen) {
-      return "seen";
-    }
-    return release.end() instanceof Release.BySeason ? "by-season" : "safe-by";
-  }
 }

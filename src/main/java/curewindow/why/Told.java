@@ -66,9 +66,10 @@ final class Told {
 
   /** What is left to be careful with, such as {@code , then gently}; empty where nothing is. */
   String gently(Release release) {
-    return release.end() instanceof Release.AtLimit limit && limit.isGentle()
-        ? ", then gently, all set about " + day(local(limit.full()).toLocalDate())
-        : "";
+    return release
+        .gentleUntil()
+        .map(full -> ", then gently, all set about " + day(local(full).toLocalDate()))
+        .orElse("");
   }
 
   String label(Visit visit) {

@@ -2,6 +2,7 @@ package curewindow.why;
 
 import curewindow.cure.Account;
 import curewindow.cure.Ends;
+import curewindow.cure.Release;
 import curewindow.cure.Walk;
 import java.time.Instant;
 import java.time.OffsetDateTime;
@@ -71,6 +72,16 @@ final class WayData {
     Map<String, Object> mark = WhyData.ordered("percent", percent);
     mark.put("at", ends.by(percent).map(at -> local(at, zone)).orElse(null));
     return mark;
+  }
+
+  /** How far a hold is at its limit and when it is fully set; null for another end. */
+  static void putLimit(Map<String, Object> data, Release release, ZoneId zone) {
+    data.put("share", null);
+    data.put("full", null);
+    if (release.end() instanceof Release.AtLimit limit) {
+      data.put("share", rounded(limit.share()));
+      data.put("full", local(limit.full(), zone));
+    }
   }
 
   static double rounded(double value) {

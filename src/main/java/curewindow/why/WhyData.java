@@ -13,7 +13,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /** The explanation as names and values, as {@code docs/why.md} describes them. */
 final class WhyData {
@@ -143,15 +142,10 @@ final class WhyData {
         ordered(
             "hold", release.hold(),
             "kind", release.kind().id(),
-            "state", Naming.state(release),
+            "state", release.end().id(),
             "end", WayData.local(release.end().at(), zone),
             "likely", WayData.local(release.likely(), zone));
-    Optional<Release.AtLimit> limit =
-        Optional.of(release.end())
-            .filter(Release.AtLimit.class::isInstance)
-            .map(Release.AtLimit.class::cast);
-    hold.put("share", limit.map(l -> WayData.rounded(l.share())).orElse(null));
-    hold.put("full", limit.map(l -> WayData.local(l.full(), zone)).orElse(null));
+    WayData.putLimit(hold, release, zone);
     hold.put("waitsForHold", release.waitsFor().orElse(null));
     hold.put("because", because(release.because()));
     hold.put("becauseLikely", because(release.becauseLikely()));
