@@ -61,6 +61,20 @@ public record Job(
   }
 
   /**
+   * When the car leaves after some work.
+   *
+   * @param item one of the job's items
+   * @return the pickup of the stay in which it was finished
+   */
+  public Instant pickupAfter(FittedItem item) {
+    return stays.stream()
+        .filter(stay -> stay.has(item.finished()))
+        .reduce((first, last) -> last)
+        .orElseThrow()
+        .pickup();
+  }
+
+  /**
    * The same job with the car standing elsewhere.
    *
    * @param plan where it stands by day and by night

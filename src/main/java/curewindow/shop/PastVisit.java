@@ -3,7 +3,6 @@ package curewindow.shop;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 
 /**
@@ -20,9 +19,15 @@ public record PastVisit(LocalDate day, List<String> what, Result result, String 
   /** What came of a visit. */
   public enum Result {
     /** All was well. */
-    FINE,
+    FINE("fine"),
     /** Something was put right, and nothing was fitted anew. */
-    MENDED;
+    MENDED("mended");
+
+    private final String id;
+
+    Result(String id) {
+      this.id = id;
+    }
 
     /**
      * The name used in files.
@@ -30,7 +35,7 @@ public record PastVisit(LocalDate day, List<String> what, Result result, String 
      * @return lower case
      */
     public String id() {
-      return name().toLowerCase(Locale.ROOT);
+      return id;
     }
 
     static List<String> ids() {
@@ -38,7 +43,7 @@ public record PastVisit(LocalDate day, List<String> what, Result result, String 
     }
 
     static Result of(String id) {
-      return valueOf(id.toUpperCase(Locale.ROOT));
+      return Arrays.stream(values()).filter(r -> r.id.equals(id)).findFirst().orElseThrow();
     }
   }
 

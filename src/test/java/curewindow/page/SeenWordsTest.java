@@ -2,8 +2,10 @@ package curewindow.page;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import curewindow.cure.Stay;
 import curewindow.shop.PastVisit;
 import curewindow.shop.PastVisit.Result;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
@@ -85,6 +87,25 @@ class SeenWordsTest {
             "December 8, 2026 Window tint. Put right, and all fine now.",
             "December 20, 2026 All fine."),
         rows);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "en | In the shop: Nov 20 to Nov 21; Dec 1",
+        "es | En el taller: del 20 nov al 21 nov; 1 dic",
+        "ar | في الورشة: من 20 نوفمبر إلى 21 نوفمبر؛ 1 ديسمبر"
+      })
+  void theRecordTellsWhenACarCameBack(String language, String said) {
+    Demo demo = Demo.tint();
+    demo.language = language;
+    assertEquals("", Jsoup.parse(demo.html()).select("#fitted p:contains(20)").text());
+    demo.before =
+        List.of(
+            new Stay(Instant.parse("2026-11-20T16:00:00Z"), Instant.parse("2026-11-21T23:00:00Z")));
+    Document page = Jsoup.parse(demo.html());
+    assertEquals(said, page.select("#fitted p:contains(20)").text().replace('\u00A0', ' '));
   }
 
   @Test
