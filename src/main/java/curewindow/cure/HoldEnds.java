@@ -34,6 +34,11 @@ final class HoldEnds {
 
   private long latest = Long.MIN_VALUE;
   private final int number;
+
+  /** The shares asked for last, as they are asked for again and again at the limit. */
+  private double[] known = {};
+
+  private long knownAt;
   private final Decision median;
   private final Decision ninth;
 
@@ -71,8 +76,9 @@ final class HoldEnds {
       add(claim);
     }
     this.number = ninth;
-    this.median = end((members + 1) / 2);
-    this.ninth = later(ninth);
+    int half = (members + 1) / 2;
+    this.median = end(half);
+    this.ninth = ninth == half ? median : later(ninth);
   }
 
   private void add(Claim claim) {
@@ -118,32 +124,26 @@ final class HoldEnds {
       return end;
     }
     double[] shares = shares(end.at());
+    double[] sorted = shares.clone();
+    Arrays.sort(sorted);
+    double wanted = sorted[members - number];
     int member = 0;
-    for (int m = 0; m < members; m++) {
-      int further = 0;
-      for (int other = 0; other < members; other++) {
-        further += shares[other] > shares[m] || shares[other] == shares[m] && other < m ? 1 : 0;
-      }
-      member = further == number - 1 ? m : member;
+    while (shares[member] != wanted) {
+      member++;
     }
-    return endIn(member) == end.at() ? decision(member, end.at()) : end;
-  }
-
-  private long end(Claim claim, int member) {
-    return Math.min(claim.limit(), met(claim, member));
-  }
-
-  /** The end in one weather. */
-  private long endIn(int member) {
-    return claims.stream().mapToLong(claim -> end(claim, member)).max().orElseThrow();
+    return decision(member, end.at());
   }
 
   /** Which share of all needs is met by a time, in each weather. */
   private double[] shares(long at) {
-    double[] shares = new double[members];
-    Arrays.fill(shares, 1);
-    claims.forEach(claim -> doses.shares(claim, at, shares));
-    return shares;
+    if (known.length == 0 || at != knownAt) {
+      double[] shares = new double[members];
+      Arrays.fill(shares, 1);
+      claims.forEach(claim -> doses.shares(claim, at, shares));
+      known = shares;
+      knownAt = at;
+    }
+    return known;
   }
 
   /** The end of a number in the order of ends, from 1. */
@@ -278,14 +278,14 @@ final class HoldEnds {
     if (claims.stream().noneMatch(claim -> claim.limit() <= at)) {
       return Optional.empty();
     }
-    double[] shares = shares(at);
+    double[] shares = shares(at).clone();
     Arrays.sort(shares);
     if (shares[members - number] >= 1) {
       return Optional.empty();
     }
     int half = (members + 1) / 2;
     List<Claim> free = claims.stream().map(Claim::withoutLimit).toList();
-    long full = new HoldEnds(doses, free, members, half).ninth().at();
+    long full = new HoldEnds(doses, free, members, half).median.at();
     return Optional.of(new Late(shares[members - half], full));
   }
 

@@ -50,7 +50,7 @@ final class AnyJobTest {
        "items": [
          {"service": "tint", "film": "harbor-35", "spots": ["front-door-glass"],
           "finished": "2026-11-25T14:30", "vlt": 28, "glass-vlt": 80, "batch": "H35-0117",
-          "warranty-years": 10}],
+          "warranty-years": 10, "lamp": {"surface": 60, "minutes": 30}}],
        "found": [{"kind": "old-film", "spots": ["back-glass"], "since": 2014, "text": "A line."}]}
       """;
 

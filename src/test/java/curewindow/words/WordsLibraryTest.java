@@ -84,7 +84,9 @@ final class WordsLibraryTest {
   @Test
   void aTextNobodyHasIsShownByItsName() {
     Words en = read().of("en");
-    assertEquals("[no.such.text]", en.text("no.such.text"));
+    assertEquals("such thing", en.text("no.such-thing.text"));
+    assertEquals(
+        "such thing: noon", en.text("no.such-thing.text", java.util.Map.of("when", "noon")));
     assertFalse(en.has("no.such.text"));
   }
 
