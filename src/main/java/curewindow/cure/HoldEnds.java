@@ -131,7 +131,20 @@ final class HoldEnds {
     while (shares[member] != wanted) {
       member++;
     }
-    return decision(member, end.at());
+    return endIn(member) == end.at() ? decision(member, end.at()) : end;
+  }
+
+  private long end(Claim claim, int member) {
+    return Math.min(claim.limit(), met(claim, member));
+  }
+
+  /** The end in one weather. */
+  private long endIn(int member) {
+    long end = Long.MIN_VALUE;
+    for (Claim claim : claims) {
+      end = Math.max(end, end(claim, member));
+    }
+    return end;
   }
 
   /** Which share of all needs is met by a time, in each weather. */
