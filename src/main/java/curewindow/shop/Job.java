@@ -84,6 +84,11 @@ public record Job(
     return new Job(id, firstName, language, car, place, plan, stays, items, found, seen, where);
   }
 
+  /** The same job with other work in other stays. */
+  Job with(List<FittedItem> others, List<Stay> times) {
+    return new Job(id, firstName, language, car, place, parking, times, others, found, seen, where);
+  }
+
   /**
    * The same job seen again.
    *

@@ -10,7 +10,7 @@ import java.util.Objects;
  *
  * @param day the day, by the shop's clock
  * @param what ids of the holds, settles and services that were looked at; none where all that was
- *     due was
+ *     due was; of the services and spots that were fitted anew
  * @param result what came of it
  * @param note a note for the shop itself; may be empty
  */
@@ -21,7 +21,9 @@ public record PastVisit(LocalDate day, List<String> what, Result result, String 
     /** All was well. */
     FINE("fine"),
     /** Something was put right, and nothing was fitted anew. */
-    MENDED("mended");
+    MENDED("mended"),
+    /** Something was fitted anew, so that its dates begin again. */
+    REFITTED("refitted");
 
     private final String id;
 

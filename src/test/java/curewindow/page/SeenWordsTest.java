@@ -42,6 +42,10 @@ class SeenWordsTest {
       value = {
         "en | FINE | We looked at it on December 8: all fine.",
         "en | MENDED | We looked at it on December 8 and put something right: all fine now.",
+        "en | REFITTED | We fitted it anew on December 8: its dates count from then.",
+        "es | REFITTED | Lo colocamos de nuevo el 8 de diciembre: sus fechas cuentan desde"
+            + " entonces.",
+        "ar | REFITTED | ركّبناه من جديد يوم 8 ديسمبر: تُحسب مواعيده من ذلك اليوم.",
         "es | FINE | Lo revisamos el 8 de diciembre: todo bien.",
         "es | MENDED | Lo revisamos el 8 de diciembre y corregimos un detalle: ya está todo bien.",
         "ar | FINE | فحصناه يوم 8 ديسمبر: كل شيء على ما يرام.",
@@ -60,6 +64,13 @@ class SeenWordsTest {
     long month =
         LocalDate.parse("2027-01-19").atStartOfDay(ZoneId.of("America/Denver")).toEpochSecond();
     assertEquals(String.valueOf(month), note.attr("data-to"));
+  }
+
+  @Test
+  void whatWasFittedAnewIsNamedByItsSpots() {
+    assertEquals(
+        "Front door windows. We fitted it anew on December 8: its dates count from then.",
+        note(page("en", visit("2026-12-08", Result.REFITTED, "tint", "front-door-glass"))));
   }
 
   @Test
