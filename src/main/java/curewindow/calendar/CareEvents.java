@@ -49,7 +49,7 @@ public final class CareEvents {
   }
 
   private CareEvent event(Release release) {
-    String done = words.text("hold." + release.hold() + ".done");
+    When when = new When(view);
     boolean main =
         Optional.ofNullable(view.catalogue().holds().get(release.hold()))
             .filter(h -> h.is(Hold.Mark.MAIN))
@@ -57,8 +57,8 @@ public final class CareEvents {
     return new CareEvent(
         release.hold(),
         new CareEvent.At(release.end().at()),
-        done,
-        new When(view).gently(release).map(g -> g + "\n" + details).orElse(details),
+        when.gently(release).orElseGet(() -> words.text("hold." + release.hold() + ".done")),
+        when.setByThen(release).map(set -> set + "\n" + details).orElse(details),
         Optional.empty(),
         main);
   }

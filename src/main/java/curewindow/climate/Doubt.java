@@ -27,7 +27,7 @@ public record Doubt(double warmth, double dryness, double sun) {
   public static final Doubt OF_NORMALS = new Doubt(0.2, 0.01, 0.03);
 
   /** A built-in place, for a shop within {@link #NEAR_KM} of it and about as high. */
-  public static final Doubt OF_BUILT_IN = new Doubt(1.7, 0.16, 0.14);
+  public static final Doubt OF_BUILT_IN = new Doubt(1.7, 0.16, 0.16);
 
   /** What every 100 km beyond {@link #NEAR_KM} add, the variances being summed up. */
   private static final Doubt OF_100_KM = new Doubt(1.4, 0.09, 0.07);

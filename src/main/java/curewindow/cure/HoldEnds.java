@@ -40,6 +40,13 @@ final class HoldEnds {
 
   private long knownAt;
   private final Decision median;
+
+  /** The same, in the weather that stands in the middle of those that end then. */
+  private final Decision medianShown;
+
+  /** Whether it matters which item decides, and not only when. */
+  private final boolean explained;
+
   private final Decision ninth;
 
   /**
@@ -69,16 +76,24 @@ final class HoldEnds {
    * @param ninth the number, from 1, of the end that nine of ten weathers keep
    */
   HoldEnds(JobDoses doses, List<Claim> claims, int members, int ninth) {
+    this(doses, claims, members, ninth, true);
+  }
+
+  private HoldEnds(JobDoses doses, List<Claim> claims, int members, int ninth, boolean explained) {
     this.doses = doses;
     this.claims = claims;
     this.members = members;
+    this.explained = explained;
     for (Claim claim : claims) {
       add(claim);
     }
     this.number = ninth;
     int half = (members + 1) / 2;
-    this.median = end(half);
-    this.ninth = ninth == half ? median : later(ninth);
+    Decision middle = end(half);
+    this.median = middle;
+    Decision safe = ninth == half ? middle : later(ninth);
+    this.medianShown = ranked(middle, half);
+    this.ninth = ranked(safe, ninth);
   }
 
   private void add(Claim claim) {
@@ -107,12 +122,12 @@ final class HoldEnds {
 
   /** The end that half of the weathers keep. */
   Decision median() {
-    return ranked(median, (members + 1) / 2);
+    return medianShown;
   }
 
   /** The end that nine of ten weathers keep. */
   Decision ninth() {
-    return ranked(ninth, number);
+    return ninth;
   }
 
   /**
@@ -264,6 +279,9 @@ final class HoldEnds {
   /** The end that is so many seconds, decided by the item that ends last. */
   private Decision decision(int member, long end) {
     Claim last = claims.get(0);
+    if (!explained) {
+      return new Decision(last, member, end, false);
+    }
     if (claims.size() > 1) {
       long lastEnd = Long.MIN_VALUE;
       for (Claim claim : claims) {
@@ -298,7 +316,7 @@ final class HoldEnds {
     }
     int half = (members + 1) / 2;
     List<Claim> free = claims.stream().map(Claim::withoutLimit).toList();
-    long full = new HoldEnds(doses, free, members, half).median.at();
+    long full = new HoldEnds(doses, free, members, half, false).median.at();
     return Optional.of(new Late(shares[members - half], full));
   }
 

@@ -1,10 +1,8 @@
 package curewindow.page;
 
-import curewindow.shop.OpenHours;
 import curewindow.told.Visit;
 import curewindow.words.Words;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -39,12 +37,8 @@ public final class VisitWords {
 
   private static String invitation(Visit visit, JobView view) {
     Words words = view.words();
-    List<OpenHours> hours =
-        view.shop().opening().getOrDefault(visit.day().getDayOfWeek(), List.of());
-    Map<String, String> facts =
-        Map.of(
-            "day", shortDay(visit.day(), view),
-            "hours", new Contact(view.shop(), words).open(visit.day().getDayOfWeek()));
+    String hours = String.join("; ", new Contact(view.shop(), words).openDays());
+    Map<String, String> facts = Map.of("day", shortDay(visit.day(), view), "hours", hours);
     String key = visit.byPhoto() ? "photo" : hours.isEmpty() ? "day" : "hours";
     return words.text("page.visit." + key, facts);
   }

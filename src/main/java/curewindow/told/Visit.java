@@ -2,7 +2,6 @@ package curewindow.told;
 
 import static java.util.stream.Collectors.toSet;
 
-import curewindow.cure.Release;
 import curewindow.cure.Timeline;
 import curewindow.shop.FittedItem;
 import curewindow.shop.Job;
@@ -108,8 +107,7 @@ public record Visit(LocalDate day, List<String> services, boolean byPhoto) {
     LocalDate settled =
         rule.looksAt().stream()
             .flatMap(hold -> dates.of(hold).stream())
-            .map(Release::likely)
-            .map(at -> day(at, shop).plusDays(1))
+            .map(r -> day(r.end().at(), shop).plusDays(1))
             .max(Comparator.naturalOrder())
             .orElse(finished);
     LocalDate best = finished.plusDays(rule.best());

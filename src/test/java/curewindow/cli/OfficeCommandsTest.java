@@ -115,9 +115,9 @@ final class OfficeCommandsTest {
 
   @Test
   void visitsAndCallersFollowTheDay() throws IOException {
-    String before = paper("2026-12-10T08:00-08:00");
-    contains(before, "Within seven days", "Tue, Dec 15\nQ-3108 Ana", "Who may call");
-    contains(paper("2026-12-24T08:00-08:00"), "Day is past\n", "Q-3108 Ana");
+    String before = paper("2026-12-22T08:00-08:00");
+    contains(before, "Within seven days", "Tue, Dec 29\nQ-3108 Ana", "Who may call");
+    contains(paper("2027-01-05T08:00-08:00"), "Day is past\n", "Q-3108 Ana");
   }
 
   @Test

@@ -52,7 +52,7 @@ class DoubtTest {
     Doubt far = Doubt.OF_BUILT_IN.away(150, -1000);
     assertEquals(Math.sqrt(1.7 * 1.7 + 1.4 * 1.4 + 2.2 * 2.2), far.warmth(), 1e-12);
     assertEquals(Math.sqrt(0.16 * 0.16 + 0.09 * 0.09 + 0.2 * 0.2), far.dryness(), 1e-12);
-    assertEquals(Math.sqrt(0.14 * 0.14 + 0.07 * 0.07 + 0.07 * 0.07), far.sun(), 1e-12);
+    assertEquals(Math.sqrt(0.16 * 0.16 + 0.07 * 0.07 + 0.07 * 0.07), far.sun(), 1e-12);
     assertEquals(Doubt.OF_BUILT_IN.away(400, 3000), Doubt.OF_BUILT_IN.away(20_000, 6000));
   }
 

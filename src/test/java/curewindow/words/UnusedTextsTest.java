@@ -35,6 +35,8 @@ class UnusedTextsTest {
           "handout[.]title[.].*",
           "office[.]give[.].*",
           "handout[.]care[.]always[.].*",
+          // By what came of a visit: page.SeenWords.
+          "(page|done)[.]seen[.](fine|mended)",
           // Each part of the paper of the day: handout.OfficeValues.
           "office[.](pickups|visits|calls|callers)[.](title|none)",
           // What a guide says where no job is known: page.PublicFacts.
