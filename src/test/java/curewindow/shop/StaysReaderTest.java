@@ -58,6 +58,27 @@ class StaysReaderTest {
     assertEquals(Instant.parse("2026-11-26T01:00:00Z"), job.pickupAfter(job.items().get(0)));
   }
 
+  @Test
+  void aLaterStayCountsOnceTheCarHasComeIn() throws IOException {
+    Path file = dir.resolve("jobs/1.yaml");
+    Files.writeString(
+        file,
+        Files.readString(file)
+                .replaceFirst(
+                    "pickup: .*",
+                    "stays: [" + FIRST + ", {in: 2026-12-03T08:00, pickup: 2026-12-03T17:00}]")
+            + "  - {service: paint-coating, film: tidewater-paint, spots: [hood],"
+            + " finished: 2026-12-03T15:00}\n");
+    for (String early : List.of("2026-11-20T00:00:00Z", "2026-12-03T15:59:00Z")) {
+      Job before = TestShops.read(dir, Instant.parse(early)).jobs().get(0);
+      assertEquals(1, before.stays().size(), early);
+      assertEquals(List.of("tint"), before.items().stream().map(i -> i.service()).toList());
+    }
+    Job after = TestShops.read(dir, Instant.parse("2026-12-03T16:00:00Z")).jobs().get(0);
+    assertEquals(2, after.stays().size());
+    assertEquals(2, after.items().size());
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',

@@ -200,7 +200,7 @@ class SeenTest {
       assertTrue(of(told, hold).end().at().isAfter(again.pickup()), hold);
     }
     Timeline old = told(job(List.of(kept), List.of(first, again)));
-    assertEquals(of(old, "windows-up").end(), of(told, "windows-up").end(), "of the door alone");
+    assertEquals(old.of("windows-up"), told.of("windows-up"), "of the door alone");
     LocalDate asked = visit(job).orElseThrow().day();
     assertTrue(!asked.isBefore(LocalDate.of(2027, 1, 1)), "for the new work: " + asked);
   }
