@@ -110,7 +110,7 @@ final class WhyData {
         .map(
             visit ->
                 ordered(
-                    "date", visit.day().toString(),
+                    "day", visit.day().toString(),
                     "what", visit.what(),
                     "result", visit.result().id(),
                     "note", visit.note()))

@@ -190,12 +190,20 @@ class TimeTravelTest {
       seen.car().forEach(car -> agrees(car, seen));
     }
 
+    /** What stands on the page for a hold that ended gently, as if it had ended fully. */
     private String withoutGently(String freed) {
       return view.timeline().releases().stream()
-          .map(r -> view.words().text("hold." + r.hold() + ".done"))
-          .filter(freed::startsWith)
+          .filter(r -> r.end() instanceof Release.AtLimit limit && limit.isGentle())
+          .map(Release::hold)
+          .filter(hold -> freed.startsWith(untilFull(hold)))
+          .map(hold -> view.words().text("hold." + hold + ".done"))
           .findFirst()
           .orElse(freed);
+    }
+
+    private String untilFull(String hold) {
+      String text = view.words().text("hold." + hold + ".gently", Map.of("full", "|"));
+      return text.substring(0, text.indexOf('|'));
     }
 
     /** One answer, and a table of exactly the computed dates, each with one state. */
