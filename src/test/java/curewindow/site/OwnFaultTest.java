@@ -37,6 +37,8 @@ import org.junit.jupiter.api.io.TempDir;
 final class OwnFaultTest {
 
   private static final Instant NOW = Instant.parse("2026-11-26T18:00:00Z");
+  private static final Clock PICKUP_DAY =
+      Clock.fixed(Instant.parse("2026-11-25T18:00:00Z"), ZoneOffset.UTC);
   private static final Clock CLOCK = Clock.fixed(NOW, ZoneOffset.UTC);
 
   @TempDir Path temp;
@@ -123,7 +125,7 @@ final class OwnFaultTest {
   void pressBuildsTheOthers() throws IOException {
     Path out = temp.resolve("out");
     PressReport report =
-        Press.run(with(dateless(), endless()), out, CLOCK, () -> Tokens.from(random));
+        Press.run(with(dateless(), endless()), out, PICKUP_DAY, () -> Tokens.from(random));
     told(report.problems(), "jobs/BAD-1.yaml", "jobs/BAD-2.yaml");
     assertEquals(List.of("1001"), report.made().stream().map(PressReport.Made::job).toList());
     assertEquals(List.of("BAD-1", "BAD-2"), report.leftOut());
