@@ -14,6 +14,7 @@ import curewindow.climate.YearHours;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
@@ -35,6 +36,10 @@ class StaysTest {
           STANDARD,
           IntStream.range(0, MEMBERS).mapToObj(Cases::lively).toArray(WeatherYear[]::new));
   private static final Site SITE = new Site(PLACE.zone(), WEATHERS, new ObservedHours(List.of()));
+
+  /** The hours of the one surface of the trials, by year and member. */
+  private static final Map<List<Integer>, SurfaceHours> HOURS = new HashMap<>();
+
   private static final ParkingPlan PARKING = new ParkingPlan(Parking.OUTSIDE, Parking.GARAGE);
 
   /** The start of an hour some months before a February 29. */
@@ -82,6 +87,10 @@ class StaysTest {
           .orElse(hour);
     }
 
+    private static SurfaceHours hours(Surface surface, int year, int member) {
+      return SurfaceHours.of(SITE.weather(year, member), surface, SITE.dayHours(surface, year));
+    }
+
     double sum(long until, int member) {
       Surface surface = new Surface(PARKING, Exposure.OUTSIDE_UP, PaintTone.MID);
       double sum = 0;
@@ -93,7 +102,8 @@ class StaysTest {
         double rate =
             isInBay(at)
                 ? Rates.inBay(driver, BAY, 50_000)
-                : SurfaceHours.of(SITE.weather(year, member), surface, SITE.dayHours(surface, year))
+                : HOURS
+                    .computeIfAbsent(List.of(year, member), y -> hours(surface, year, member))
                     .rate(YearHours.of(instant, STANDARD), driver, 50_000);
         sum += rate * (to - at) / 3600.0;
         at = to;
