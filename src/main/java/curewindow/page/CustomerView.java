@@ -95,6 +95,7 @@ record CustomerView(
    */
   record Work(
       List<Fitted> fitted,
+      Optional<String> stays,
       Optional<String> law,
       List<Contact.Pair> found,
       List<Contact.Pair> seen,

@@ -1,5 +1,6 @@
 package curewindow.page;
 
+import curewindow.cure.Stay;
 import curewindow.shop.Film;
 import curewindow.shop.Finding;
 import curewindow.shop.FittedItem;
@@ -9,10 +10,12 @@ import curewindow.shop.SpotFact;
 import curewindow.told.Visit;
 import curewindow.words.Words;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What was fitted where, and what was found. */
 final class Fittings {
@@ -34,6 +37,7 @@ final class Fittings {
     boolean film = due.stream().anyMatch(l -> l.kind() == LaterCare.Kind.REPLACE);
     return new CustomerView.Work(
         fitted(),
+        stays(),
         view.job().items().stream().anyMatch(this::isFrontGlass)
             ? Optional.of(words.text("done.law"))
             : Optional.empty(),
@@ -41,6 +45,30 @@ final class Fittings {
         new SeenWords(view).record(),
         later,
         film ? Optional.of(words.text("done.removal")) : Optional.empty());
+  }
+
+  /** When the car was in the shop, where it came back. */
+  private Optional<String> stays() {
+    List<Stay> stays = view.job().stays();
+    return stays.size() == 1
+        ? Optional.empty()
+        : Optional.of(
+            words.text(
+                "done.stays",
+                Map.of(
+                    "days",
+                    stays.stream()
+                        .map(this::days)
+                        .collect(Collectors.joining(words.text("page.hours.between"))))));
+  }
+
+  private String days(Stay stay) {
+    ZoneId there = view.timeline().zone();
+    String first = words.monthDay(stay.in(), there);
+    String last = words.monthDay(stay.pickup(), there);
+    return first.equals(last)
+        ? first
+        : words.text("done.stay-days", Map.of("first", first, "last", last));
   }
 
   private boolean isFrontGlass(FittedItem item) {

@@ -86,7 +86,12 @@ public record LaterCare(
     int times = Math.max(1, years(view, checked) - 1);
     return Optional.of(
         new LaterCare(
-            Kind.CHECK, "later.check", services(checked), after(view, MONTHS), MONTHS, times));
+            Kind.CHECK,
+            "later.check",
+            services(checked),
+            after(view, checked, MONTHS),
+            MONTHS,
+            times));
   }
 
   private static List<LaterCare> topUps(JobView view) {
@@ -101,7 +106,9 @@ public record LaterCare(
           int times = Math.max(1, (years(view, items) * MONTHS - 1) / months);
           String name = "later.top-up-" + months;
           List<String> services = services(items);
-          all.add(new LaterCare(Kind.TOP_UP, name, services, after(view, months), months, times));
+          all.add(
+              new LaterCare(
+                  Kind.TOP_UP, name, services, after(view, items, months), months, times));
         });
     return all;
   }
@@ -150,8 +157,11 @@ public record LaterCare(
     return items.stream().map(FittedItem::service).distinct().toList();
   }
 
-  private static LocalDate after(JobView view, int months) {
-    return open(view, date(view.job().pickup(), view).plusMonths(months));
+  /** So many months after the car left with the last of some work. */
+  private static LocalDate after(JobView view, List<FittedItem> items, int months) {
+    Instant left =
+        items.stream().map(view.job()::pickupAfter).max(Comparator.naturalOrder()).orElseThrow();
+    return open(view, date(left, view).plusMonths(months));
   }
 
   private static LocalDate open(JobView view, LocalDate day) {

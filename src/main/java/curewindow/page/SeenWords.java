@@ -8,6 +8,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -61,17 +62,19 @@ final class SeenWords {
         .toList();
   }
 
-  /** Before what came of it, of which services; nothing where they are not named. */
+  /** Before what came of it, of which spots or services; nothing where they are not named. */
   private String of(PastVisit visit, String said) {
-    List<String> services =
-        visit.what().stream()
-            .filter(view.catalogue().services()::containsKey)
-            .map(id -> words.text("service." + id))
-            .toList();
-    return services.isEmpty()
+    List<String> spots = named(visit, "spot.", view.catalogue().spots().keySet());
+    List<String> services = named(visit, "service.", view.catalogue().services().keySet());
+    List<String> what = spots.isEmpty() ? services : spots;
+    return what.isEmpty()
         ? said
         : words.text(
             "page.found.said",
-            Map.of("facts", Listing.capital(Listing.of(services, words)), "text", said));
+            Map.of("facts", Listing.capital(Listing.of(what, words)), "text", said));
+  }
+
+  private List<String> named(PastVisit visit, String key, Set<String> known) {
+    return visit.what().stream().filter(known::contains).map(id -> words.text(key + id)).toList();
   }
 }

@@ -76,6 +76,18 @@ public record FittedItem(
         Optional.empty());
   }
 
+  /** The same work on other spots. */
+  FittedItem on(List<String> others) {
+    return new FittedItem(
+        service, film, others, finished, vlt, glassVlt, batch, warrantyYears, lamp);
+  }
+
+  /** The same work done again, of a batch that nobody noted. */
+  FittedItem anew(Instant at) {
+    return new FittedItem(
+        service, film, spots, at, vlt, glassVlt, Optional.empty(), warrantyYears, Optional.empty());
+  }
+
   /**
    * The same work finished at another time.
    *

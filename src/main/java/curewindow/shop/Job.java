@@ -61,6 +61,20 @@ public record Job(
   }
 
   /**
+   * When the car leaves after some work.
+   *
+   * @param item one of the job's items
+   * @return the pickup of the stay in which it was finished
+   */
+  public Instant pickupAfter(FittedItem item) {
+    return stays.stream()
+        .filter(stay -> stay.has(item.finished()))
+        .reduce((first, last) -> last)
+        .orElseThrow()
+        .pickup();
+  }
+
+  /**
    * The same job with the car standing elsewhere.
    *
    * @param plan where it stands by day and by night
@@ -68,6 +82,29 @@ public record Job(
    */
   public Job parkedAs(ParkingPlan plan) {
     return new Job(id, firstName, language, car, place, plan, stays, items, found, seen, where);
+  }
+
+  /**
+   * The same job without stays to come, and without their work: until the car has come back, what
+   * was fitted before is all there is to say. The first work counts even before it is done.
+   */
+  Job asOf(Instant now) {
+    Instant first =
+        items.stream().map(FittedItem::finished).min(Comparator.naturalOrder()).orElse(now);
+    Instant until = now.isBefore(first) ? first : now;
+    List<Stay> known = stays.stream().filter(stay -> !stay.in().isAfter(until)).toList();
+    return known.size() == stays.size()
+        ? this
+        : with(
+            items.stream()
+                .filter(item -> known.stream().anyMatch(stay -> stay.has(item.finished())))
+                .toList(),
+            known);
+  }
+
+  /** The same job with other work in other stays. */
+  Job with(List<FittedItem> others, List<Stay> times) {
+    return new Job(id, firstName, language, car, place, parking, times, others, found, seen, where);
   }
 
   /**

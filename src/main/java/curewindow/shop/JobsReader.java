@@ -44,7 +44,10 @@ final class JobsReader {
     for (List<JobReader.Read> same : byId().values()) {
       boolean single = same.size() == 1;
       for (JobReader.Read read : same) {
-        read.job().filter(j -> single).ifPresentOrElse(good::add, () -> leftOut(read));
+        read.job()
+            .filter(j -> single)
+            .map(job -> job.asOf(known.now()))
+            .ifPresentOrElse(good::add, () -> leftOut(read));
         if (!single) {
           duplicate(read, same);
         }

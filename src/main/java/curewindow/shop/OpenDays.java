@@ -1,6 +1,7 @@
 package curewindow.shop;
 
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -48,6 +49,12 @@ public final class OpenDays {
         .limit(LONGEST_CLOSED)
         .filter(this::isOpen)
         .findFirst();
+  }
+
+  /** When the shop closes on a day; empty where it is closed all day, or states no hours. */
+  Optional<LocalTime> closing(LocalDate day) {
+    List<OpenHours> hours = hours(day);
+    return hours.isEmpty() ? Optional.empty() : Optional.of(hours.get(hours.size() - 1).to());
   }
 
   private List<OpenHours> hours(LocalDate day) {

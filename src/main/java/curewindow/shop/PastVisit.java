@@ -3,7 +3,6 @@ package curewindow.shop;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 
 /**
@@ -11,7 +10,7 @@ import java.util.Objects;
  *
  * @param day the day, by the shop's clock
  * @param what ids of the holds, settles and services that were looked at; none where all that was
- *     due was
+ *     due was; of the services and spots that were fitted anew
  * @param result what came of it
  * @param note a note for the shop itself; may be empty
  */
@@ -20,9 +19,17 @@ public record PastVisit(LocalDate day, List<String> what, Result result, String 
   /** What came of a visit. */
   public enum Result {
     /** All was well. */
-    FINE,
+    FINE("fine"),
     /** Something was put right, and nothing was fitted anew. */
-    MENDED;
+    MENDED("mended"),
+    /** Something was fitted anew, so that its dates begin again. */
+    REFITTED("refitted");
+
+    private final String id;
+
+    Result(String id) {
+      this.id = id;
+    }
 
     /**
      * The name used in files.
@@ -30,7 +37,7 @@ public record PastVisit(LocalDate day, List<String> what, Result result, String 
      * @return lower case
      */
     public String id() {
-      return name().toLowerCase(Locale.ROOT);
+      return id;
     }
 
     static List<String> ids() {
@@ -38,7 +45,7 @@ public record PastVisit(LocalDate day, List<String> what, Result result, String 
     }
 
     static Result of(String id) {
-      return valueOf(id.toUpperCase(Locale.ROOT));
+      return Arrays.stream(values()).filter(r -> r.id.equals(id)).findFirst().orElseThrow();
     }
   }
 

@@ -78,7 +78,7 @@ public final class ShopFolder {
         places,
         observed,
         languages,
-        VisitsReader.read(files, known, jobs, now, problems),
+        VisitsReader.read(files, known, jobs, problems),
         jobs.broken(),
         problems.all());
   }

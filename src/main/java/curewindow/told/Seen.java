@@ -94,6 +94,7 @@ public final class Seen {
     FittedItem fitted = job.items().get(item.item());
     LocalDate finished = LocalDate.ofInstant(fitted.finished(), zone);
     return job.seen().stream()
+        .filter(visit -> visit.result() != PastVisit.Result.REFITTED)
         .filter(visit -> finished.isBefore(visit.day()))
         .filter(visit -> looksAt(visit, fitted.service(), rule.hold()))
         .map(PastVisit::day)

@@ -61,6 +61,9 @@ final class Told {
     if (release.end() instanceof Release.AtLimit limit) {
       return String.format(Locale.ROOT, "at the limit (%.0f %% set)", 100 * limit.share());
     }
+    if (release.end() instanceof Release.Seen) {
+      return "seen to be over";
+    }
     return release.kind() == HoldKind.HOLD ? "safe by then" : "settled by then";
   }
 

@@ -5,6 +5,7 @@ import curewindow.cure.Because;
 import curewindow.cure.CureCase;
 import curewindow.cure.Lamp;
 import curewindow.cure.Release;
+import curewindow.cure.Stay;
 import curewindow.page.JobView;
 import curewindow.shop.FittedItem;
 import curewindow.told.BeforePickup;
@@ -49,6 +50,7 @@ final class WhyData {
             "lampSurfaceC", curing.bay().lamp()));
     data.put("bondEnergyJPerMol", curing.bondEnergy());
     data.put("pickup", WayData.local(view.job().pickup(), zone));
+    data.put("stays", curing.stays().stream().map(this::stay).toList());
     data.put("items", items());
     data.put("seen", seen());
     data.put("beforePickup", beforePickup());
@@ -94,6 +96,12 @@ final class WhyData {
       items.add(data);
     }
     return items;
+  }
+
+  private Map<String, Object> stay(Stay stay) {
+    return ordered(
+        "in", WayData.local(stay.in(), zone),
+        "out", WayData.local(stay.pickup(), zone));
   }
 
   private List<Map<String, Object>> seen() {

@@ -3,6 +3,7 @@ package curewindow.why;
 import curewindow.cure.Because;
 import curewindow.cure.CureCase;
 import curewindow.cure.Release;
+import curewindow.cure.Stay;
 import curewindow.page.JobView;
 import curewindow.shop.FittedItem;
 import curewindow.shop.Hold;
@@ -82,10 +83,10 @@ final class WhyText {
     lines.say(0, "Weather: %s", view.place().source());
     lines.say(
         0,
-        "In the bay (%.0f C, %.0f %% RH) until pickup, %s",
+        "In the bay (%.0f C, %.0f %% RH) %s",
         curing.bay().temperature(),
         curing.bay().relativeHumidity(),
-        names.when(view.job().pickup()));
+        stays(curing.stays()));
     items();
     view.job().seen().forEach(this::seen);
     counts();
@@ -107,6 +108,14 @@ final class WhyText {
               l ->
                   lines.say(2, "under the lamp: %.0f minutes at %.0f C", l.minutes(), l.surface()));
     }
+  }
+
+  private String stays(List<Stay> stays) {
+    return stays.size() == 1
+        ? "until pickup, " + names.when(stays.get(0).pickup())
+        : stays.stream()
+            .map(stay -> names.when(stay.in()) + " to " + names.when(stay.pickup()))
+            .collect(Collectors.joining("; "));
   }
 
   private void seen(PastVisit visit) {

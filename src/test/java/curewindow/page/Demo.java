@@ -47,6 +47,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** An invented shop and its jobs, built by hand, with dates that no model had to compute. */
 final class Demo {
@@ -71,6 +72,7 @@ final class Demo {
   final List<FittedItem> items = new ArrayList<>();
   final List<Finding> found = new ArrayList<>();
   List<PastVisit> seen = List.of();
+  List<Stay> before = List.of();
   final List<Release> releases = new ArrayList<>();
 
   static Instant at(String local) {
@@ -158,6 +160,12 @@ final class Demo {
     releases.replaceAll(r -> r.hold().equals(hold) ? r.overAt(pickup.plusSeconds(16 * 3600)) : r);
   }
 
+  /** Those before, and the last one, that begins on the day of its pickup. */
+  private List<Stay> stays() {
+    Instant in = before.isEmpty() ? Instant.EPOCH : pickup.minusSeconds(8 * 3600);
+    return Stream.concat(before.stream(), Stream.of(new Stay(in, pickup))).toList();
+  }
+
   JobView view() {
     Job job =
         new Job(
@@ -167,7 +175,7 @@ final class Demo {
             new Car(OptionalInt.of(2021), body, PaintTone.DARK, Optional.empty(), car, Set.of()),
             "denver",
             new ParkingPlan(Parking.OUTSIDE, Parking.GARAGE),
-            List.of(new Stay(Instant.EPOCH, pickup)),
+            stays(),
             items,
             found,
             seen,

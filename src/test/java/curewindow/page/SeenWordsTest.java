@@ -2,8 +2,10 @@ package curewindow.page;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import curewindow.cure.Stay;
 import curewindow.shop.PastVisit;
 import curewindow.shop.PastVisit.Result;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
@@ -40,6 +42,10 @@ class SeenWordsTest {
       value = {
         "en | FINE | We looked at it on December 8: all fine.",
         "en | MENDED | We looked at it on December 8 and put something right: all fine now.",
+        "en | REFITTED | We fitted it anew on December 8: its dates count from then.",
+        "es | REFITTED | Lo colocamos de nuevo el 8 de diciembre: sus fechas cuentan desde"
+            + " entonces.",
+        "ar | REFITTED | ركّبناه من جديد يوم 8 ديسمبر: تُحسب مواعيده من ذلك اليوم.",
         "es | FINE | Lo revisamos el 8 de diciembre: todo bien.",
         "es | MENDED | Lo revisamos el 8 de diciembre y corregimos un detalle: ya está todo bien.",
         "ar | FINE | فحصناه يوم 8 ديسمبر: كل شيء على ما يرام.",
@@ -58,6 +64,13 @@ class SeenWordsTest {
     long month =
         LocalDate.parse("2027-01-19").atStartOfDay(ZoneId.of("America/Denver")).toEpochSecond();
     assertEquals(String.valueOf(month), note.attr("data-to"));
+  }
+
+  @Test
+  void whatWasFittedAnewIsNamedByItsSpots() {
+    assertEquals(
+        "Front door windows. We fitted it anew on December 8: its dates count from then.",
+        note(page("en", visit("2026-12-08", Result.REFITTED, "tint", "front-door-glass"))));
   }
 
   @Test
@@ -85,6 +98,25 @@ class SeenWordsTest {
             "December 8, 2026 Window tint. Put right, and all fine now.",
             "December 20, 2026 All fine."),
         rows);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "en | In the shop: Nov 20 to Nov 21; Dec 1",
+        "es | En el taller: del 20 nov al 21 nov; 1 dic",
+        "ar | في الورشة: من 20 نوفمبر إلى 21 نوفمبر؛ 1 ديسمبر"
+      })
+  void theRecordTellsWhenACarCameBack(String language, String said) {
+    Demo demo = Demo.tint();
+    demo.language = language;
+    assertEquals("", Jsoup.parse(demo.html()).select("#fitted p:contains(20)").text());
+    demo.before =
+        List.of(
+            new Stay(Instant.parse("2026-11-20T16:00:00Z"), Instant.parse("2026-11-21T23:00:00Z")));
+    Document page = Jsoup.parse(demo.html());
+    assertEquals(said, page.select("#fitted p:contains(20)").text().replace('\u00A0', ' '));
   }
 
   @Test

@@ -48,7 +48,7 @@ class FormatsPageTest {
     assertEquals(2, read.observed().get("seattle").count());
     assertEquals(List.of("1", "C-1", "K-1042"), read.jobs().stream().map(Job::id).toList());
     assertTrue(read.places().containsKey("mill"));
-    assertEquals(2, read.jobs().get(2).seen().size());
+    assertEquals(3, read.jobs().get(2).seen().size());
     assertEquals(2, read.jobs().get(1).items().size());
   }
 

@@ -2,6 +2,7 @@ package curewindow.shop;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import curewindow.cure.Stay;
 import curewindow.shop.PastVisit.Result;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -86,6 +87,119 @@ class VisitsReaderTest {
     assertEquals(
         List.of(LocalDate.of(2026, 12, 9)), seen(read).stream().map(v -> v.day()).toList());
     assertEquals(1, read.jobs().size(), "no job is left out for it");
+  }
+
+  private Job refitted(String rows) throws IOException {
+    ShopRead read = read("job,day,what,result,finished,pickup\n" + rows);
+    assertEquals(List.of(), TestShops.lines(read));
+    return read.jobs().get(0);
+  }
+
+  private void tintTwoSpotsAndCoatTheHood() throws IOException {
+    Path file = dir.resolve("jobs/1.yaml");
+    Files.writeString(
+        file,
+        Files.readString(file).replace("[front-door-glass]", "[front-door-glass, back-glass]")
+            + "    batch: H-1\n"
+            + "  - {service: paint-coating, film: tidewater-paint, spots: [hood],"
+            + " finished: 2026-11-25T15:00}\n");
+  }
+
+  private static Stay stay(String in, String pickup) {
+    return new Stay(Instant.parse(in), Instant.parse(pickup));
+  }
+
+  @Test
+  void whatIsRefittedBeginsAgainAndTheRestStays() throws IOException {
+    tintTwoSpotsAndCoatTheHood();
+    Job job = refitted("1,2026-12-08,tint back-glass,refitted,2026-12-08T11:00,2026-12-08T16:00\n");
+    assertEquals(
+        List.of(
+            "[front-door-glass] 2026-11-25T22:30:00Z Optional[H-1]",
+            "[back-glass] 2026-12-08T19:00:00Z Optional.empty",
+            "[hood] 2026-11-25T23:00:00Z Optional.empty"),
+        job.items().stream().map(i -> i.spots() + " " + i.finished() + " " + i.batch()).toList());
+    assertEquals(
+        List.of(
+            stay("2026-11-25T22:30:00Z", "2026-11-26T01:00:00Z"),
+            stay("2026-12-08T19:00:00Z", "2026-12-09T00:00:00Z")),
+        job.stays());
+    assertEquals(List.of("tint", "back-glass"), job.seen().get(0).what());
+  }
+
+  @Test
+  void aWholeServiceOrAllOnASpotMayBeRefitted() throws IOException {
+    tintTwoSpotsAndCoatTheHood();
+    Instant anew = Instant.parse("2026-12-08T19:00:00Z");
+    Job tint = refitted("1,2026-12-08,tint,refitted,2026-12-08T11:00,\n");
+    assertEquals(
+        List.of(List.of("front-door-glass", "back-glass")),
+        tint.items().stream().filter(i -> i.finished().equals(anew)).map(i -> i.spots()).toList());
+    Job hood = refitted("1,2026-12-08,hood,refitted,2026-12-08T11:00,\n");
+    assertEquals(
+        List.of(List.of("hood")),
+        hood.items().stream().filter(i -> i.finished().equals(anew)).map(i -> i.spots()).toList());
+  }
+
+  @Test
+  void theCarLeavesWhenTheShopCloses() throws IOException {
+    Files.writeString(
+        dir.resolve("shop.yaml"),
+        Files.readString(dir.resolve("shop.yaml"))
+            + "opening: {tue: '8:00-12:00, 13:00-17:30', wed: '8:00-18:00'}\n");
+    assertEquals(
+        stay("2026-12-08T19:00:00Z", "2026-12-09T01:30:00Z"),
+        refitted("1,2026-12-08,tint,refitted,2026-12-08T11:00,\n").stays().get(1));
+    assertEquals(
+        stay("2026-12-09T02:00:00Z", "2026-12-09T02:00:00Z"),
+        refitted("1,2026-12-08,tint,refitted,2026-12-08T18:00,\n").stays().get(1),
+        "after hours");
+    assertEquals(
+        stay("2026-12-10T19:00:00Z", "2026-12-10T19:00:00Z"),
+        refitted("1,2026-12-10,tint,refitted,2026-12-10T11:00,\n").stays().get(1),
+        "on a day on which it is closed");
+  }
+
+  @Test
+  void workOfOneVisitSharesItsStay() throws IOException {
+    tintTwoSpotsAndCoatTheHood();
+    Job job =
+        refitted(
+            """
+            1,2026-12-08,hood,refitted,2026-12-08T14:00,2026-12-08T15:00
+            1,2026-12-08,back-glass,refitted,2026-12-08T11:00,2026-12-08T16:00
+            """);
+    assertEquals(stay("2026-12-08T19:00:00Z", "2026-12-09T00:00:00Z"), job.stays().get(1));
+    assertEquals(2, job.stays().size());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "1,2026-12-08,tint,refitted,, | finished is missing",
+        "1,2026-12-08,,refitted,2026-12-08T11:00, | what is missing",
+        "1,2026-12-08,windows-up,refitted,2026-12-08T11:00,"
+            + " | no service or spot of the job is called windows-up",
+        "1,2026-12-08,tint,refitted,2026-12-07T11:00,"
+            + " | finished is before the day of the visit or still to come: 2026-12-07",
+        "1,2026-12-08,tint,refitted,2027-06-03T11:00,"
+            + " | finished is before the day of the visit or still to come: 2027-06-03",
+        "1,2026-12-08,tint,refitted,2026-12-08T11:00,2026-12-08T10:00"
+            + " | the work is finished after the pickup",
+        "1,2026-12-08,,fine,2026-12-08T11:00,"
+            + " | finished is given, but nothing was fitted anew",
+        "1,2026-12-08,tint,refitted,2026-12-08, | finished has a date without an hour",
+        "1,2026-11-25,tint,refitted,2026-11-25T11:00,"
+            + " | nothing of that was fitted on the car before"
+      })
+  void aRefitWithAProblemIsToldOnceAndLeftOut(String row, String what) throws IOException {
+    ShopRead read = read("job,day,what,result,finished,pickup\n" + row + "\n");
+    List<String> lines = TestShops.lines(read);
+    assertEquals(1, lines.size(), lines.toString());
+    assertEquals(what, lines.get(0).split("  ")[1]);
+    assertEquals(1, read.jobs().get(0).stays().size());
+    assertEquals(List.of(), seen(read));
   }
 
   @Test

@@ -54,6 +54,13 @@ final class AnyJobTest {
        "found": [{"kind": "old-film", "spots": ["back-glass"], "since": 2014, "text": "A line."}]}
       """;
 
+  /** In place of the pickup, where the car comes back. */
+  private static final String STAYS =
+      """
+      [{"in": "2026-11-25T09:00", "pickup": "2026-11-25T16:30"},
+       {"in": "2026-11-26T09:00", "pickup": "2026-11-26T16:30"}]
+      """;
+
   @TempDir Path temp;
 
   private static List<String> languages() throws IOException {
@@ -66,6 +73,7 @@ final class AnyJobTest {
   private static List<List<String>> optional(JsonNode schema) {
     List<String> needed = new ArrayList<>();
     schema.path("required").forEach(r -> needed.add(r.asString()));
+    schema.path("oneOf").forEach(o -> o.path("required").forEach(r -> needed.add(r.asString())));
     List<List<String>> found = new ArrayList<>();
     for (Map.Entry<String, JsonNode> entry : schema.path("properties").properties()) {
       if (!needed.contains(entry.getKey())) {
@@ -99,6 +107,10 @@ final class AnyJobTest {
     ObjectNode full = (ObjectNode) JSON.readTree(FULL);
     full.put("language", language);
     jobs.put("nothing", full);
+    ObjectNode cameBack = full.deepCopy();
+    cameBack.remove("pickup");
+    cameBack.set("stays", JSON.readTree(STAYS));
+    jobs.put("pickup-for-stays", cameBack);
     for (List<String> way : ways) {
       ObjectNode without = full.deepCopy();
       leaveOut(without, way);

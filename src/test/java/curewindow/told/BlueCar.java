@@ -30,7 +30,11 @@ final class BlueCar {
   private BlueCar() {}
 
   static Job job(
-      String place, Parking parking, Stay stay, List<FittedItem> items, List<PastVisit> seen) {
+      String place,
+      Parking parking,
+      List<Stay> stays,
+      List<FittedItem> items,
+      List<PastVisit> seen) {
     return new Job(
         "B-1",
         "",
@@ -38,7 +42,7 @@ final class BlueCar {
         CAR,
         place,
         new ParkingPlan(parking, parking),
-        List.of(stay),
+        stays,
         items,
         List.of(),
         seen,

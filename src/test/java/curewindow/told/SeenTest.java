@@ -61,11 +61,17 @@ class SeenTest {
   }
 
   private static Job job(List<FittedItem> items, PastVisit... seen) {
-    Stay stay =
-        new Stay(
-            TINT.finished(),
-            items.stream().map(FittedItem::finished).max(Instant::compareTo).orElseThrow());
-    return BlueCar.job(PLACE.id(), Parking.OUTSIDE, stay, items, List.of(seen));
+    return job(
+        items,
+        List.of(
+            new Stay(
+                TINT.finished(),
+                items.stream().map(FittedItem::finished).max(Instant::compareTo).orElseThrow())),
+        seen);
+  }
+
+  private static Job job(List<FittedItem> items, List<Stay> stays, PastVisit... seen) {
+    return BlueCar.job(PLACE.id(), Parking.OUTSIDE, stays, items, List.of(seen));
   }
 
   private static Timeline told(Job job) {
@@ -153,6 +159,28 @@ class SeenTest {
     assertEquals(rinse.end().at(), wash.end().at());
     assertTrue(wash.end() instanceof Release.SafeBy || wash.end() instanceof Release.AtLimit);
     assertEquals(Optional.of("rinse"), wash.waitsFor());
+  }
+
+  @Test
+  void workThatWasFittedAnewBeginsAgain() {
+    FittedItem anew = item("tint", "harbor-35", "2026-12-18T18:00:00Z", "back-glass");
+    FittedItem kept = item("tint", "harbor-35", "2026-12-01T22:00:00Z", "front-door-glass");
+    Stay again = new Stay(anew.finished(), anew.finished().plusSeconds(4 * 3600));
+    PastVisit refitted =
+        new PastVisit(
+            LocalDate.of(2026, 12, 18), List.of("tint", "back-glass"), Result.REFITTED, "");
+    Stay first = new Stay(TINT.finished(), TINT.finished());
+    Job job = job(List.of(kept, anew), List.of(first, again), refitted);
+    Timeline told = told(job);
+    Timeline alone = told(job(List.of(anew), List.of(again)));
+    for (String hold : List.of("defroster", "inside-glass", "haze", "hand-wash")) {
+      assertEquals(of(alone, hold).end(), of(told, hold).end(), hold);
+      assertTrue(of(told, hold).end().at().isAfter(again.pickup()), hold);
+    }
+    Timeline old = told(job(List.of(kept), List.of(first, again)));
+    assertEquals(old.of("windows-up"), told.of("windows-up"), "of the door alone");
+    LocalDate asked = visit(job).orElseThrow().day();
+    assertTrue(!asked.isBefore(LocalDate.of(2027, 1, 1)), "for the new work: " + asked);
   }
 
   @Test

@@ -135,7 +135,7 @@ class TradeYearTest {
             Optional.empty(),
             OptionalInt.empty());
     Stay stay = new Stay(finished, finished.plus(Duration.ofHours(2)));
-    Job job = BlueCar.job(city, parking, stay, List.of(item), List.of());
+    Job job = BlueCar.job(city, parking, List.of(stay), List.of(item), List.of());
     Timeline computed = CURING.timeline(CureCases.of(job, SHOP, CATALOGUE, place));
     assertTrue(
         Visit.of(job, CATALOGUE.visits(), computed, SHOP, false).isPresent()

@@ -16,9 +16,11 @@ import curewindow.shop.CureCases;
 import curewindow.shop.FittedItem;
 import curewindow.shop.Job;
 import curewindow.shop.PastVisit;
+import curewindow.shop.PastVisit.Result;
 import curewindow.site.LoadedShop;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -29,6 +31,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.UnaryOperator;
 
 /** A job in a garage where the air never changes, so that dates can be reckoned by hand. */
 final class Steady {
@@ -44,6 +47,8 @@ final class Steady {
           ZoneId.of("UTC"),
           Collections.nCopies(12, new MonthNormals(11, 21, 8, 3)),
           "invented");
+
+  private static final Stay STAY = new Stay(FINISHED, FINISHED.plusSeconds(6 * 3600));
 
   private Steady() {}
 
@@ -84,22 +89,24 @@ final class Steady {
             lamp));
   }
 
-  /** The tint of {@link #grounds}, seen once since. */
-  static Grounds visited() {
-    PastVisit visit =
+  /** The tint, seen fine a week later, and a night in the bay two weeks later. */
+  static Grounds cameBack() {
+    Instant in = FINISHED.plus(Duration.ofDays(14));
+    Stay again = new Stay(in, in.plus(Duration.ofHours(18)));
+    PastVisit seen =
         new PastVisit(
-            LocalDate.of(2026, 9, 16), List.of("tint"), PastVisit.Result.FINE, "all clear");
-    return grounds(Trial.NONE, tint(), List.of(visit));
+            LocalDate.of(2026, 9, 9), List.of("windows-up", "haze"), Result.FINE, "came by");
+    return grounds(Trial.NONE, like -> job(like, tint(), List.of(STAY, again), List.of(seen)));
   }
 
   private static Grounds grounds(Trial trial, FittedItem item) {
-    return grounds(trial, item, List.of());
+    return grounds(trial, like -> job(like, item, List.of(STAY), List.of()));
   }
 
-  private static Grounds grounds(Trial trial, FittedItem item, List<PastVisit> seen) {
+  private static Grounds grounds(Trial trial, UnaryOperator<Job> as) {
     LoadedShop shop = LoadedShop.load(Path.of("content/demo"), Clock.systemUTC());
     JobView of = shop.view(shop.job("Q-3101").orElseThrow(), "0");
-    Job job = trial.on(job(of.job(), item, seen));
+    Job job = trial.on(as.apply(of.job()));
     CureCase known = CureCases.of(job, of.shop(), of.catalogue(), PLACE);
     CureCase curing =
         new CureCase(
@@ -136,7 +143,7 @@ final class Steady {
         OptionalInt.empty());
   }
 
-  private static Job job(Job like, FittedItem item, List<PastVisit> seen) {
+  private static Job job(Job like, FittedItem item, List<Stay> stays, List<PastVisit> seen) {
     return new Job(
         "S-1",
         "Ada",
@@ -144,7 +151,7 @@ final class Steady {
         like.car(),
         PLACE.id(),
         new ParkingPlan(Parking.GARAGE, Parking.GARAGE),
-        List.of(new Stay(FINISHED, FINISHED.plusSeconds(6 * 3600))),
+        stays,
         List.of(item),
         List.of(),
         seen,

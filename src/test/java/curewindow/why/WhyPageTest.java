@@ -45,13 +45,13 @@ class WhyPageTest {
     assertEquals(TABLES.size(), described.size(), () -> described.keySet().toString());
     TreeMap<String, TreeSet<String>> found = new TreeMap<>();
     Grounds lamped = Steady.coated(Optional.of(new Lamp(60, 30)));
-    for (Grounds grounds : List.of(Steady.visited(), lamped)) {
+    for (Grounds grounds : List.of(Steady.cameBack(), lamped)) {
       String json = Why.of(grounds).json(Look.USUAL);
       collect("", JsonMapper.builder().build().readTree(json), found);
     }
     assertEquals(found.remove("items.lamp"), found.remove("beforePickup.lamp"));
     TreeSet<String> inside = new TreeSet<>();
-    for (String nested : List.of("place", "parking", "bay", "trial", "seen")) {
+    for (String nested : List.of("place", "parking", "bay", "trial", "stays", "seen")) {
       TreeSet<String> names = found.remove(nested);
       assertTrue(described.get("").containsAll(names), nested + " " + names);
       inside.addAll(names);

@@ -44,6 +44,16 @@ class WhyTextTest {
     assertTrue(why.json(Look.USUAL).contains("\"2026-09-06T08:00Z\""));
   }
 
+  @Test
+  void tellsStaysAndWhatWasSeen() {
+    String text = flat(Why.of(Steady.cameBack()).text(Look.USUAL));
+    String bay =
+        "Wed 2 Sep 2026 12:00 to Wed 2 Sep 2026 18:00; Wed 16 Sep 2026 12:00 to Thu 17 Sep";
+    assertTrue(text.contains(bay), text);
+    assertTrue(text.contains("Seen 2026-09-09: windows-up, haze, fine; came by"), text);
+    assertTrue(text.contains("over, as the shop has looked, Wed 9 Sep 2026 08:00"), text);
+  }
+
   /**
    * By hand: a coating in a bay of rate 1 has 6 of its 24 hours after 6 h; 18 h more, or at 60 C,
    * 9.5372 an hour, 113.2 minutes, and never before the floor of 12 h.
