@@ -49,6 +49,7 @@ public final class CareEvents {
   }
 
   private CareEvent event(Release release) {
+    When when = new When(view);
     String done = words.text("hold." + release.hold() + ".done");
     boolean main =
         Optional.ofNullable(view.catalogue().holds().get(release.hold()))
@@ -58,7 +59,10 @@ public final class CareEvents {
         release.hold(),
         new CareEvent.At(release.end().at()),
         done,
-        new When(view).gently(release).map(g -> g + "\n" + details).orElse(details),
+        when.gently(release)
+            .or(() -> when.slowly(release))
+            .map(besides -> besides + "\n" + details)
+            .orElse(details),
         Optional.empty(),
         main);
   }

@@ -47,6 +47,10 @@ final class Source {
     }
   }
 
+  void notice(String code, Where where, String message, String fix) {
+    problems.add(Problem.notice(code, where, message, fix));
+  }
+
   void error(String code, String message, String fix) {
     error(code, Where.file(file), message, fix);
   }

@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Map;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -88,14 +89,32 @@ class OwnHoldTest {
     Files.writeString(shop.resolve(file), text.replace(from, to));
   }
 
+  /** File and line of an entry of the catalogue. */
+  private String place(String catalogue, String entry) throws IOException {
+    String file = "content/catalogue/" + catalogue + ".yaml";
+    List<String> lines = Files.readAllLines(shop.resolve(file));
+    int line = 1;
+    while (!lines.get(line - 1).startsWith(entry)) {
+      line++;
+    }
+    return file + ":" + line;
+  }
+
   @Test
   void withoutWordsItIsAProblemWithFileAndLineAndNoKeyIsShown() throws Exception {
     Typed check = Typed.run(CLOCK, "check", "--shop", shop);
     assertEquals(Exit.PROBLEMS, check.code(), check::said);
-    assertTrue(check.said().contains("content/catalogue/holds.yaml:10:3"), check::said);
-    assertTrue(check.said().contains("the hold foam has no words to be shown in"), check::said);
-    assertTrue(check.said().contains("add hold.foam.label, hold.foam.until"), check::said);
-    assertTrue(check.said().contains("the spot hatch-glass has no words"), check::said);
+    assertTrue(check.said().contains(place("holds", "  foam:") + ":3"), check::said);
+    assertTrue(check.said().contains("the hold foam lacks texts"), check::said);
+    assertTrue(
+        check
+            .said()
+            .contains(
+                "add hold.foam.label, .until, .done, .short, .gently to"
+                    + " content/words/en/catalogue.yaml"),
+        check::said);
+    assertTrue(check.said().contains(place("spots", "  hatch-glass:") + ":3"), check::said);
+    assertTrue(check.said().contains("add spot.hatch-glass to"), check::said);
     noKeyIsShown();
   }
 
@@ -112,11 +131,13 @@ class OwnHoldTest {
     Files.writeString(shop.resolve("content/words/en/own.yaml"), WORDS);
     LoadedShop loaded = LoadedShop.load(shop, CLOCK);
     JobView view = loaded.view(loaded.job("F-en").orElseThrow(), "7K3MPQ9W2XHTR4VB");
-    Instant foam = view.timeline().of("foam").orElseThrow().end().at();
-    assertEquals(view.timeline().of("rinse").orElseThrow().end().at(), foam);
-    assertFalse(foam.isBefore(view.timeline().of("keep-dry").orElseThrow().end().at()));
-    Instant wax = view.timeline().of("topper").orElseThrow().end().at();
-    assertFalse(wax.isBefore(view.timeline().of("hand-wash").orElseThrow().end().at()));
+    assertEquals(end(view, "rinse"), end(view, "foam"));
+    assertFalse(end(view, "foam").isBefore(end(view, "keep-dry")));
+    assertFalse(end(view, "topper").isBefore(end(view, "hand-wash")));
+  }
+
+  private static Instant end(JobView view, String hold) {
+    return view.timeline().of(hold).orElseThrow().end().at();
   }
 
   @Test
@@ -126,6 +147,29 @@ class OwnHoldTest {
     Typed check = Typed.run(CLOCK, "check", "--notes", "--shop", shop);
     assertTrue(check.said().contains("brings watre, which no hold forbids"), check::said);
     assertTrue(check.said().contains("did you mean water?"), check::said);
+    assertTrue(check.said().contains(place("holds", "  foam:") + ":"), check::said);
+  }
+
+  @Test
+  void whatNothingBringsIsForbiddenInVain() throws IOException {
+    edit(
+        "content/catalogue/holds.yaml",
+        "brings: [water], after: [rinse]}\n",
+        "forbids: [wtaer], brings: [water]}\n");
+    Typed check = Typed.run(CLOCK, "check", "--notes", "--shop", shop);
+    assertTrue(check.said().contains("forbids wtaer, which no hold brings or wants"), check::said);
+    assertTrue(check.said().contains("did you mean water?"), check::said);
+  }
+
+  @Test
+  void holdsThatWaitForEachOtherAreNoticedOnce() throws IOException {
+    edit("content/catalogue/holds.yaml", "after: [rain]}", "after: [foam]}");
+    Typed check = Typed.run(CLOCK, "check", "--notes", "--shop", shop);
+    assertTrue(check.said().contains("foam after rinse after foam: they wait"), check::said);
+    assertEquals(2, check.said().split("they wait for each other").length);
+    LoadedShop loaded = LoadedShop.load(shop, CLOCK);
+    JobView view = loaded.view(loaded.job("F-en").orElseThrow(), "7K3MPQ9W2XHTR4VB");
+    assertEquals(end(view, "rinse"), end(view, "foam"));
   }
 
   private void noKeyIsShown() throws Exception {
