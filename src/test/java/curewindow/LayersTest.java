@@ -59,7 +59,7 @@ class LayersTest {
                   "org.apache.pdfbox",
                   "org.thymeleaf")),
           Map.entry("calendar", Set.of("biweekly", "com.github.mangstadt.vinnie")),
-          Map.entry("why", Set.of("tools.jackson")),
+          Map.entry("why", Set.of("tools.jackson", "de.siegmar.fastcsv")),
           Map.entry("site", Set.of("de.siegmar.fastcsv")),
           Map.entry("cli", Set.of("picocli")));
 

@@ -50,7 +50,6 @@ public final class CareEvents {
 
   private CareEvent event(Release release) {
     When when = new When(view);
-    String done = words.text("hold." + release.hold() + ".done");
     boolean main =
         Optional.ofNullable(view.catalogue().holds().get(release.hold()))
             .filter(h -> h.is(Hold.Mark.MAIN))
@@ -58,8 +57,8 @@ public final class CareEvents {
     return new CareEvent(
         release.hold(),
         new CareEvent.At(release.end().at()),
-        done,
-        when.gently(release)
+        when.gently(release).orElseGet(() -> words.text("hold." + release.hold() + ".done")),
+        when.setByThen(release)
             .or(() -> when.slowly(release))
             .map(besides -> besides + "\n" + details)
             .orElse(details),

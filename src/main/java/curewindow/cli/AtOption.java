@@ -1,12 +1,10 @@
 package curewindow.cli;
 
 import java.time.Clock;
-import java.time.DateTimeException;
 import java.time.Instant;
-import java.time.OffsetDateTime;
+import java.time.ZoneId;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.Spec.Target;
 
@@ -22,19 +20,16 @@ final class AtOption {
       names = "--at",
       paramLabel = "TIME",
       description =
-          "calls and cars to hand over as of this time, such as 2026-11-25T14:30-08:00; now if left out")
+          "calls and cars to hand over as of this day or time, such as 2026-11-25 or"
+              + " 2026-11-25T14:30 by the shop's clock; now if left out")
   private String at;
 
   AtOption(Clock clock) {
     this.clock = clock;
   }
 
-  Instant time() {
-    try {
-      return at == null ? clock.instant() : OffsetDateTime.parse(at).toInstant();
-    } catch (DateTimeException e) {
-      throw new ParameterException(
-          spec.commandLine(), "\"" + at + "\" is not a time like 2026-11-25T14:30-08:00");
-    }
+  /** The time, where days and local times are those of a zone. */
+  Instant time(ZoneId zone) {
+    return at == null ? clock.instant() : TimeOptions.moment("--at", at, zone, spec);
   }
 }

@@ -1,5 +1,7 @@
 package curewindow.cli;
 
+import curewindow.problem.Faults;
+import curewindow.problem.Problems;
 import curewindow.shop.Handout;
 import curewindow.shop.HandoutChoice;
 import curewindow.shop.Job;
@@ -76,11 +78,17 @@ final class CardCommand implements Callable<Integer> {
   private int explain(LoadedShop loaded, List<Job> jobs) {
     List<Handout> kinds = handout.kind().map(List::of).orElse(Arrays.asList(Handout.values()));
     PrintWriter out = spec.commandLine().getOut();
+    Problems problems = new Problems();
     for (Job job : jobs) {
-      out.println(job.id() + ":");
-      CodeReport.of(loaded, job, kinds).forEach(line -> out.println("  " + line));
+      Faults.guard(job.where(), problems, () -> CodeReport.of(loaded, job, kinds))
+          .ifPresent(
+              lines -> {
+                out.println(job.id() + ":");
+                lines.forEach(line -> out.println("  " + line));
+              });
     }
-    return Exit.OK;
+    ProblemLines.print(problems.all(), spec.commandLine().getErr());
+    return problems.hasErrors() ? Exit.PROBLEMS : Exit.OK;
   }
 
   private int write(
@@ -93,8 +101,8 @@ final class CardCommand implements Callable<Integer> {
     if (!result.without().isEmpty()) {
       out.println("no window has to wait: " + String.join(", ", result.without()));
     }
-    if (result.written()) {
-      out.println(file + ": " + told(jobs.size() - result.without().size(), choice));
+    if (result.printed() > 0) {
+      out.println(file + ": " + told(result.printed(), choice));
     }
     return result.problems().isEmpty() ? Exit.OK : Exit.PROBLEMS;
   }

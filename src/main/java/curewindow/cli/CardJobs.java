@@ -3,9 +3,9 @@ package curewindow.cli;
 import curewindow.shop.Job;
 import curewindow.site.LoadedShop;
 import java.io.PrintWriter;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -29,25 +29,22 @@ final class CardJobs {
   @Option(
       names = "--pickup",
       paramLabel = "DAY",
-      description = "all jobs that are picked up on this day, such as 2026-11-25")
+      description =
+          "all jobs that are picked up on this day, such as 2026-11-25, or on that of a time")
   private String pickup;
 
-  /** Refuses a command without jobs before anything is read. */
+  /** Refuses a command without jobs, or with a wrong day, before anything is read. */
   void refuseNone() {
     if (ids.isEmpty() && pickup == null) {
       throw new ParameterException(
           spec.commandLine(), "name one or more jobs, or a day with --pickup");
     }
-    day();
+    // The shop's zone is not known yet; the form is right or wrong in any.
+    day(ZoneOffset.UTC);
   }
 
-  private Optional<LocalDate> day() {
-    try {
-      return Optional.ofNullable(pickup).map(LocalDate::parse);
-    } catch (DateTimeException e) {
-      throw new ParameterException(
-          spec.commandLine(), "\"" + pickup + "\" is not a day like 2026-11-25");
-    }
+  private Optional<LocalDate> day(ZoneId zone) {
+    return Optional.ofNullable(pickup).map(p -> TimeOptions.day("--pickup", p, zone, spec));
   }
 
   /** The jobs, or empty after saying why there are none. */
@@ -60,13 +57,14 @@ final class CardJobs {
       }
       jobs.add(job.get());
     }
-    if (day().isPresent() && loaded.shop().isEmpty()) {
+    if (pickup != null && loaded.shop().isEmpty()) {
       JobLookup.find(loaded, "", err); // Says that shop.yaml comes first.
       return Optional.empty();
     }
-    day().ifPresent(day -> ofDay(loaded, day).filter(j -> !jobs.contains(j)).forEach(jobs::add));
+    Optional<LocalDate> day = loaded.shop().flatMap(shop -> day(shop.zone()));
+    day.ifPresent(d -> ofDay(loaded, d).filter(j -> !jobs.contains(j)).forEach(jobs::add));
     if (jobs.isEmpty()) {
-      err.println("No job is picked up on " + pickup);
+      err.println("No job is picked up on " + day.orElseThrow());
     }
     return jobs.isEmpty() ? Optional.empty() : Optional.of(jobs);
   }

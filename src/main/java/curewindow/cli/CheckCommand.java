@@ -1,7 +1,9 @@
 package curewindow.cli;
 
 import curewindow.problem.Problem;
+import curewindow.problem.Problems;
 import curewindow.problem.Severity;
+import curewindow.shop.Shop;
 import curewindow.site.DueCalls;
 import curewindow.site.LoadedShop;
 import curewindow.site.PickupNotes;
@@ -9,6 +11,7 @@ import curewindow.site.Press;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
@@ -35,7 +38,8 @@ final class CheckCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     PrintWriter out = spec.commandLine().getOut();
     LoadedShop loaded = shop.load();
-    List<Problem> problems = problems(loaded, at.time());
+    Instant time = at.time(loaded.shop().map(Shop::zone).orElse(ZoneOffset.UTC));
+    List<Problem> problems = problems(loaded, time);
     long errors = count(problems, Severity.ERROR);
     long notices = count(problems, Severity.NOTICE);
     ProblemLines.print(
@@ -44,7 +48,7 @@ final class CheckCommand implements Callable<Integer> {
     out.printf(
         "%d to mend; good jobs: %d; notes: %d%s%n", errors, loaded.jobs().size(), notices, hint);
     loaded.languages().forEach(l -> out.println("Language " + l.line()));
-    sayCalls(loaded, at.time(), out);
+    sayCalls(loaded, time, out);
     return errors > 0 ? Exit.PROBLEMS : Exit.OK;
   }
 
@@ -52,7 +56,8 @@ final class CheckCommand implements Callable<Integer> {
     if (loaded.shop().isEmpty() || loaded.ledgerIsBroken()) {
       return;
     }
-    int calls = DueCalls.of(loaded, time).size();
+    // Faults were told by the rehearsal.
+    int calls = DueCalls.of(loaded, time, new Problems()).tooEarly().size();
     if (calls > 0) {
       out.println("To call: " + CallsLine.of(calls));
     }

@@ -28,6 +28,7 @@ public final class Curewindow {
     Map<String, Class<?>> commands = new LinkedHashMap<>();
     commands.put("press", PressCommand.class);
     commands.put("check", CheckCommand.class);
+    commands.put("dates", DatesCommand.class);
     commands.put("why", WhyCommand.class);
     commands.put("card", CardCommand.class);
     commands.put("due", DueCommand.class);

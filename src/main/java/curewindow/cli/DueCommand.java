@@ -1,7 +1,6 @@
 package curewindow.cli;
 
-import curewindow.problem.Problem;
-import curewindow.problem.Severity;
+import curewindow.problem.Problems;
 import curewindow.site.DueCalls;
 import curewindow.site.LoadedShop;
 import curewindow.site.Office;
@@ -15,11 +14,13 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 @Command(
     name = "due",
-    description = "Lists whom to call because a date on a card has become too early.",
+    description =
+        "Lists whom to call because a date on a card has become too early, and what else has moved.",
     mixinStandardHelpOptions = true)
 final class DueCommand implements Callable<Integer> {
 
@@ -33,9 +34,18 @@ final class DueCommand implements Callable<Integer> {
       description = "writes the paper of the day for the counter instead: FILE.pdf or FILE.html")
   private Path file;
 
+  @Option(
+      names = "--called",
+      paramLabel = "JOB",
+      description = "notes that the customer of this job was told, who is then not listed any more")
+  private String called;
+
   @Override
   public Integer call() throws IOException {
-    Instant time = at.time();
+    if (file != null && called != null) {
+      throw new ParameterException(
+          spec.commandLine(), "--called and --out are two things to do; give one of them");
+    }
     if (file != null) {
       PaperOut.refuseOthers(file);
     }
@@ -46,36 +56,74 @@ final class DueCommand implements Callable<Integer> {
       out.println("shop.yaml and the ledgers have to be right first.");
       return Exit.PROBLEMS;
     }
+    Instant time = at.time(loaded.shop().get().zone());
     if (file != null) {
       return write(loaded, time);
     }
-    List<DueCalls.Call> calls = DueCalls.of(loaded, time);
-    if (calls.isEmpty()) {
+    Problems problems = new Problems();
+    DueCalls due = DueCalls.of(loaded, time, problems);
+    ProblemLines.print(problems.all(), spec.commandLine().getErr());
+    if (called != null) {
+      return note(due, loaded, time);
+    }
+    print(due, loaded, out);
+    return problems.hasErrors() ? Exit.PROBLEMS : Exit.OK;
+  }
+
+  private int note(DueCalls due, LoadedShop loaded, Instant time) throws IOException {
+    if (JobLookup.find(loaded, called, spec.commandLine().getErr()).isEmpty()) {
+      return Exit.PROBLEMS;
+    }
+    PrintWriter out = spec.commandLine().getOut();
+    List<DueCalls.Call> told = due.called(loaded, called, time);
+    if (told.isEmpty()) {
+      out.println("There is nothing to tell the customer of " + called + ", so nothing is noted.");
+    }
+    told.forEach(c -> out.println("noted: " + c.job() + " was told " + c.now() + ", " + c.about()));
+    return Exit.OK;
+  }
+
+  private static void print(DueCalls due, LoadedShop loaded, PrintWriter out) {
+    if (due.tooEarly().isEmpty()) {
       out.println(
           loaded.remembersCards()
               ? "Nobody to call: every date on a card that is still ahead holds."
               : "Nobody to call: no card was made yet, or printed-dates.csv is gone.");
     }
-    for (DueCalls.Call call : calls) {
-      out.printf(
-          "call  %-10s %-12s %s%n    %s %s%n    now %s%n",
-          call.job(),
-          call.firstName(),
-          call.hold(),
-          call.byCard() ? "the card says" : "we said since",
-          call.told(),
-          "wait until " + call.now());
+    due.tooEarly().forEach(c -> print("call", c, "wait until " + c.now(), out));
+    if (!due.sooner().isEmpty()) {
+      out.println("May go ahead sooner than they were told:");
+      due.sooner().forEach(c -> print("sooner", c, "free from " + c.now(), out));
     }
-    return Exit.OK;
+    if (!due.visits().isEmpty()) {
+      out.println("The visit has moved to another day:");
+      due.visits().forEach(c -> print("visit", c, "from " + c.now(), out));
+    }
+    if (!due.tooEarly().isEmpty() || !due.sooner().isEmpty() || !due.visits().isEmpty()) {
+      out.println("Who was told is not listed any more after due --called JOB.");
+    }
+  }
+
+  private static void print(String what, DueCalls.Call call, String now, PrintWriter out) {
+    out.printf(
+        "%s  %-10s %-12s %s%n    %s %s%n    now %s%n",
+        what,
+        call.job(),
+        call.firstName(),
+        call.about(),
+        call.byCard() ? "the card says" : "we said",
+        call.told(),
+        now);
   }
 
   private int write(LoadedShop loaded, Instant time) throws IOException {
-    Office office = Office.of(loaded);
-    List<Problem> problems = office.write(office.day(time), file);
-    ProblemLines.print(problems, spec.commandLine().getErr());
-    if (problems.stream().noneMatch(p -> p.severity() == Severity.ERROR)) {
+    Problems problems = new Problems();
+    Office office = Office.of(loaded, problems);
+    boolean written = office.write(office.day(time), file, problems);
+    ProblemLines.print(problems.all(), spec.commandLine().getErr());
+    if (written) {
       spec.commandLine().getOut().println(file + ": the day of " + office.day(time));
     }
-    return problems.isEmpty() ? Exit.OK : Exit.PROBLEMS;
+    return problems.all().isEmpty() ? Exit.OK : Exit.PROBLEMS;
   }
 }

@@ -2,6 +2,7 @@ package curewindow.cli;
 
 import curewindow.climate.Place;
 import curewindow.climate.Places;
+import curewindow.problem.Nearest;
 import curewindow.problem.Problem;
 import curewindow.problem.Severity;
 import curewindow.shop.ShopFiles;
@@ -18,15 +19,18 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 @Command(
     name = "places",
-    description = "Lists the places whose weather is known, and where it comes from.",
+    description = "Lists or finds the places whose weather is known, and where it comes from.",
     subcommands = PlacesNearCommand.class,
     mixinStandardHelpOptions = true)
 final class PlacesCommand implements Callable<Integer> {
@@ -41,6 +45,12 @@ final class PlacesCommand implements Callable<Integer> {
       description = "also list the places of this shop folder")
   private Path folder;
 
+  @Parameters(
+      paramLabel = "WORD",
+      arity = "0..*",
+      description = "only places with all these words, or parts of words, in their names")
+  private List<String> words = List.of();
+
   PlacesCommand(Clock clock) {
     this.clock = clock;
   }
@@ -48,26 +58,74 @@ final class PlacesCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     PrintWriter out = spec.commandLine().getOut();
-    List<Problem> problems = folder == null ? List.of() : own(out);
-    out.println(Places.builtIn().size() + " built-in places:");
-    print(List.copyOf(Places.builtIn().values()), out);
+    Optional<ShopRead> shop = folder == null ? Optional.empty() : Optional.of(read());
+    List<Place> own = shop.map(PlacesCommand::own).orElse(List.of());
+    List<Place> builtIn = List.copyOf(Places.builtIn().values());
+    List<Place> foundOwn = named(own);
+    List<Place> found = named(builtIn);
+    if (found.isEmpty() && foundOwn.isEmpty() && !words.isEmpty()) {
+      sayNone(Stream.concat(own.stream(), builtIn.stream()).toList());
+      return Exit.USAGE;
+    }
+    if (shop.isPresent()) {
+      out.println(count(foundOwn, own) + " of the shop's own:");
+      print(foundOwn, out);
+      out.println();
+    }
+    out.println(count(found, builtIn).replace(" place", " built-in place") + ":");
+    print(found, out);
+    List<Problem> problems = shop.map(PlacesCommand::problems).orElse(List.of());
     ProblemLines.print(problems, spec.commandLine().getErr());
     return problems.isEmpty() ? Exit.OK : Exit.PROBLEMS;
   }
 
-  /** Prints the shop's own places; returns what is wrong with them. */
-  private List<Problem> own(PrintWriter out) throws IOException {
+  private static String count(List<Place> found, List<Place> all) {
+    String number = found.size() == all.size() ? "" : found.size() + " of ";
+    return number + all.size() + (all.size() == 1 ? " place" : " places");
+  }
+
+  /** The places whose names or ids have all that was typed; accents and capitals do not count. */
+  private List<Place> named(List<Place> places) {
+    List<String> parts =
+        words.stream().flatMap(w -> Stream.of(w.strip().split("\\s+"))).map(Nearest::fold).toList();
+    return places.stream()
+        .filter(p -> parts.stream().allMatch(Nearest.fold(p.name() + " " + p.id())::contains))
+        .toList();
+  }
+
+  private void sayNone(List<Place> all) {
+    Map<String, Place> names = new LinkedHashMap<>();
+    for (Place place : all) {
+      names.put(place.name().split(",")[0], place);
+      names.put(place.id(), place);
+    }
+    String typed = String.join(" ", words);
+    String near =
+        Nearest.to(typed, names.keySet())
+            .map(names::get)
+            .map(p -> "; did you mean " + p.id() + " (" + p.name() + ")?")
+            .orElse("");
+    PrintWriter err = spec.commandLine().getErr();
+    err.println("No place is called " + typed + near);
+    err.println(
+        "Any point has the weather of the places round it: places near LAT LON --height M shows them,");
+    err.println("and what to write into content/places to use it.");
+  }
+
+  private ShopRead read() throws IOException {
     if (!Files.isDirectory(folder)) {
       throw new IOException(folder + " is not a folder; name the shop folder with --shop");
     }
-    ShopRead read = ShopFolder.read(new ShopFiles(folder), clock.instant());
-    List<Place> own =
-        read.places().values().stream()
-            .filter(p -> !p.equals(Places.builtIn().get(p.id())))
-            .toList();
-    out.println(own.size() + (own.size() == 1 ? " place" : " places") + " of the shop's own:");
-    print(own, out);
-    out.println();
+    return ShopFolder.read(new ShopFiles(folder), clock.instant());
+  }
+
+  private static List<Place> own(ShopRead read) {
+    return read.places().values().stream()
+        .filter(p -> !p.equals(Places.builtIn().get(p.id())))
+        .toList();
+  }
+
+  private static List<Problem> problems(ShopRead read) {
     return read.problems().stream().filter(PlacesCommand::stopsAPlace).toList();
   }
 

@@ -1,6 +1,7 @@
 package curewindow.cli;
 
 import curewindow.problem.Problem;
+import curewindow.problem.Problems;
 import curewindow.problem.Severity;
 import curewindow.site.DueCalls;
 import curewindow.site.LoadedShop;
@@ -59,7 +60,8 @@ final class PressCommand implements Callable<Integer> {
       return Exit.PROBLEMS;
     }
     print(report, loaded, out);
-    int calls = DueCalls.of(loaded, clock.instant()).size();
+    // Faults were told by the press.
+    int calls = DueCalls.of(loaded, clock.instant(), new Problems()).tooEarly().size();
     if (calls > 0) {
       out.println("To call: " + CallsLine.of(calls));
     }
@@ -100,9 +102,23 @@ final class PressCommand implements Callable<Integer> {
     out.printf(
         "%d files, %d of them new or changed, %d old ones removed%n",
         report.files().made(), report.files().changed(), report.files().removed());
+    tellFolders(report.cards(), out);
+  }
+
+  private void tellFolders(int cards, PrintWriter out) {
     out.println("  " + folder.resolve("site") + "    the public site: this is what you publish");
+    out.println("  " + folder.resolve("office") + "  private: today.pdf to print, pages.csv");
+    if (cards > 0) {
+      out.println(
+          "  "
+              + folder.resolve("office/cards.pdf")
+              + "  to look at: "
+              + (cards == 1 ? "the car" : "the " + cards + " cars")
+              + " still to be picked up");
+    }
     out.println(
-        "  " + folder.resolve("office") + "  private: cards.pdf and today.pdf to print, pages.csv");
+        "To hand over a card, print it with this, which keeps in mind what it says:\n  "
+            + Program.call("card JOB --shop " + Program.quoted(shop.folder())));
     out.println("To look at it: " + Program.call("view --out " + Program.quoted(folder)));
   }
 }

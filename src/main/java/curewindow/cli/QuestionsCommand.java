@@ -1,13 +1,13 @@
 package curewindow.cli;
 
 import curewindow.handout.OfficeCallers;
+import curewindow.problem.Problems;
 import curewindow.shop.OpenDays;
 import curewindow.site.LoadedShop;
 import curewindow.site.Office;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.time.Clock;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
@@ -16,7 +16,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 @Command(
@@ -33,7 +32,7 @@ final class QuestionsCommand implements Callable<Integer> {
   @Option(
       names = "--day",
       paramLabel = "DAY",
-      description = "the day, such as 2026-11-25; today if left out")
+      description = "the day, such as 2026-11-25, or a time of that day; today if left out")
   private String day;
 
   @Option(names = "--all", description = "leaves out nobody and no question")
@@ -45,7 +44,6 @@ final class QuestionsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    LocalDate asked = day == null ? null : parsed();
     LoadedShop loaded = shop.load();
     PrintWriter out = spec.commandLine().getOut();
     if (loaded.shop().isEmpty() || loaded.ledgerIsBroken()) {
@@ -53,10 +51,15 @@ final class QuestionsCommand implements Callable<Integer> {
       out.println("shop.yaml and the ledgers have to be right first.");
       return Exit.PROBLEMS;
     }
-    Office office = Office.of(loaded);
-    LocalDate told = asked == null ? office.day(clock.instant()) : asked;
+    Problems problems = new Problems();
+    Office office = Office.of(loaded, problems);
+    LocalDate told =
+        day == null
+            ? office.day(clock.instant())
+            : TimeOptions.day("--day", day, loaded.shop().get().zone(), spec);
     OfficeCallers callers =
-        office.callers(told, all ? OfficeCallers.Most.ALL : OfficeCallers.Most.ON_PAPER);
+        office.callers(told, all ? OfficeCallers.Most.ALL : OfficeCallers.Most.ON_PAPER, problems);
+    ProblemLines.print(problems.all(), spec.commandLine().getErr());
     if (!new OpenDays(loaded.shop().orElseThrow()).isOpen(told)) {
       out.println("The shop is closed on " + told + ".");
     }
@@ -68,16 +71,7 @@ final class QuestionsCommand implements Callable<Integer> {
     if (callers.more() > 0) {
       out.printf("%n%d more could call and are left out; --all tells them%n", callers.more());
     }
-    return Exit.OK;
-  }
-
-  private LocalDate parsed() {
-    try {
-      return LocalDate.parse(day);
-    } catch (DateTimeException e) {
-      throw new ParameterException(
-          spec.commandLine(), "\"" + day + "\" is not a day like 2026-11-25");
-    }
+    return problems.hasErrors() ? Exit.PROBLEMS : Exit.OK;
   }
 
   private static void print(OfficeCallers.Caller caller, PrintWriter out) {

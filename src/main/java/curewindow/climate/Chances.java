@@ -13,12 +13,14 @@ import java.util.List;
  * @param brightness of the clearness
  * @param moisture of what of the dew point does not follow the temperature
  * @param clouds of the clearness within the day, hour by hour
+ * @param offsets of the years as wholes
  */
 record Chances(
     List<double[]> warmth,
     List<double[]> brightness,
     List<double[]> moisture,
-    List<double[]> clouds) {
+    List<double[]> clouds,
+    Offsets offsets) {
 
   private static final long WARMTH_SEED = 20260101;
   private static final long BRIGHTNESS_SEED = 20260102;
@@ -54,7 +56,8 @@ record Chances(
         pairs(members, WARMTH_SEED, warmthLasts, MonthCurve.DAYS),
         pairs(members, BRIGHTNESS_SEED, BRIGHTNESS_LASTS, MonthCurve.DAYS),
         pairs(members, MOISTURE_SEED, MOISTURE_LASTS, MonthCurve.DAYS),
-        pairs(members, CLOUDS_SEED, CLOUDS_LAST, WeatherYear.HOURS));
+        pairs(members, CLOUDS_SEED, CLOUDS_LAST, WeatherYear.HOURS),
+        Offsets.of(members));
   }
 
   /** How many years there are. */

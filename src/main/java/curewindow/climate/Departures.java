@@ -61,6 +61,7 @@ record Departures(
     for (int d = 0; d < MonthCurve.DAYS; d++) {
       for (int i = 0; i < years.size(); i++) {
         years.get(i).drawn(d, place.spreads(), chances, i);
+        years.get(i).offset(d, place, chances.offsets(), i);
       }
       keepMeanClearness(years, d, place.clearness(d));
       for (Departures year : years) {
@@ -90,6 +91,16 @@ record Departures(
     dewPoints[day] =
         spreads.dewShare()[day] * temperatures[day]
             + spreads.moisture()[day] * (brightShare * bright + rest(brightShare) * moist);
+  }
+
+  /** Adds what the year as a whole departs by. */
+  private void offset(int day, PlaceDays place, Offsets offsets, int member) {
+    Doubt doubt = place.doubt();
+    double warmer = doubt.warmth() * offsets.warmth()[member];
+    double drier = doubt.dryness() * offsets.dryness()[member];
+    temperatures[day] += warmer;
+    dewPoints[day] += warmer - drier * (place.depression(day) + Doubt.LEAST_DEPRESSION);
+    clearnesses[day] += doubt.sun() * offsets.sun()[member] * place.clearness(day);
   }
 
   /**

@@ -69,4 +69,17 @@ public record EpwFile(
   public double distanceKm(double toLatitude, double toLongitude) {
     return Places.distanceKm(latitude, longitude, toLatitude, toLongitude);
   }
+
+  /**
+   * How far the file's figures may be off at a point.
+   *
+   * @param toLatitude degrees north, -90 to 90
+   * @param toLongitude degrees east, -180 to 180
+   * @param toHeight metres above sea level
+   * @return the doubt
+   */
+  public Doubt doubtAt(double toLatitude, double toLongitude, double toHeight) {
+    Doubt here = sunIsEstimated ? Doubt.OF_FILE_WITHOUT_SUN : Doubt.OF_FILE;
+    return here.away(distanceKm(toLatitude, toLongitude), toHeight - height);
+  }
 }

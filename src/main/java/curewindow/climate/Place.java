@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param normals twelve months, January first
  * @param source where the normals come from, in words
  * @param fileWeather what a weather file tells of the place beyond its normals, if it has one
+ * @param doubt how far the normals may be off
  */
 public record Place(
     String id,
@@ -27,7 +28,8 @@ public record Place(
     ZoneId zone,
     List<MonthNormals> normals,
     String source,
-    Optional<FileWeather> fileWeather) {
+    Optional<FileWeather> fileWeather,
+    Doubt doubt) {
 
   /** Refuses missing parts, coordinates off the globe and anything but twelve months. */
   public Place {
@@ -36,6 +38,7 @@ public record Place(
     Objects.requireNonNull(zone, "zone");
     Objects.requireNonNull(source, "source");
     Objects.requireNonNull(fileWeather, "fileWeather");
+    Objects.requireNonNull(doubt, "doubt");
     normals = List.copyOf(normals);
     if (!(latitude >= -90 && latitude <= 90)) {
       throw new IllegalArgumentException("latitude " + latitude + " is not within -90 to 90");
@@ -52,7 +55,7 @@ public record Place(
   }
 
   /**
-   * A place of which nothing is known but its normals.
+   * A place of which nothing is known but its normals, typed from a station near by.
    *
    * @param id the name used in files
    * @param name the name shown to people
@@ -72,7 +75,28 @@ public record Place(
       ZoneId zone,
       List<MonthNormals> normals,
       String source) {
-    this(id, name, latitude, longitude, height, zone, normals, source, Optional.empty());
+    this(
+        id,
+        name,
+        latitude,
+        longitude,
+        height,
+        zone,
+        normals,
+        source,
+        Optional.empty(),
+        Doubt.OF_NORMALS);
+  }
+
+  /**
+   * The same place with another doubt.
+   *
+   * @param other how far the normals may be off
+   * @return the place
+   */
+  public Place doubted(Doubt other) {
+    return new Place(
+        id, name, latitude, longitude, height, zone, normals, source, fileWeather, other);
   }
 
   /** By the id alone, which tells places apart; places are looked up often. */

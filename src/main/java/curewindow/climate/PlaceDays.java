@@ -30,6 +30,7 @@ final class PlaceDays {
   private final double[] dewPoint;
   private final double[] clearness;
   private final DaySpreads spreads;
+  private final Doubt doubt;
 
   /** The days of a place whose cloudless sky is known. */
   PlaceDays(Place place, DayRules rules, double[] clearSky) {
@@ -42,6 +43,7 @@ final class PlaceDays {
     double[] perDay = Sun.dailySums(clearSky);
     clearness = clearness(months(place, MonthNormals::sun), perDay);
     spreads = DaySpreads.of(place.normals(), Spread.of(place), clearness, rules);
+    doubt = place.doubt();
   }
 
   /** The offset of the place's standard time, as its zone has it on January 1, 2026. */
@@ -130,6 +132,16 @@ final class PlaceDays {
   /** How far the days depart from the normals. */
   DaySpreads spreads() {
     return spreads;
+  }
+
+  /** How far the normals may be off. */
+  Doubt doubt() {
+    return doubt;
+  }
+
+  /** By how much the dew point lies below the middle of the day's temperatures, K, 0 or more. */
+  double depression(int day) {
+    return Math.max(0, (dailyMin[day] + dailyMax[day]) / 2 - dewPoint[day]);
   }
 
   /** Share of the clear-sky irradiation that reaches the ground on a typical day. */

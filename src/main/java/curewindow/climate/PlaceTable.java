@@ -62,14 +62,15 @@ record PlaceTable(Map<String, Place> places, Map<String, String> countries) {
   private static Place placeOf(NamedCsvRecord row) {
     try {
       return new Place(
-          row.getField("id"),
-          row.getField("name"),
-          Double.parseDouble(row.getField("latitude")),
-          Double.parseDouble(row.getField("longitude")),
-          Double.parseDouble(row.getField("height_m")),
-          ZoneId.of(row.getField("zone")),
-          normals(row),
-          row.getField("source"));
+              row.getField("id"),
+              row.getField("name"),
+              Double.parseDouble(row.getField("latitude")),
+              Double.parseDouble(row.getField("longitude")),
+              Double.parseDouble(row.getField("height_m")),
+              ZoneId.of(row.getField("zone")),
+              normals(row),
+              row.getField("source"))
+          .doubted(Doubt.OF_BUILT_IN);
     } catch (NoSuchElementException | IllegalArgumentException | DateTimeException e) {
       throw new IllegalArgumentException(
           "line " + row.getStartingLineNumber() + ": " + e.getMessage(), e);

@@ -108,7 +108,7 @@ public final class Places {
   /**
    * A place between the built-in ones: the nearest one's normals, with air and dew point corrected
    * by 6.5 K per km of height, and with its clearness of the sky under the place's own sun. The
-   * source says from where and by how much.
+   * source says from where and by how much; the farther the way, the wider the doubt.
    *
    * @param id the place's id
    * @param name the place's name
@@ -139,7 +139,8 @@ public final class Places {
               rounded(sun)));
     }
     return new Place(
-        id, name, latitude, longitude, height, zone, normals, source(near, height, warmer));
+            id, name, latitude, longitude, height, zone, normals, source(near, height, warmer))
+        .doubted(from.doubt().away(near.distanceKm(), height - from.height()));
   }
 
   private static double rounded(double value) {

@@ -88,9 +88,7 @@ final class Accounting {
     while (from < end) {
       LocalDate date = LocalDate.ofInstant(instant(from), site.zone());
       long to = Math.min(end, second(date.plusDays(1).atStartOfDay(site.zone()).toInstant()));
-      if (from < doses.pickup()) {
-        to = Math.min(to, doses.pickup());
-      }
+      to = Math.min(to, doses.stays().change(from));
       days.add(weather.stretch(date, driver, from, to));
       from = to;
     }
@@ -111,7 +109,7 @@ final class Accounting {
     }
 
     Walk.Stretch stretch(LocalDate date, Driver driver, long from, long to) {
-      boolean inBay = from < doses.pickup();
+      boolean inBay = doses.stays().inBay(from);
       double before = dose(driver, from);
       double after = dose(driver, to);
       double hours = (to - from) / 3600.0;

@@ -42,19 +42,21 @@ public record AtPickup(
   }
 
   /**
-   * All needs of a job.
+   * All needs of what was finished in the last stay; earlier work has been on the road since.
    *
    * @param job the job
    * @return for each item, each of its holds and each driver that the hold needs
    */
   public static List<AtPickup> of(CureCase job) {
     List<AtPickup> needs = new ArrayList<>();
-    long pickup = job.pickup().getEpochSecond();
+    Stays stays = Stays.of(job.stays(), ZoneOffset.UTC);
     for (CureItem item : job.items()) {
       for (HoldRule rule : item.rules()) {
-        Claim claim = Claim.of(item, rule, pickup, ZoneOffset.UTC);
-        for (Driver driver : claim.drivers()) {
-          needs.add(of(job, claim, driver));
+        Claim claim = Claim.of(item, rule, stays, ZoneOffset.UTC);
+        if (claim.stay() == stays.count() - 1) {
+          for (Driver driver : claim.drivers()) {
+            needs.add(of(job, claim, driver));
+          }
         }
       }
     }

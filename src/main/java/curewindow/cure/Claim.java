@@ -10,6 +10,8 @@ import java.time.ZoneOffset;
  * @param drivers the drivers of the rule
  * @param needs by driver, in hours of the reference film, all that the item needs
  * @param lamp by driver, how much of it the lamp gave
+ * @param stay the number of the stay in which the item was finished
+ * @param pickup when the car leaves after it
  * @param finished when the item was finished
  * @param floor the hold never ends before
  * @param limit the hold ends then at the latest, met or not; not before the pickup, as until then
@@ -21,6 +23,8 @@ record Claim(
     Driver[] drivers,
     double[] needs,
     double[] lamp,
+    int stay,
+    long pickup,
     long finished,
     long floor,
     long limit) {
@@ -36,11 +40,13 @@ record Claim(
    *
    * @param item the item
    * @param rule one of its rules
-   * @param pickup when the car leaves the bay, seconds of local standard time
+   * @param stays when the car is in the bay
    * @param standard the offset of local standard time
    */
-  static Claim of(CureItem item, HoldRule rule, long pickup, ZoneOffset standard) {
+  static Claim of(CureItem item, HoldRule rule, Stays stays, ZoneOffset standard) {
     long finished = item.finished().getEpochSecond() + standard.getTotalSeconds();
+    int stay = stays.of(finished);
+    long pickup = stays.pickup(stay);
     double[] needs = needs(item, rule);
     return new Claim(
         item,
@@ -48,6 +54,8 @@ record Claim(
         drivers(rule),
         needs,
         lamp(item, needs),
+        stay,
+        pickup,
         finished,
         finished + seconds(rule.floorHours()),
         Math.max(pickup, finished + seconds(rule.limitHours())));
@@ -55,7 +63,7 @@ record Claim(
 
   /** The same claim with as much time as nature takes: hardly any need lasts longer than a year. */
   Claim withoutLimit() {
-    return new Claim(item, rule, drivers, needs, lamp, finished, floor, limit + FAR);
+    return new Claim(item, rule, drivers, needs, lamp, stay, pickup, finished, floor, limit + FAR);
   }
 
   private static long seconds(double hours) {

@@ -67,4 +67,14 @@ public record CureItem(
       List<HoldRule> rules) {
     this(item, spot, exposure, permeance, finished, Map.of(), rules);
   }
+
+  /**
+   * The same item with other holds.
+   *
+   * @param others the holds that apply
+   * @return the item
+   */
+  public CureItem with(List<HoldRule> others) {
+    return new CureItem(item, spot, exposure, permeance, finished, others);
+  }
 }

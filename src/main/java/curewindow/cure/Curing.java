@@ -64,15 +64,15 @@ public final class Curing {
    *
    * @param job the job
    * @return the ends, one for each hold that applies
-   * @throws IllegalArgumentException where an item is finished after the pickup, a time is not in
+   * @throws IllegalArgumentException where an item is finished outside all stays, a time is not in
    *     the years 1970 to 2999, or two rules of a hold differ in kind
    */
   public Timeline timeline(CureCase job) {
     check(job);
     Site site = site(job.place());
-    long pickup = job.pickup().getEpochSecond() + site.standardOffset().getTotalSeconds();
-    Map<String, List<Claim>> holds = claims(job, pickup, site.standardOffset());
-    JobDoses doses = new JobDoses(job, site, pickup);
+    Stays stays = Stays.of(job.stays(), site.standardOffset());
+    Map<String, List<Claim>> holds = claims(job, stays, site.standardOffset());
+    JobDoses doses = new JobDoses(job, site, stays);
     Reason reason = new Reason(doses, job.bay());
     List<Release> releases = new ArrayList<>(holds.size());
     holds.forEach(
@@ -93,12 +93,12 @@ public final class Curing {
   public Account account(CureCase job, String hold) {
     check(job);
     Site site = site(job.place());
-    long pickup = job.pickup().getEpochSecond() + site.standardOffset().getTotalSeconds();
-    Map<String, List<Claim>> holds = claims(job, pickup, site.standardOffset());
+    Stays stays = Stays.of(job.stays(), site.standardOffset());
+    Map<String, List<Claim>> holds = claims(job, stays, site.standardOffset());
     if (!holds.containsKey(hold)) {
       throw new IllegalArgumentException("hold " + hold + " does not apply to the job");
     }
-    JobDoses doses = new JobDoses(job, site, pickup);
+    JobDoses doses = new JobDoses(job, site, stays);
     return new Accounting(doses, new Reason(doses, job.bay()), site, job.bay())
         .of(hold, holds.get(hold));
   }
@@ -143,12 +143,12 @@ public final class Curing {
     return WakingHours.notBefore(instant(second, site), site.zone());
   }
 
-  private static Map<String, List<Claim>> claims(CureCase job, long pickup, ZoneOffset standard) {
+  private static Map<String, List<Claim>> claims(CureCase job, Stays stays, ZoneOffset standard) {
     Map<String, List<Claim>> holds = new LinkedHashMap<>();
     for (CureItem item : job.items()) {
       for (HoldRule rule : item.rules()) {
         add(
-            Claim.of(item, rule, pickup, standard),
+            Claim.of(item, rule, stays, standard),
             holds.computeIfAbsent(rule.hold(), hold -> new ArrayList<>()));
       }
     }
@@ -177,13 +177,16 @@ public final class Curing {
   }
 
   private static void check(CureCase job) {
-    inRange("pickup", job.pickup());
+    for (Stay stay : job.stays()) {
+      inRange("in", stay.in());
+      inRange("pickup", stay.pickup());
+    }
     for (CureItem item : job.items()) {
       inRange("finished of item " + item.item(), item.finished());
-      if (item.finished().isAfter(job.pickup())) {
+      if (job.stays().stream().noneMatch(stay -> stay.has(item.finished()))) {
         throw new IllegalArgumentException(
-            "item %d on %s is finished at %s, after the pickup at %s"
-                .formatted(item.item(), item.spot(), item.finished(), job.pickup()));
+            "item %d on %s is finished at %s, when the car is not in the shop"
+                .formatted(item.item(), item.spot(), item.finished()));
       }
     }
   }

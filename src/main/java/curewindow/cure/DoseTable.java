@@ -24,13 +24,14 @@ final class DoseTable {
   private final int firstMonth;
   private final long start;
   private final IntFunction<MonthSums> months;
+  private final Bays bays;
   private int joined;
   private volatile Stretch[] stretches = {};
 
   /**
    * Some hours of one month.
    *
-   * @param first the first hour, counted from the table's start
+   * @param first the first hour, counted from 1970
    * @param end the hour after the last
    * @param skipped hours from the first hour of the weather year to that of the stretch, less first
    * @param sums the month's sums
@@ -57,10 +58,47 @@ final class DoseTable {
    * @param months the sums of a month by its number
    */
   DoseTable(int firstMonth, int members, IntFunction<MonthSums> months) {
+    this(firstMonth, members, months, (sums, skipped) -> sums);
+  }
+
+  private DoseTable(int firstMonth, int members, IntFunction<MonthSums> months, Bays bays) {
     this.firstMonth = firstMonth;
     this.members = members;
     this.months = months;
+    this.bays = bays;
     this.start = Months.start(firstMonth);
+  }
+
+  /** The sums of a stretch of the calendar with what the bay gives in it. */
+  @FunctionalInterface
+  private interface Bays {
+    MonthSums in(MonthSums sums, int skipped);
+  }
+
+  /**
+   * The same sums, but at a steady rate while the car is in the bay again. An hour in which it
+   * comes or leaves counts by its shares.
+   *
+   * @param stays when the car is in the bay
+   * @param after the number of the stay after which the sums are asked for
+   * @param rate reference hours per hour in the bay
+   */
+  DoseTable backInBay(Stays stays, int after, double rate) {
+    return new DoseTable(
+        firstMonth,
+        members,
+        months,
+        (sums, skipped) -> {
+          long from = second(sums.first() - skipped);
+          long to = second(sums.end() - skipped);
+          return stays.bayHours(after + 1, from, to) == 0
+              ? sums
+              : sums.mixed(hour -> inBay(stays, after, hour - skipped), rate);
+        });
+  }
+
+  private double inBay(Stays stays, int after, int hour) {
+    return stays.bayHours(after + 1, second(hour), second(hour + 1));
   }
 
   private synchronized Stretch[] joinedBeyond(int count) {
@@ -76,10 +114,11 @@ final class DoseTable {
     return stretches;
   }
 
-  private Stretch[] with(Stretch[] before, MonthSums sums, int from) {
+  private Stretch[] with(Stretch[] before, MonthSums plain, int from) {
     Stretch[] with = Arrays.copyOf(before, before.length + 1);
     Stretch last = before.length == 0 ? null : before[before.length - 1];
-    int first = last == null ? 0 : last.end();
+    int first = last == null ? hour(start) : last.end();
+    MonthSums sums = bays.in(plain, from - first);
     double[] base = new double[members];
     for (int m = 0; m < members; m++) {
       base[m] = (last == null ? 0 : last.until(first, m)) - sums.until(from, m);
@@ -100,14 +139,14 @@ final class DoseTable {
     return members;
   }
 
-  /** The last whole hour, counted from the table's start, that is not after a time. */
-  int hour(long second) {
-    return (int) Math.floorDiv(second - start, 3600);
+  /** The last whole hour, counted from 1970, that is not after a time. */
+  static int hour(long second) {
+    return (int) Math.floorDiv(second, 3600);
   }
 
-  /** The time at which an hour, counted from the table's start, begins. */
-  long second(int hour) {
-    return start + 3600L * hour;
+  /** The time at which an hour, counted from 1970, begins. */
+  static long second(int hour) {
+    return 3600L * hour;
   }
 
   /**
@@ -277,7 +316,7 @@ final class DoseTable {
    *
    * @param sum not above the sum at the hour's end
    * @param member the weather, from 0
-   * @param end the hour's end, counted in hours from the table's start
+   * @param end the hour's end, counted in hours from 1970
    */
   long inHour(double sum, int member, int end) {
     Stretch in = stretch(end - 1);

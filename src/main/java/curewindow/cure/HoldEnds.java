@@ -29,12 +29,24 @@ final class HoldEnds {
 
   private final int members;
 
-  /** No end is earlier: the latest of floors, ends in the bay, and pickup if it takes longer. */
+  /** No end is earlier: the latest of floors, ends in the bay, and pickups if it takes longer. */
   private long least = Long.MIN_VALUE;
 
   private long latest = Long.MIN_VALUE;
   private final int number;
+
+  /** The shares asked for last, as they are asked for again and again at the limit. */
+  private double[] known = {};
+
+  private long knownAt;
   private final Decision median;
+
+  /** The same, in the weather that stands in the middle of those that end then. */
+  private final Decision medianShown;
+
+  /** Whether it matters which item decides, and not only when. */
+  private final boolean explained;
+
   private final Decision ninth;
 
   /**
@@ -64,15 +76,24 @@ final class HoldEnds {
    * @param ninth the number, from 1, of the end that nine of ten weathers keep
    */
   HoldEnds(JobDoses doses, List<Claim> claims, int members, int ninth) {
+    this(doses, claims, members, ninth, true);
+  }
+
+  private HoldEnds(JobDoses doses, List<Claim> claims, int members, int ninth, boolean explained) {
     this.doses = doses;
     this.claims = claims;
     this.members = members;
+    this.explained = explained;
     for (Claim claim : claims) {
       add(claim);
     }
     this.number = ninth;
-    this.median = end((members + 1) / 2);
-    this.ninth = later(ninth);
+    int half = (members + 1) / 2;
+    Decision middle = end(half);
+    this.median = middle;
+    Decision safe = ninth == half ? middle : later(ninth);
+    this.medianShown = ranked(middle, half);
+    this.ninth = ranked(safe, ninth);
   }
 
   private void add(Claim claim) {
@@ -82,7 +103,7 @@ final class HoldEnds {
       if (inBay != DoseTable.NEVER) {
         least = Math.max(least, inBay);
       } else {
-        least = Math.max(least, doses.pickup());
+        least = Math.max(least, claim.pickup());
         latest = Math.max(latest, claim.limit());
         add(doses.wanted(claim, driver));
       }
@@ -101,40 +122,56 @@ final class HoldEnds {
 
   /** The end that half of the weathers keep. */
   Decision median() {
-    return ranked(median, (members + 1) / 2);
+    return medianShown;
   }
 
   /** The end that nine of ten weathers keep. */
   Decision ninth() {
-    return ranked(ninth, number);
+    return ninth;
   }
 
   /**
    * All weathers that are not enough end at the same limit; the one shown stands in their order by
-   * how far they are by then.
+   * how far they are by then, unless items with other limits make that one end at another time.
    */
   private Decision ranked(Decision end, int number) {
     if (!end.past()) {
       return end;
     }
     double[] shares = shares(end.at());
+    double[] sorted = shares.clone();
+    Arrays.sort(sorted);
+    double wanted = sorted[members - number];
     int member = 0;
-    for (int m = 0; m < members; m++) {
-      int further = 0;
-      for (int other = 0; other < members; other++) {
-        further += shares[other] > shares[m] || shares[other] == shares[m] && other < m ? 1 : 0;
-      }
-      member = further == number - 1 ? m : member;
+    while (shares[member] != wanted) {
+      member++;
     }
-    return decision(member, end.at());
+    return endIn(member) == end.at() ? decision(member, end.at()) : end;
+  }
+
+  private long end(Claim claim, int member) {
+    return Math.min(claim.limit(), met(claim, member));
+  }
+
+  /** The end in one weather. */
+  private long endIn(int member) {
+    long end = Long.MIN_VALUE;
+    for (Claim claim : claims) {
+      end = Math.max(end, end(claim, member));
+    }
+    return end;
   }
 
   /** Which share of all needs is met by a time, in each weather. */
   private double[] shares(long at) {
-    double[] shares = new double[members];
-    Arrays.fill(shares, 1);
-    claims.forEach(claim -> doses.shares(claim, at, shares));
-    return shares;
+    if (known.length == 0 || at != knownAt) {
+      double[] shares = new double[members];
+      Arrays.fill(shares, 1);
+      claims.forEach(claim -> doses.shares(claim, at, shares));
+      known = shares;
+      knownAt = at;
+    }
+    return known;
   }
 
   /** The end of a number in the order of ends, from 1. */
@@ -242,10 +279,13 @@ final class HoldEnds {
   /** The end that is so many seconds, decided by the item that ends last. */
   private Decision decision(int member, long end) {
     Claim last = claims.get(0);
+    if (!explained) {
+      return new Decision(last, member, end, false);
+    }
     if (claims.size() > 1) {
       long lastEnd = Long.MIN_VALUE;
       for (Claim claim : claims) {
-        long ends = Math.min(claim.limit(), met(claim, member));
+        long ends = end(claim, member);
         if (ends > lastEnd) {
           lastEnd = ends;
           last = claim;
@@ -269,14 +309,14 @@ final class HoldEnds {
     if (claims.stream().noneMatch(claim -> claim.limit() <= at)) {
       return Optional.empty();
     }
-    double[] shares = shares(at);
+    double[] shares = shares(at).clone();
     Arrays.sort(shares);
     if (shares[members - number] >= 1) {
       return Optional.empty();
     }
     int half = (members + 1) / 2;
     List<Claim> free = claims.stream().map(Claim::withoutLimit).toList();
-    long full = new HoldEnds(doses, free, members, half).ninth().at();
+    long full = new HoldEnds(doses, free, members, half, false).median.at();
     return Optional.of(new Late(shares[members - half], full));
   }
 

@@ -1,8 +1,9 @@
 package curewindow.cure;
 
 /**
- * The doses one job gathers: at a steady rate in the shop's bay until pickup, then in the weathers
- * of its place. Times are seconds of local standard time. For one thread.
+ * The doses one job gathers: at a steady rate in the shop's bay, in each of its stays, and in the
+ * weathers of its place between and after them. Times are seconds of local standard time. For one
+ * thread.
  */
 final class JobDoses {
 
@@ -10,30 +11,33 @@ final class JobDoses {
   private static final int EXPOSURES = Exposure.values().length;
 
   private final CureCase job;
-  private final long pickup;
-  private final JobTables tables;
+  private final Site site;
+  private final Stays stays;
 
-  /** By exposure and driver. */
-  private final PickupDoses[] doses = new PickupDoses[EXPOSURES * DRIVERS];
+  /** By stay. */
+  private final JobTables[] tables;
+
+  /** By stay, exposure and driver. */
+  private final PickupDoses[] doses;
 
   /**
    * Gets ready for a job.
    *
    * @param job the job
    * @param site the tables of its place
-   * @param pickup when the car leaves the bay
+   * @param stays the job's stays
    */
-  JobDoses(CureCase job, Site site, long pickup) {
+  JobDoses(CureCase job, Site site, Stays stays) {
     this.job = job;
-    this.pickup = pickup;
-    int first = Months.of(pickup);
-    this.tables =
-        site.tables(new JobTables.Key(first, job.parking(), job.paint(), job.bondEnergy()));
+    this.site = site;
+    this.stays = stays;
+    this.tables = new JobTables[stays.count()];
+    this.doses = new PickupDoses[stays.count() * EXPOSURES * DRIVERS];
   }
 
-  /** When the car leaves the bay. */
-  long pickup() {
-    return pickup;
+  /** When the car is in the bay. */
+  Stays stays() {
+    return stays;
   }
 
   /**
@@ -41,12 +45,12 @@ final class JobDoses {
    *
    * @param claim the item and its rule
    * @param driver one of the rule's drivers
-   * @return not after the pickup, or {@link DoseTable#NEVER}
+   * @return not after the claim's pickup, or {@link DoseTable#NEVER}
    */
   long metInBay(Claim claim, Driver driver) {
-    PickupDoses of = doses(claim.item().exposure(), driver);
+    PickupDoses of = doses(claim, driver);
     double need = claim.need(driver);
-    return of.inBay(claim.finished(), pickup) >= need
+    return of.inBay(claim.finished(), claim.pickup()) >= need
         ? of.metInBay(claim.finished(), need)
         : DoseTable.NEVER;
   }
@@ -58,9 +62,9 @@ final class JobDoses {
    * @param driver one of the rule's drivers
    */
   Wanted wanted(Claim claim, Driver driver) {
-    PickupDoses of = doses(claim.item().exposure(), driver);
+    PickupDoses of = doses(claim, driver);
     double need = claim.need(driver);
-    return new Wanted(claim, of, need - of.inBay(claim.finished(), pickup));
+    return new Wanted(claim, of, need - of.inBay(claim.finished(), claim.pickup()));
   }
 
   /**
@@ -85,23 +89,23 @@ final class JobDoses {
    * @param until a time not before the finish
    */
   double gained(Claim claim, Driver driver, int member, long until) {
-    PickupDoses of = doses(claim.item().exposure(), driver);
+    PickupDoses of = doses(claim, driver);
     double inBay = of.inBay(claim.finished(), until);
-    return until <= pickup ? inBay : inBay + of.since(until, member);
+    return until <= claim.pickup() ? inBay : inBay + of.since(until, member);
   }
 
   /**
    * Which share of all that an item needs it has in each of the weathers.
    *
    * @param claim the item and its rule
-   * @param until a time not before the pickup
+   * @param until a time not before the finish
    * @param shares for each weather, made smaller where this item has less of a driver; 0 to 1
    */
   void shares(Claim claim, long until, double[] shares) {
     for (Driver driver : claim.drivers()) {
-      PickupDoses of = doses(claim.item().exposure(), driver);
-      double inBay = of.inBay(claim.finished(), pickup);
-      double[] since = of.since(until);
+      PickupDoses of = doses(claim, driver);
+      double inBay = of.inBay(claim.finished(), until);
+      double[] since = until > claim.pickup() ? of.since(until) : new double[shares.length];
       for (int m = 0; m < shares.length; m++) {
         shares[m] = Math.min(shares[m], claim.share(driver, inBay + since[m]));
       }
@@ -109,26 +113,43 @@ final class JobDoses {
   }
 
   /**
-   * Degree hours after pickup on the surface of an item.
+   * Degree hours after the claim's pickup on the surface of an item, as if the car did not come
+   * back.
    *
-   * @param exposure what the surface sees
+   * @param claim the item
    * @param member the weather, from 0
    */
-  MeanTable means(Exposure exposure, int member) {
-    return tables.means(exposure, member);
+  MeanTable means(Claim claim, int member) {
+    return tables(claim.stay()).means(claim.item().exposure(), member);
   }
 
-  private PickupDoses doses(Exposure exposure, Driver driver) {
-    int at = exposure.ordinal() * DRIVERS + driver.ordinal();
+  private PickupDoses doses(Claim claim, Driver driver) {
+    int exposure = claim.item().exposure().ordinal();
+    int at = (claim.stay() * EXPOSURES + exposure) * DRIVERS + driver.ordinal();
     if (doses[at] == null) {
       double bayRate = Rates.inBay(driver, job.bay(), job.bondEnergy());
-      doses[at] = new PickupDoses(tables.doses(exposure, driver), pickup, bayRate);
+      DoseTable table = tables(claim.stay()).doses(claim.item().exposure(), driver);
+      boolean comesBack = claim.stay() < stays.count() - 1;
+      doses[at] =
+          new PickupDoses(
+              comesBack ? table.backInBay(stays, claim.stay(), bayRate) : table,
+              claim.pickup(),
+              bayRate);
     }
     return doses[at];
   }
 
-  /** The surface of an item after pickup, in its shared form. */
+  private JobTables tables(int stay) {
+    if (tables[stay] == null) {
+      int first = Months.of(stays.pickup(stay));
+      tables[stay] =
+          site.tables(new JobTables.Key(first, job.parking(), job.paint(), job.bondEnergy()));
+    }
+    return tables[stay];
+  }
+
+  /** The surface of an item outside the bay, in its shared form. */
   Surface surface(Exposure exposure) {
-    return tables.surface(exposure);
+    return tables(0).surface(exposure);
   }
 }

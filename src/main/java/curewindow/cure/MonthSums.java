@@ -1,5 +1,6 @@
 package curewindow.cure;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
@@ -37,8 +38,12 @@ final class MonthSums {
    *     are to be searched for
    */
   static MonthSums of(int month, List<IntToDoubleFunction> hourly) {
+    return of(Months.firstHour(month), Months.firstHour(month + 1), hourly);
+  }
+
+  private static MonthSums of(int from, int end, List<IntToDoubleFunction> hourly) {
     int members = hourly.size();
-    MonthSums sums = new MonthSums(members, Months.firstHour(month), Months.firstHour(month + 1));
+    MonthSums sums = new MonthSums(members, from, end);
     double[] sum = new double[members];
     for (int first = sums.first; first < sums.end; first += HOURS_IN_DAY) {
       for (int m = 0; m < members; m++) {
@@ -46,6 +51,26 @@ final class MonthSums {
       }
     }
     return sums;
+  }
+
+  /**
+   * The same with some hours, or parts of them, at a steady rate.
+   *
+   * @param share which share of an hour has that rate, 0 to 1
+   * @param rate the rate per hour
+   */
+  MonthSums mixed(IntToDoubleFunction share, double rate) {
+    List<IntToDoubleFunction> hourly = new ArrayList<>();
+    for (int m = 0; m < members; m++) {
+      int member = m;
+      hourly.add(
+          hour -> {
+            double steady = share.applyAsDouble(hour);
+            double own = until(hour + 1, member) - until(hour, member);
+            return steady * rate + (1 - steady) * own;
+          });
+    }
+    return of(first, end, hourly);
   }
 
   /** Day by day through all weathers, so that what is written lies close together. */

@@ -2,7 +2,7 @@ package curewindow.cure;
 
 import java.util.Arrays;
 
-/** The doses of one driver on one surface, counted from the pickup of one job. For one thread. */
+/** The doses of one driver on one surface, counted from a pickup of one job. For one thread. */
 final class PickupDoses {
 
   private final DoseTable table;
@@ -104,11 +104,11 @@ final class PickupDoses {
 
   /** The last whole hour that is not after a time. */
   int hour(long second) {
-    return table.hour(second);
+    return DoseTable.hour(second);
   }
 
   /** The time at which an hour begins. */
   long second(int hour) {
-    return table.second(hour);
+    return DoseTable.second(hour);
   }
 }

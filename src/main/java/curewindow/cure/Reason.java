@@ -29,7 +29,7 @@ final class Reason {
             && doses.met(claim, slowest, decision.member()) < decision.at();
     double need = claim.rule().need().get(slowest);
     double gained = doses.gained(claim, slowest, decision.member(), until);
-    MeanTable means = doses.means(claim.item().exposure(), decision.member());
+    MeanTable means = doses.means(claim, decision.member());
     return new Because(
         claim.item().item(),
         claim.item().spot(),
@@ -37,7 +37,7 @@ final class Reason {
         need,
         claim.lampHours(slowest),
         hours,
-        Math.min(hours, (doses.pickup() - claim.finished()) / 3600.0),
+        doses.stays().bayHours(claim.finished(), until),
         mean(decision, means.air(), bay.temperature(), until),
         mean(decision, means.film(), bay.temperature(), until),
         mean(decision, means.dewPoint(), bayDewPoint, until),
@@ -72,11 +72,14 @@ final class Reason {
   }
 
   private double mean(HoldEnds.Decision decision, DoseTable degreeHours, double inBay, long until) {
+    Stays stays = doses.stays();
     long finished = decision.claim().finished();
-    long leaving = Math.min(until, doses.pickup());
-    double sum = inBay * (leaving - finished) / 3600.0;
-    if (until > leaving) {
-      sum += degreeHours.between(leaving, until, 0);
+    double sum = inBay * stays.bayHours(finished, until);
+    for (int stay = decision.claim().stay(); stay < stays.count(); stay++) {
+      long back = Math.min(until, stays.in(stay + 1));
+      if (back > stays.pickup(stay)) {
+        sum += degreeHours.between(stays.pickup(stay), back, 0);
+      }
     }
     return sum / ((until - finished) / 3600.0);
   }

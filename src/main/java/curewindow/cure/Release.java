@@ -56,6 +56,23 @@ public record Release(
         Optional.of(other.hold));
   }
 
+  /**
+   * The same hold found to be over sooner than was computed.
+   *
+   * @param at a whole hour between 8:00 and 20:00 where the car is
+   * @return the release
+   */
+  public Release overAt(Instant at) {
+    return new Release(
+        hold,
+        kind,
+        new Seen(at),
+        likely.isBefore(at) ? likely : at,
+        because,
+        becauseLikely,
+        Optional.empty());
+  }
+
   /** The published end of a hold. */
   public sealed interface End {
 
@@ -137,6 +154,19 @@ public record Release(
     @Override
     public End movedTo(Instant other) {
       return new BySeason(other);
+    }
+  }
+
+  /**
+   * The shop has looked, and found it to be over before that was sure.
+   *
+   * @param at a whole hour between 8:00 and 20:00 where the car is
+   */
+  public record Seen(Instant at) implements End {
+
+    @Override
+    public End movedTo(Instant other) {
+      return new SafeBy(other);
     }
   }
 }

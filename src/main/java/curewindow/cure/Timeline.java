@@ -10,7 +10,7 @@ import java.util.Optional;
 /**
  * The ends of all holds of one job, each hold once, the latest of its items.
  *
- * @param pickup when the car leaves the shop
+ * @param pickup when the car leaves the shop for the last time
  * @param zone the time zone of the place the car is at, in which dates are shown
  * @param releases by published end, then by hold id
  */

@@ -21,8 +21,8 @@ import java.util.Optional;
  * @param limit the hold ends then at the latest
  * @param met when the need of the driver is met; empty where that is not before the limit
  * @param end the end of the walk: the end of the hold in this weather, or the limit
- * @param days the stretches of time walked, one for each day by the place's clocks, the day of the
- *     pickup cut in two
+ * @param days the stretches of time walked, one for each day by the place's clocks, the days on
+ *     which the car comes or leaves cut in two
  */
 public record Walk(
     int item,

@@ -66,10 +66,7 @@ final class CareWords {
     for (Release release : ruled(view)) {
       String until =
           words.text("hold." + release.hold() + ".until", Map.of("when", when.dayAndTime(release)));
-      rules.add(
-          when.fullBy(release)
-              .map(f -> until + " " + words.text("handout.care.gently", Map.of("full", f)))
-              .orElse(until));
+      rules.add(when.gently(release).map(gently -> until + " " + gently).orElse(until));
     }
     always(view).stream().map(words::text).forEach(rules::add);
     return rules.stream().limit(RULES).toList();

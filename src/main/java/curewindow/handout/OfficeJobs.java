@@ -47,6 +47,16 @@ public record OfficeJobs(Shop shop, Words words, GuideLibrary guides, List<JobVi
     return day.atStartOfDay(shop.zone()).toInstant();
   }
 
+  /**
+   * The same with other jobs.
+   *
+   * @param others good jobs of the shop
+   * @return what papers are made from
+   */
+  public OfficeJobs with(List<JobView> others) {
+    return new OfficeJobs(shop, words, guides, others);
+  }
+
   /** A day in few letters. */
   String shortDay(LocalDate day) {
     return words.shortDay(start(day), shop.zone());

@@ -15,7 +15,7 @@ import java.util.stream.Collectors;
 /**
  * Who is asked to come in.
  *
- * @param overdue those whose day is past, by at most 30 days; nobody notes whether they came
+ * @param overdue those whose day is past, by at most 30 days, and that have not come
  * @param ahead those of this day and the seven after it
  * @param older how many are left out, as their day is past by more
  */

@@ -64,6 +64,8 @@ final class PaperPress {
    * The PDF, or empty where the style sheet leaves no room to print on, or too little for a code.
    */
   Optional<byte[]> print(Document filled, List<QrCode> codes, Label label, Finish finish) {
+    // Takes out empty texts, on which the reordering of letters from right to left fails.
+    filled.normalize();
     CodeDrawer drawer = new CodeDrawer(codes);
     try (PDDocument pdf = new PDDocument();
         PdfBoxRenderer renderer = builder(filled, drawer, pdf).buildPdfRenderer()) {

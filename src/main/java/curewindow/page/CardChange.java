@@ -24,13 +24,18 @@ public record CardChange(PrintedDate printed, Release now) {
     return all(view).stream().filter(CardChange::isLater).toList();
   }
 
-  /** The holds that end sooner than a card says. */
-  static List<CardChange> sooner(JobView view) {
+  /**
+   * The dates that are sooner than the first card says.
+   *
+   * @param view the job with its printed dates
+   * @return the changes, by the date promised, then by hold
+   */
+  public static List<CardChange> sooner(JobView view) {
     return all(view).stream().filter(CardChange::isSooner).toList();
   }
 
   private static List<CardChange> all(JobView view) {
-    return view.printed().stream()
+    return view.printed().dates().stream()
         .flatMap(p -> view.timeline().of(p.hold()).map(r -> new CardChange(p, r)).stream())
         .filter(c -> c.now().kind() == HoldKind.HOLD)
         .sorted(

@@ -106,17 +106,40 @@ final class Contact {
     return digits.toString();
   }
 
-  private List<Pair> hours() {
-    List<Pair> pairs = new ArrayList<>();
+  /** The opening hours of the week without the days on which the shop is closed. */
+  List<String> openDays() {
+    List<String> open = new ArrayList<>();
+    week().stream()
+        .filter(days -> !shop.opening().getOrDefault(days.from(), List.of()).isEmpty())
+        .forEach(
+            days ->
+                open.add(
+                    words.text(
+                        "page.comma",
+                        Map.of("first", days(days.from(), days.to()), "next", open(days.from())))));
+    return open;
+  }
+
+  /** Days of the week that follow each other and have the same hours. */
+  private record Days(DayOfWeek from, DayOfWeek to) {}
+
+  private List<Days> week() {
+    List<Days> week = new ArrayList<>();
     DayOfWeek[] days = DayOfWeek.values();
     for (int from = 0; from < days.length; ) {
       int to = from;
       while (to + 1 < days.length && Objects.equals(open(days[from]), open(days[to + 1]))) {
         to++;
       }
-      pairs.add(new Pair(days(days[from], days[to]), open(days[from])));
+      week.add(new Days(days[from], days[to]));
       from = to + 1;
     }
+    return week;
+  }
+
+  private List<Pair> hours() {
+    List<Pair> pairs = new ArrayList<>();
+    week().forEach(d -> pairs.add(new Pair(days(d.from(), d.to()), open(d.from()))));
     List<LocalDate> closed = shop.closed().stream().sorted().toList();
     if (!closed.isEmpty()) {
       String between = words.text("page.hours.between");
@@ -134,8 +157,7 @@ final class Contact {
     return Listing.capital(both);
   }
 
-  /** The opening hours of a day of the week, or that the shop is closed. */
-  String open(DayOfWeek day) {
+  private String open(DayOfWeek day) {
     List<OpenHours> hours = shop.opening().getOrDefault(day, List.of());
     if (hours.isEmpty()) {
       return words.text("page.hours.closed");

@@ -68,6 +68,7 @@ final class CustomerPage {
         !answers.isEmpty(),
         words.text(answers.isEmpty() ? "page.now.none" : "page.now.done"),
         dated.freed(),
+        new SeenWords(view).note(),
         notes.sooner(),
         new Order(view).note(),
         VisitWords.invitation(view),

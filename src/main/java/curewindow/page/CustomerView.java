@@ -20,6 +20,7 @@ record CustomerView(
     boolean doneHidden,
     String done,
     List<Freed> freed,
+    Optional<Note> seen,
     List<Note> sooner,
     Optional<Note> order,
     Optional<String> visit,
@@ -96,6 +97,7 @@ record CustomerView(
       List<Fitted> fitted,
       Optional<String> law,
       List<Contact.Pair> found,
+      List<Contact.Pair> seen,
       List<Later> later,
       Optional<String> removal) {}
 

@@ -72,6 +72,7 @@ final class Dated {
     return Stream.of(
             Optional.of(rest).filter(text -> !text.isEmpty()),
             Safety.of(release, view),
+            when.setByThen(release),
             when.gently(release))
         .flatMap(Optional::stream)
         .toList();
@@ -169,12 +170,9 @@ final class Dated {
     return freeWords(release, when, words);
   }
 
-  /** That a hold is over, and until when gently. */
+  /** What may be done once a hold is over: gently, where it ended at its limit. */
   static String doneWords(Release release, When when, Words words) {
-    String done = words.text("hold." + release.hold() + ".done");
-    return when.fullBy(release)
-        .map(full -> done + " " + words.text("page.gently-until", Map.of("full", full)))
-        .orElse(done);
+    return when.gently(release).orElseGet(() -> words.text("hold." + release.hold() + ".done"));
   }
 
   static String freeWords(Release release, When when, Words words) {

@@ -38,6 +38,7 @@ final class Fittings {
             ? Optional.of(words.text("done.law"))
             : Optional.empty(),
         found(),
+        new SeenWords(view).record(),
         later,
         film ? Optional.of(words.text("done.removal")) : Optional.empty());
   }

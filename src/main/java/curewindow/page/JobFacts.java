@@ -76,14 +76,20 @@ public final class JobFacts implements GuideFacts {
 
   @Override
   public Optional<Instant> over(String hold) {
-    return view.timeline().of(hold).map(r -> r.end().at());
+    return view.timeline().of(hold).map(JobFacts::over);
+  }
+
+  /** What a guide says "as always" of has to be fully set, not only at its limit. */
+  private static Instant over(Release release) {
+    return release.end() instanceof Release.AtLimit limit && limit.isGentle()
+        ? limit.full()
+        : release.end().at();
   }
 
   private Optional<String> hold(String id, String what) {
     Optional<Release> release = view.timeline().of(id);
     return switch (what) {
-      case "until" ->
-          release.map(r -> words.text("page.until", Map.of("when", new When(view).dayAndTime(r))));
+      case "until" -> release.map(new When(view)::untilInGuide);
       case "likely" ->
           release.filter(r -> r.becauseLikely().isMet()).map(r -> words.day(r.likely(), zone));
       case "day" -> release.map(new When(view)::day);

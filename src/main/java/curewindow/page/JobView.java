@@ -6,10 +6,10 @@ import curewindow.shop.Catalogue;
 import curewindow.shop.Job;
 import curewindow.shop.Shop;
 import curewindow.told.HoldOrder;
+import curewindow.told.Seen;
 import curewindow.told.Visit;
 import curewindow.words.Words;
 import java.net.URI;
-import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -25,7 +25,7 @@ import java.util.Optional;
  * @param words the words of the job's language
  * @param address the public address of the job's page, ending in a slash
  * @param token the secret part of the address
- * @param printed what stands on cards that were made of this job
+ * @param printed what the customer was told by cards
  * @param parkings the cases of parking that the customer can choose from; none where only the noted
  *     one is looked at
  */
@@ -39,7 +39,7 @@ public record JobView(
     Words words,
     URI address,
     String token,
-    List<PrintedDate> printed,
+    Printed printed,
     Parkings parkings) {
 
   /** Refuses missing parts. */
@@ -54,8 +54,9 @@ public record JobView(
     Objects.requireNonNull(address, "address");
     Objects.requireNonNull(token, "token");
     Objects.requireNonNull(parkings, "parkings");
-    printed = List.copyOf(printed);
-    timeline = HoldOrder.of(timeline, catalogue.holds());
+    Objects.requireNonNull(printed, "printed");
+    Timeline seen = Seen.over(job, shop, catalogue, place, timeline);
+    timeline = HoldOrder.of(seen, catalogue.holds());
   }
 
   /**
@@ -91,19 +92,19 @@ public record JobView(
         words,
         address,
         token,
-        List.of(),
+        Printed.NOTHING,
         Parkings.NONE);
   }
 
   /**
-   * The same job with what stands on its cards.
+   * The same job with what its customer was told by cards.
    *
-   * @param dates the printed dates
+   * @param told what they say
    * @return the view
    */
-  public JobView withPrinted(List<PrintedDate> dates) {
+  public JobView withPrinted(Printed told) {
     return new JobView(
-        job, shop, catalogue, place, timeline, visit, words, address, token, dates, parkings);
+        job, shop, catalogue, place, timeline, visit, words, address, token, told, parkings);
   }
 
   /**

@@ -1,10 +1,8 @@
 package curewindow.page;
 
-import curewindow.shop.OpenHours;
 import curewindow.told.Visit;
 import curewindow.words.Words;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -17,20 +15,30 @@ public final class VisitWords {
    * The invitation.
    *
    * @param view the job, in the language that is to be spoken
-   * @return a sentence with its day; empty where the shop need not see the car
+   * @return a sentence with its day, and where that day has moved a second one that says so; empty
+   *     where the shop need not see the car
    */
   public static Optional<String> invitation(JobView view) {
-    return view.visit().map(visit -> invitation(visit, view));
+    return view.visit()
+        .map(
+            visit ->
+                moved(visit, view)
+                    .map(told -> invitation(visit, view) + " " + told)
+                    .orElseGet(() -> invitation(visit, view)));
+  }
+
+  /** Where the shop asked for another day when it handed over the card. */
+  private static Optional<String> moved(Visit visit, JobView view) {
+    return view.printed()
+        .visit()
+        .filter(told -> !told.equals(visit.day()))
+        .map(told -> view.words().text("page.visit.moved", Map.of("day", shortDay(told, view))));
   }
 
   private static String invitation(Visit visit, JobView view) {
     Words words = view.words();
-    List<OpenHours> hours =
-        view.shop().opening().getOrDefault(visit.day().getDayOfWeek(), List.of());
-    Map<String, String> facts =
-        Map.of(
-            "day", shortDay(visit.day(), view),
-            "hours", new Contact(view.shop(), words).open(visit.day().getDayOfWeek()));
+    String hours = String.join("; ", new Contact(view.shop(), words).openDays());
+    Map<String, String> facts = Map.of("day", shortDay(visit.day(), view), "hours", hours);
     String key = visit.byPhoto() ? "photo" : hours.isEmpty() ? "day" : "hours";
     return words.text("page.visit." + key, facts);
   }

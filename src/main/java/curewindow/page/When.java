@@ -87,15 +87,37 @@ public final class When {
    * What is left to be careful with when a hold ends at its limit.
    *
    * @param release one of the job's releases
-   * @return a sentence or two; empty where nothing is
+   * @return a sentence that says what to do, and until when; empty where nothing is
    */
   public Optional<String> gently(Release release) {
     return fullBy(release)
+        .map(full -> words.text("hold." + release.hold() + ".gently", Map.of("full", full)));
+  }
+
+  /**
+   * How far a hold is that ends at its limit.
+   *
+   * @param release one of the job's releases
+   * @return a sentence; empty where nothing is left to be careful with
+   */
+  public Optional<String> setByThen(Release release) {
+    return fullBy(release)
         .map(
             full ->
-                words.text(
-                    "hold." + release.hold() + ".gently",
-                    Map.of("share", share((AtLimit) release.end()), "full", full)));
+                words.text("page.set-by-then", Map.of("share", share((AtLimit) release.end()))));
+  }
+
+  /**
+   * Until when, to follow "until" in a guide, with what comes after the limit.
+   *
+   * @param release one of the job's releases
+   * @return such as {@code Friday, December 18, 2 PM, then gently until about February 20}
+   */
+  String untilInGuide(Release release) {
+    String until = words.text("page.until", Map.of("when", dayAndTime(release)));
+    return fullBy(release)
+        .map(full -> words.text("page.until-gently", Map.of("when", until, "full", full)))
+        .orElse(until);
   }
 
   /**

@@ -3,6 +3,7 @@ package curewindow.problem;
 import java.text.Normalizer;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -21,12 +22,27 @@ public final class Nearest {
    *     edits; a name of one or two letters begins as what was typed, or is it the other way round
    */
   public static Optional<String> to(String typed, Collection<String> known) {
+    return some(typed, known, 1).stream().findFirst();
+  }
+
+  /**
+   * The known names nearest to a mistyped one, as {@link #to} finds them.
+   *
+   * @param typed what was written
+   * @param known the names that would have been right
+   * @param most how many at most
+   * @return the names, the nearest first
+   */
+  public static List<String> some(String typed, Collection<String> known, int most) {
     String from = fold(typed);
     int allowed = Math.max(2, from.length() / 3);
     return known.stream()
-        .min(Comparator.comparingInt((String k) -> distance(from, fold(k))).thenComparing(k -> k))
         .filter(k -> distance(from, fold(k)) <= Math.min(allowed, Math.max(1, k.length() - 1)))
-        .filter(k -> k.length() > 2 || beginsAlike(from, fold(k)));
+        .filter(k -> k.length() > 2 || beginsAlike(from, fold(k)))
+        .sorted(
+            Comparator.comparingInt((String k) -> distance(from, fold(k))).thenComparing(k -> k))
+        .limit(most)
+        .toList();
   }
 
   /** Of one or two letters, the first is the same, or both are there in the other order. */
@@ -34,7 +50,14 @@ public final class Nearest {
     return a.regionMatches(0, b, 0, 1) || a.equals(new StringBuilder(b).reverse().toString());
   }
 
-  private static String fold(String name) {
+  /**
+   * A name without what people leave out: accents, capitals, and whether words are joined with
+   * spaces, hyphens or underscores.
+   *
+   * @param name a name
+   * @return lower case, joined with hyphens
+   */
+  public static String fold(String name) {
     return Normalizer.normalize(name, Normalizer.Form.NFD)
         .replaceAll("\\p{M}", "")
         .toLowerCase(Locale.ROOT)

@@ -27,7 +27,7 @@ final class CatalogueReader {
   private static final Keys FILM =
       Keys.needs("service", "name", "material")
           .allows("thickness", "permeance", "vlt", "reflectance", "metallised", "finish");
-  private static final Keys SPOT = Keys.needs("faces").allows("facts");
+  private static final Keys SPOT = Keys.needs("faces").allows("facts", "not-on");
 
   private final ShopFiles files;
   private final Problems problems;
@@ -112,7 +112,10 @@ final class CatalogueReader {
     Set<SpotFact> facts = EnumSet.noneOf(SpotFact.class);
     f.names("facts", Names.of("spot fact", SpotFact.ids()))
         .forEach(name -> SpotFact.of(name).ifPresent(facts::add));
-    return faces.map(way -> new Spot(id, way.equals("up"), facts));
+    Set<BodyType> notOn = EnumSet.noneOf(BodyType.class);
+    f.names("not-on", Names.of("body type", BodyType.ids()))
+        .forEach(name -> BodyType.of(name).ifPresent(notOn::add));
+    return faces.map(way -> new Spot(id, way.equals("up"), facts, notOn));
   }
 
   private static Optional<Service> service(String id, Fields f, Names spotNames) {

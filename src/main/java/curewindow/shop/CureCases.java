@@ -51,13 +51,7 @@ public final class CureCases {
       }
     }
     return new CureCase(
-        items,
-        job.pickup(),
-        job.parking(),
-        job.car().paint(),
-        place,
-        shop.bay(),
-        shop.bondEnergy());
+        items, job.stays(), job.parking(), job.car().paint(), place, shop.bay(), shop.bondEnergy());
   }
 
   private static <T> T known(T value, String id) {

@@ -2,7 +2,9 @@ package curewindow.shop;
 
 import curewindow.cure.Bay;
 import curewindow.cure.Lamp;
+import curewindow.cure.Stay;
 import curewindow.shop.Node.Leaf;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -22,15 +24,18 @@ final class ItemReader {
   static final Keys LAMP = Keys.needs("surface", "minutes");
   static final Keys FINDING = Keys.needs("kind").allows("spots", "since", "text");
 
+  /** How long a car is in the shop at most where day and month are taken to be swapped. */
+  private static final Duration LIKELY_STAY = Duration.ofDays(14);
+
   private final Known known;
   private final Optional<ZoneId> zone;
-  private final Optional<Instant> pickup;
+  private final List<Stay> stays;
   private final Source source;
 
-  ItemReader(Known known, Optional<ZoneId> zone, Optional<Instant> pickup, Source source) {
+  ItemReader(Known known, Optional<ZoneId> zone, List<Stay> stays, Source source) {
     this.known = known;
     this.zone = zone;
-    this.pickup = pickup;
+    this.stays = stays;
     this.source = source;
   }
 
@@ -80,7 +85,7 @@ final class ItemReader {
     }
     List<String> spots = spots(f, service);
     Optional<Instant> finished =
-        f.leaf("finished").flatMap(l -> Times.moment(l, zone, source)).filter(t -> before(t, f));
+        f.leaf("finished").flatMap(l -> Times.moment(l, zone, source)).filter(t -> inStay(t, f));
     Optional<Double> vlt = f.number("vlt", 0, 100);
     Optional<Double> glass = glassVlt(f, spots, vlt);
     Optional<String> batch = f.code("batch", 60);
@@ -177,16 +182,23 @@ final class ItemReader {
     }
   }
 
-  private boolean before(Instant finished, Fields f) {
-    if (pickup.isPresent() && finished.isAfter(pickup.get())) {
-      source.error(
-          "finished-after-pickup",
-          f.where("finished"),
-          "the work is finished after the pickup",
-          "check finished and pickup");
-      return false;
+  private boolean inStay(Instant finished, Fields f) {
+    if (stays.isEmpty() || stays.stream().anyMatch(stay -> stay.has(finished))) {
+      return true;
     }
-    return true;
+    Instant pickup = stays.get(stays.size() - 1).pickup();
+    boolean after = finished.isAfter(pickup);
+    source.error(
+        after ? "finished-after-pickup" : "finished-outside-stays",
+        f.where("finished"),
+        after
+            ? "the work is finished after the pickup"
+            : "the work is finished while the car is not in the shop",
+        after
+            ? zone.flatMap(z -> SwappedDay.hint(finished, pickup, z, LIKELY_STAY))
+                .orElse("check finished and pickup")
+            : "check finished, and in and pickup of the stays");
+    return false;
   }
 
   /** Something found on the car. */

@@ -1,13 +1,15 @@
 package curewindow.shop;
 
 import curewindow.cure.ParkingPlan;
+import curewindow.cure.Stay;
 import curewindow.problem.Where;
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 
 /**
- * One car's visit.
+ * One car's work, in one stay or several.
  *
  * @param id the shop's own number, letters, digits and hyphens
  * @param firstName whom to greet; empty where not given
@@ -15,9 +17,10 @@ import java.util.Objects;
  * @param car the car
  * @param place id of the place where the car stands
  * @param parking where it stands by day and by night
- * @param pickup when the car leaves the shop
+ * @param stays when the car is in the shop, one stay after the other, at least one
  * @param items what was fitted, at least one
  * @param found what was found on the car
+ * @param seen when the shop saw the car again, by day
  * @param where the place in the files that it was read from
  */
 public record Job(
@@ -27,9 +30,10 @@ public record Job(
     Car car,
     String place,
     ParkingPlan parking,
-    Instant pickup,
+    List<Stay> stays,
     List<FittedItem> items,
     List<Finding> found,
+    List<PastVisit> seen,
     Where where) {
 
   /** Refuses missing parts. */
@@ -40,10 +44,20 @@ public record Job(
     Objects.requireNonNull(car, "car");
     Objects.requireNonNull(place, "place");
     Objects.requireNonNull(parking, "parking");
-    Objects.requireNonNull(pickup, "pickup");
     Objects.requireNonNull(where, "where");
+    stays = List.copyOf(stays);
     items = List.copyOf(items);
     found = List.copyOf(found);
+    seen = seen.stream().sorted(Comparator.comparing(PastVisit::day)).toList();
+  }
+
+  /**
+   * When the car leaves the shop for the last time.
+   *
+   * @return the pickup of the last stay
+   */
+  public Instant pickup() {
+    return stays.get(stays.size() - 1).pickup();
   }
 
   /**
@@ -53,6 +67,17 @@ public record Job(
    * @return the job
    */
   public Job parkedAs(ParkingPlan plan) {
-    return new Job(id, firstName, language, car, place, plan, pickup, items, found, where);
+    return new Job(id, firstName, language, car, place, plan, stays, items, found, seen, where);
+  }
+
+  /**
+   * The same job seen again.
+   *
+   * @param visits when, and what came of it
+   * @return the job
+   */
+  Job seenAgain(List<PastVisit> visits) {
+    return new Job(
+        id, firstName, language, car, place, parking, stays, items, found, visits, where);
   }
 }

@@ -3,10 +3,13 @@ package curewindow.shop;
 import curewindow.cure.PaintTone;
 import curewindow.cure.Parking;
 import curewindow.cure.ParkingPlan;
+import curewindow.cure.Stay;
 import curewindow.problem.Where;
 import curewindow.shop.Node.Leaf;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -19,8 +22,9 @@ import java.util.regex.Pattern;
 final class JobReader {
 
   static final Keys JOB =
-      Keys.needs("id", "car", "parking", "pickup", "items")
-          .allows("first-name", "language", "place", "zone", "found");
+      Keys.needs("id", "car", "parking", "items")
+          .allows("first-name", "language", "place", "zone", "pickup", "stays", "found");
+  static final Keys STAY = Keys.needs("in", "pickup");
   static final Keys CAR = Keys.needs("body", "paint").allows("year", "finish", "text", "lacks");
   static final List<String> PAINT_FINISHES = List.of("gloss", "matte");
 
@@ -56,7 +60,9 @@ final class JobReader {
     Optional<String> id = f.code("id", 200).flatMap(text -> id(text, f.where("id")));
     Optional<Job> job = job(f, id);
     Where where = f.where("id");
-    return new Read(id, where, source.errors() == before ? job : Optional.empty());
+    Optional<Job> good = source.errors() == before ? job : Optional.empty();
+    good.ifPresent(j -> HardlyMeant.note(known, source, j, f, clock(f).orElse(ZoneOffset.UTC)));
+    return new Read(id, where, good);
   }
 
   private Optional<Job> job(Fields f, Optional<String> id) {
@@ -66,10 +72,10 @@ final class JobReader {
     Optional<Car> car = f.fields("car", CAR).flatMap(this::car);
     Optional<ParkingPlan> parking = parking(f);
     Optional<ZoneId> clock = clock(f);
-    Optional<Instant> pickup = f.leaf("pickup").flatMap(l -> Times.moment(l, clock, source));
+    List<Stay> stays = stays(f, clock);
     // A missing zone is told once a job, at the pickup.
-    Optional<ZoneId> itemClock = pickup.isEmpty() ? clock.or(() -> UTC) : clock;
-    ItemReader items = new ItemReader(known, itemClock, pickup, source);
+    Optional<ZoneId> itemClock = stays.isEmpty() ? clock.or(() -> UTC) : clock;
+    ItemReader items = new ItemReader(known, itemClock, stays, source);
     List<FittedItem> fitted = f.has("items") ? items.items(f) : List.of();
     List<Finding> found =
         f.items("found").stream().flatMap(n -> items.finding(n).stream()).toList();
@@ -78,7 +84,7 @@ final class JobReader {
         || place.isEmpty()
         || car.isEmpty()
         || parking.isEmpty()
-        || pickup.isEmpty()
+        || stays.isEmpty()
         || fitted.isEmpty()) {
       return Optional.empty();
     }
@@ -90,10 +96,74 @@ final class JobReader {
             car.get(),
             place.get(),
             parking.get(),
-            pickup.get(),
+            f.has("stays") ? stays : List.of(shortStay(stays.get(0).pickup(), fitted)),
             fitted,
             found,
+            List.of(),
             f.where("id")));
+  }
+
+  /** The stays as far as they are right; where only the pickup is given, of one that ends then. */
+  private List<Stay> stays(Fields f, Optional<ZoneId> clock) {
+    if (f.has("pickup") == f.has("stays")) {
+      boolean both = f.has("pickup");
+      source.error(
+          both ? "both-given" : "missing-key",
+          both ? f.where("stays") : f.where(),
+          both ? "pickup and stays are both given" : "pickup is missing",
+          both ? "keep one of the two; each of the stays has its own pickup" : "add pickup");
+      return List.of();
+    }
+    if (f.has("pickup")) {
+      return moment(f, "pickup", clock).map(at -> new Stay(Instant.MIN, at)).stream().toList();
+    }
+    List<Stay> stays = new ArrayList<>();
+    for (Node node : f.items("stays")) {
+      Optional<Stay> stay = Fields.of(node, STAY, source).flatMap(s -> stay(s, clock));
+      if (stay.isPresent() && !stays.isEmpty() && overlaps(stays, stay.get())) {
+        source.error(
+            "stays-out-of-order",
+            node.where(),
+            "the car comes before it left from the stay before",
+            "list the stays by time, and check in and pickup");
+        return List.of();
+      }
+      stay.ifPresent(stays::add);
+    }
+    if (stays.isEmpty()
+        && f.node("stays").orElse(null) instanceof Node.Row row
+        && row.items().isEmpty()) {
+      source.error("no-stays", f.where("stays"), "no stay is listed", "list at least one stay");
+    }
+    return stays;
+  }
+
+  private static boolean overlaps(List<Stay> before, Stay stay) {
+    return stay.in().isBefore(before.get(before.size() - 1).pickup());
+  }
+
+  private Optional<Stay> stay(Fields f, Optional<ZoneId> clock) {
+    Optional<Instant> in = moment(f, "in", clock);
+    Optional<Instant> pickup = moment(f, "pickup", clock);
+    if (in.isPresent() && pickup.isPresent() && pickup.get().isBefore(in.get())) {
+      source.error(
+          "pickup-before-in",
+          f.where("pickup"),
+          "the pickup is before the car comes in",
+          "check in and pickup");
+      return Optional.empty();
+    }
+    return in.flatMap(i -> pickup.map(p -> new Stay(i, p)));
+  }
+
+  private Optional<Instant> moment(Fields f, String key, Optional<ZoneId> clock) {
+    return f.leaf(key).flatMap(l -> Times.moment(l, clock, source));
+  }
+
+  /** One stay in short: the car is in the shop from its first finished work on. */
+  private static Stay shortStay(Instant pickup, List<FittedItem> items) {
+    return new Stay(
+        items.stream().map(FittedItem::finished).min(Instant::compareTo).orElse(pickup), pickup);
   }
 
   /** The zone of the job's times; after a wrong one was told, UTC, so that the rest is checked. */

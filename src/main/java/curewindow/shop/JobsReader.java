@@ -1,5 +1,6 @@
 package curewindow.shop;
 
+import curewindow.problem.Faults;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Where;
@@ -11,6 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.Function;
 
 /** Reads all jobs of a shop folder, from their files and from jobs.csv. */
 final class JobsReader {
@@ -57,14 +59,18 @@ final class JobsReader {
   }
 
   private void file(String file) {
-    Source source = new Source(Source.shown(file), problems);
-    Optional<Node> node = files.text(file, problems).flatMap(t -> YamlTree.read(t, source));
-    if (node.isEmpty()) {
-      broken.add(Source.shown(file));
-    }
-    node.map(n -> new JobReader(known, source).read(n))
-        .map(read -> source.errors() == 0 ? read : read.without())
-        .ifPresent(reads::add);
+    String name = Source.shown(file);
+    Faults.guard(Where.file(name), problems, () -> job(file, new Source(name, problems)))
+        .flatMap(Function.identity())
+        .ifPresentOrElse(reads::add, () -> broken.add(name));
+  }
+
+  private Optional<JobReader.Read> job(String file, Source source) {
+    return files
+        .text(file, problems)
+        .flatMap(t -> YamlTree.read(t, source))
+        .map(n -> new JobReader(known, source).read(n))
+        .map(read -> source.errors() == 0 ? read : read.without());
   }
 
   private void otherEnding(String file) {
@@ -84,8 +90,9 @@ final class JobsReader {
     List<CsvJobs.Read> jobs = text.map(t -> new CsvJobs(source).read(t)).orElse(List.of());
     for (CsvJobs.Read job : jobs) {
       if (job.whole()) {
-        JobReader.Read read = reader.read(job.node());
-        reads.add(job.agrees() ? read : read.without());
+        Faults.guard(job.node().where(), problems, () -> reader.read(job.node()))
+            .map(read -> job.agrees() ? read : read.without())
+            .ifPresentOrElse(reads::add, () -> broken.add(Source.shown(job.id())));
       } else {
         broken.add(Source.shown(job.id()));
       }

@@ -1,5 +1,6 @@
 package curewindow.shop;
 
+import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
@@ -13,18 +14,31 @@ import java.util.Set;
  * @param broken entries of the catalogue's files with problems, by file
  * @param places the places
  * @param languages languages with words and guides
- * @param zone the shop's time zone
- * @param language the shop's language
- * @param place the shop's place
+ * @param shop the shop and what jobs fall back to
+ * @param now the time of reading
  */
 record Known(
     Catalogue catalogue,
     Map<String, Broken> broken,
     Names places,
     List<String> languages,
-    Optional<ZoneId> zone,
-    Optional<String> language,
-    Optional<String> place) {
+    ShopReader.Read shop,
+    Instant now) {
+
+  /** The shop's time zone. */
+  Optional<ZoneId> zone() {
+    return shop.zone();
+  }
+
+  /** The shop's language. */
+  Optional<String> language() {
+    return shop.language();
+  }
+
+  /** The shop's place. */
+  Optional<String> place() {
+    return shop.place();
+  }
 
   Names services() {
     return names("service", catalogue.services().keySet(), CatalogueReader.SERVICES);

@@ -47,7 +47,8 @@ public record NetLight(double percent, How how) {
     return film.filter(f -> f.vlt().isPresent()).map(f -> unmeasured(item, f));
   }
 
-  private static NetLight unmeasured(FittedItem item, Film film) {
+  /** What gets through by the film, and by the glass where that is known. */
+  static NetLight unmeasured(FittedItem item, Film film) {
     double alone = film.vlt().orElseThrow();
     if (item.glassVlt().isEmpty()) {
       return new NetLight(alone, How.FILM);

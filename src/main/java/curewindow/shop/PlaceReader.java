@@ -25,6 +25,9 @@ final class PlaceReader {
   private static final Keys MONTH = Keys.needs("min", "max", "sun").allows("dew-point", "humidity");
   private static final int MONTHS = 12;
 
+  /** No zone's clocks are farther off the sun's time, hours; in the west of China it is three. */
+  private static final double FARTHEST_CLOCKS = 3.2;
+
   /** Dew points of months, degrees Celsius. */
   private static final double LEAST_DEW_POINT = -90;
 
@@ -90,6 +93,7 @@ final class PlaceReader {
 
   private Optional<Place> place(String id, Fields f) {
     Typed typed = Typed.of(f);
+    typed.longitude().ifPresent(l -> typed.zone().ifPresent(z -> tellWrongSide(f, l, z)));
     if (f.has("weather-file")) {
       return withWeatherFile(id, f, typed);
     }
@@ -108,6 +112,34 @@ final class PlaceReader {
     String from = typed.source().orElse("the shop's own figures");
     return possible(
         new Place(id, name, latitude, longitude, height, zone, normals, from), f, "normals");
+  }
+
+  /** Where the clocks are those of the other side of Greenwich, the sign is hardly meant. */
+  private static void tellWrongSide(Fields f, double longitude, ZoneId zone) {
+    double standard = EpwFile.standardOffset(zone).getTotalSeconds() / 3600.0;
+    if (hoursOff(standard, longitude) > FARTHEST_CLOCKS
+        && hoursOff(standard, -longitude) < FARTHEST_CLOCKS) {
+      f.source()
+          .notice(
+              "longitude-wrong-side",
+              f.where("longitude"),
+              String.format(
+                  Locale.ROOT,
+                  "the clocks of %s are %.0f hours off the sun's time at that longitude",
+                  zone,
+                  hoursOff(standard, longitude)),
+              "write longitude: " + plain(-longitude) + " if you mean that; west is negative");
+    }
+  }
+
+  /** Hours between a zone's time and the sun's, at most 12. */
+  private static double hoursOff(double standard, double longitude) {
+    double off = Math.abs(standard - longitude / 15) % 24;
+    return Math.min(off, 24 - off);
+  }
+
+  private static String plain(double value) {
+    return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
   }
 
   private Optional<Place> withWeatherFile(String id, Fields f, Typed typed) {
@@ -139,7 +171,8 @@ final class PlaceReader {
             typed.zone().orElseThrow(),
             file.weather().normals(),
             typed.source().orElse(WeatherFiles.source(f, file)),
-            Optional.of(file.weather())),
+            Optional.of(file.weather()),
+            file.doubtAt(latitude, longitude, height)),
         f,
         "weather-file");
   }

@@ -62,22 +62,14 @@ public final class ShopFolder {
     List<String> languages = languages();
     Broken brokenPlaces = new Broken("content/places");
     Map<String, Place> places = places(brokenPlaces);
-    Names placeNames = new Names("place", places.keySet(), brokenPlaces);
+    Names placeNames = new Names(Names.PLACE, places.keySet(), brokenPlaces);
     Source source = new Source(ShopReader.FILE, problems);
     ShopReader.Read shop =
         new ShopReader(source, Names.of("language", languages), placeNames)
             .read(files.text(ShopReader.FILE, problems).flatMap(t -> YamlTree.read(t, source)));
     CatalogueReader catalogueReader = new CatalogueReader(files, problems);
     Catalogue catalogue = catalogueReader.read();
-    Known known =
-        new Known(
-            catalogue,
-            catalogueReader.broken(),
-            placeNames,
-            languages,
-            shop.zone(),
-            shop.language(),
-            shop.place());
+    Known known = new Known(catalogue, catalogueReader.broken(), placeNames, languages, shop, now);
     Map<String, ObservedHours> observed = ObservedReader.read(files, known, places, now, problems);
     JobsReader.Read jobs = new JobsReader(files, problems, known).read();
     return new ShopRead(
@@ -86,7 +78,7 @@ public final class ShopFolder {
         places,
         observed,
         languages,
-        jobs.good(),
+        VisitsReader.read(files, known, jobs, now, problems),
         jobs.broken(),
         problems.all());
   }

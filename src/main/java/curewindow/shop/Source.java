@@ -47,16 +47,17 @@ final class Source {
     }
   }
 
-  void notice(String code, Where where, String message, String fix) {
-    problems.add(Problem.notice(code, where, message, fix));
-  }
-
   void error(String code, String message, String fix) {
     error(code, Where.file(file), message, fix);
   }
 
   void error(String code, int line, int column, String message, String fix) {
     error(code, Where.line(file, line, column), message, fix);
+  }
+
+  /** Tells what is worth knowing but stops nothing. */
+  void notice(String code, Where where, String message, String fix) {
+    problems.add(Problem.notice(code, where, message, fix));
   }
 
   /** A piece of the user's text for a message: short, on one line, without control characters. */

@@ -9,12 +9,25 @@ import java.util.Set;
  * @param id such as {@code front-door-glass}
  * @param up true where it faces the sky, false where it stands upright
  * @param facts what else is true of it
+ * @param notOn the bodies that usually lack it
  */
-public record Spot(String id, boolean up, Set<SpotFact> facts) {
+public record Spot(String id, boolean up, Set<SpotFact> facts, Set<BodyType> notOn) {
 
   /** Refuses missing parts. */
   public Spot {
     Objects.requireNonNull(id, "id");
     facts = Set.copyOf(facts);
+    notOn = Set.copyOf(notOn);
+  }
+
+  /**
+   * A place that every car has.
+   *
+   * @param id such as {@code hood}
+   * @param up true where it faces the sky, false where it stands upright
+   * @param facts what else is true of it
+   */
+  public Spot(String id, boolean up, Set<SpotFact> facts) {
+    this(id, up, facts, Set.of());
   }
 }

@@ -17,18 +17,44 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Reads times, which are only a moment together with a time zone, and dates. */
-final class Times {
+public final class Times {
 
-  private static final Pattern FORM =
-      Pattern.compile(
-          "([0-9]{4}-[0-9]{2}-[0-9]{2})"
-              + "(?:[T ]([0-9]{2}:[0-9]{2}(?::[0-9]{2})?)(Z|[+-][0-9]{2}:[0-9]{2})?)?");
-  private static final DateTimeFormatter SHOWN =
-      DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm", Locale.ROOT);
+  /** What options take that need no hour, in words. */
+  public static final String FORMS =
+      "a day such as 2026-12-02, a time by the shop's clock such as 2026-12-02T09:00, or one with its"
+          + " offset such as 2026-12-02T09:00-08:00";
+
   private static final int FIRST_YEAR = 2000;
-  private static final int LAST_YEAR = 2100;
+  private static final int LAST_YEAR = 2099;
 
   private Times() {}
+
+  /**
+   * Reads a time with its hour.
+   *
+   * @param typed a local time, or one with its offset, of the years 2000 to 2099
+   * @param zone the zone of local times; empty where none is known
+   * @return the moment, or what is wrong
+   */
+  public static TypedTime read(String typed, Optional<ZoneId> zone) {
+    Reading reading = new Reading(typed.strip(), zone, OtherTimes.Hour.NEEDED);
+    return reading.isDay()
+        ? new TypedTime.Wrong(
+            "no-hour", "has a date without an hour", "add the hour: " + typed.strip() + "T14:30")
+        : reading.moment();
+  }
+
+  /**
+   * Reads a time whose hour may be left out.
+   *
+   * @param typed a day, which stands for its first moment, or a time
+   * @param zone the zone of days and local times
+   * @return the moment, or what is wrong
+   */
+  public static TypedTime readOrDay(String typed, ZoneId zone) {
+    Reading reading = new Reading(typed.strip(), Optional.of(zone), OtherTimes.Hour.POSSIBLE);
+    return reading.isDay() ? reading.startOfDay() : reading.moment();
+  }
 
   /**
    * A moment.
@@ -39,88 +65,138 @@ final class Times {
    * @return the moment, or empty after telling why not
    */
   static Optional<Instant> moment(Leaf leaf, Optional<ZoneId> zone, Source source) {
-    String text = leaf.text().strip();
-    Matcher form = FORM.matcher(text);
-    if (!form.matches()) {
-      String what = "is not a time: " + Source.shown(text);
-      return none(leaf, "not-a-time", what, "write it as 2026-11-25T14:30", source);
+    TypedTime read = read(leaf.text(), zone);
+    if (read instanceof TypedTime.Wrong wrong) {
+      return none(leaf, wrong.code(), wrong.what(), wrong.fix(), source);
     }
-    if (form.group(2) == null) {
-      String fix = "add the hour: " + text + "T14:30";
-      return none(leaf, "no-hour", "has a date without an hour", fix, source);
-    }
-    try {
-      LocalDateTime local = LocalDate.parse(form.group(1)).atTime(LocalTime.parse(form.group(2)));
-      if (local.getYear() < FIRST_YEAR || local.getYear() >= LAST_YEAR) {
-        return yearOff(leaf, source);
-      }
-      return form.group(3) == null
-          ? local(local, leaf, zone, source)
-          : Optional.of(local.toInstant(ZoneOffset.of(form.group(3))));
-    } catch (DateTimeException e) {
-      String what = "names a day, hour or offset that does not exist: " + Source.shown(text);
-      String fix = "check the month, the day, the hour and the offset";
-      return none(leaf, "not-a-time", what, fix, source);
-    }
-  }
-
-  private static Optional<Instant> local(
-      LocalDateTime local, Leaf leaf, Optional<ZoneId> zone, Source source) {
-    if (zone.isEmpty()) {
-      String fix =
-          "set zone: in shop.yaml, or write the offset behind the time, such as "
-              + SHOWN.format(local)
-              + "-08:00";
-      return none(leaf, "no-time-zone", "has no time zone", fix, source);
-    }
-    List<ZoneOffset> offsets = zone.get().getRules().getValidOffsets(local);
-    if (offsets.size() == 1) {
-      return Optional.of(local.toInstant(offsets.get(0)));
-    }
-    ZoneOffsetTransition change = zone.get().getRules().getTransition(local);
-    String fromTo =
-        " from "
-            + SHOWN.format(change.getDateTimeBefore())
-            + " to "
-            + SHOWN.format(change.getDateTimeAfter());
-    if (offsets.isEmpty()) {
-      String what = "does not exist: the clocks of " + zone.get() + " skip" + fromTo;
-      return none(leaf, "skipped-time", what, "write the time that the clock showed", source);
-    }
-    String what = "happens twice: the clocks of " + zone.get() + " go back" + fromTo;
-    return none(leaf, "doubled-time", what, bothOf(local, offsets), source);
-  }
-
-  private static String bothOf(LocalDateTime local, List<ZoneOffset> offsets) {
-    String time = SHOWN.format(local);
-    return "write the offset behind it: "
-        + (time + offsets.get(0) + " for the first, ")
-        + (time + offsets.get(1) + " for the second");
+    return Optional.of(((TypedTime.Moment) read).at());
   }
 
   /** A day of the calendar. */
   static Optional<LocalDate> day(Leaf leaf, Source source) {
     try {
       LocalDate day = LocalDate.parse(leaf.text().strip());
-      if (day.getYear() >= FIRST_YEAR && day.getYear() < LAST_YEAR) {
+      if (!Reading.isOff(day.getYear())) {
         return Optional.of(day);
       }
-      return yearOff(leaf, source);
+      String what = "is in the year " + day.getYear();
+      String fix = "check the year; it should be from " + FIRST_YEAR + " to " + LAST_YEAR;
+      return none(leaf, "out-of-range", what, fix, source);
     } catch (DateTimeException e) {
       String what = "is not a day: " + Source.shown(leaf.text());
-      return none(leaf, "not-a-date", what, "write it as 2026-12-25", source);
+      return none(
+          leaf, "not-a-date", what, OtherTimes.fix(leaf.text(), OtherTimes.Hour.NEVER), source);
     }
-  }
-
-  private static <T> Optional<T> yearOff(Leaf leaf, Source source) {
-    String what = "is in the year " + Source.shown(leaf.text().strip().substring(0, 4));
-    String fix = "check the year; it should be from " + FIRST_YEAR + " to " + (LAST_YEAR - 1);
-    return none(leaf, "out-of-range", what, fix, source);
   }
 
   private static <T> Optional<T> none(
       Leaf leaf, String code, String what, String fix, Source source) {
     source.error(code, leaf.where(), Values.lastKey(leaf) + " " + what, fix);
     return Optional.empty();
+  }
+
+  /** What is typed, and how it is read. */
+  private record Reading(String text, Optional<ZoneId> zone, OtherTimes.Hour hour) {
+
+    private static final Pattern FORM =
+        Pattern.compile(
+            "([0-9]{4}-[0-9]{2}-[0-9]{2})"
+                + "(?:[T ]([0-9]{2}:[0-9]{2}(?::[0-9]{2})?)(Z|[+-][0-9]{2}:[0-9]{2})?)?");
+    private static final DateTimeFormatter SHOWN =
+        DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm", Locale.ROOT);
+
+    boolean isDay() {
+      Matcher form = FORM.matcher(text);
+      return form.matches() && form.group(2) == null;
+    }
+
+    private static boolean isOff(int year) {
+      return year < FIRST_YEAR || year > LAST_YEAR;
+    }
+
+    private TypedTime.Wrong yearOff() {
+      return new TypedTime.Wrong(
+          "out-of-range",
+          "is in the year " + text.substring(0, 4),
+          "check the year; it should be from " + FIRST_YEAR + " to " + LAST_YEAR);
+    }
+
+    TypedTime startOfDay() {
+      try {
+        LocalDate day = LocalDate.parse(text);
+        return isOff(day.getYear())
+            ? yearOff()
+            : new TypedTime.Moment(day.atStartOfDay(zone.orElseThrow()).toInstant());
+      } catch (DateTimeException e) {
+        return missing("day");
+      }
+    }
+
+    TypedTime moment() {
+      Matcher form = FORM.matcher(text);
+      if (!form.matches()) {
+        return new TypedTime.Wrong(
+            "not-a-time", "is not a time: " + Source.shown(text), OtherTimes.fix(text, hour));
+      }
+      try {
+        LocalDateTime local = LocalDate.parse(form.group(1)).atTime(LocalTime.parse(form.group(2)));
+        if (isOff(local.getYear())) {
+          return yearOff();
+        }
+        return form.group(3) == null
+            ? local(local)
+            : new TypedTime.Moment(local.toInstant(ZoneOffset.of(form.group(3))));
+      } catch (DateTimeException e) {
+        return missing("day, hour or offset");
+      }
+    }
+
+    private TypedTime.Wrong missing(String what) {
+      return new TypedTime.Wrong(
+          "not-a-time",
+          "names a " + what + " that does not exist: " + Source.shown(text),
+          "check the month, the day, the hour and the offset");
+    }
+
+    private TypedTime local(LocalDateTime local) {
+      if (zone.isEmpty()) {
+        return new TypedTime.Wrong(
+            "no-time-zone",
+            "has no time zone",
+            "set zone: in shop.yaml, or write the offset behind the time, such as "
+                + SHOWN.format(local)
+                + "-08:00");
+      }
+      List<ZoneOffset> offsets = zone.get().getRules().getValidOffsets(local);
+      return offsets.size() == 1
+          ? new TypedTime.Moment(local.toInstant(offsets.get(0)))
+          : changing(local, offsets);
+    }
+
+    /** An hour that the clocks skip, or show twice. */
+    private TypedTime.Wrong changing(LocalDateTime local, List<ZoneOffset> offsets) {
+      ZoneOffsetTransition change = zone.orElseThrow().getRules().getTransition(local);
+      String fromTo =
+          " from "
+              + SHOWN.format(change.getDateTimeBefore())
+              + " to "
+              + SHOWN.format(change.getDateTimeAfter());
+      return offsets.isEmpty()
+          ? new TypedTime.Wrong(
+              "skipped-time",
+              "does not exist: the clocks of " + zone.get() + " skip" + fromTo,
+              "write the time that the clock showed")
+          : new TypedTime.Wrong(
+              "doubled-time",
+              "happens twice: the clocks of " + zone.get() + " go back" + fromTo,
+              bothOf(local, offsets));
+    }
+
+    private static String bothOf(LocalDateTime local, List<ZoneOffset> offsets) {
+      String time = SHOWN.format(local);
+      return "write the offset behind it: "
+          + (time + offsets.get(0) + " for the first, ")
+          + (time + offsets.get(1) + " for the second");
+    }
   }
 }

@@ -10,8 +10,8 @@ import java.util.Objects;
  * @param earliest never sooner, 0 or more
  * @param best the day it likes best, not before {@code earliest}
  * @param latest never later, not before {@code best}
- * @param looksAt ids of what it looks at: it waits until that is likely over, if that is before
- *     {@code latest}
+ * @param looksAt ids of what it looks at: it waits until that is over, if that is before {@code
+ *     latest}
  */
 public record VisitRule(String service, int earliest, int best, int latest, List<String> looksAt) {
 

@@ -6,6 +6,8 @@ import curewindow.calendar.CareEvents;
 import curewindow.calendar.OfficeCalendar;
 import curewindow.calendar.Revisions;
 import curewindow.page.JobView;
+import curewindow.problem.Faults;
+import curewindow.problem.Problems;
 import curewindow.words.Words;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -26,12 +28,15 @@ final class Calendars {
   private static final Revisions NEW = new Revisions(Map.of(), List.of());
   private static final String OFFICE = "office";
 
-  private final Map<String, Revisions> customers;
-  private final List<OfficeCalendar.Entry> office;
+  private final Map<String, Revisions> customers = new TreeMap<>();
+  private final List<OfficeCalendar.Entry> office = new ArrayList<>();
+  private final List<Rendering.Customer> noted = new ArrayList<>();
+  private final Words words;
+  private final Instant now;
 
-  private Calendars(Map<String, Revisions> customers, List<OfficeCalendar.Entry> office) {
-    this.customers = customers;
-    this.office = office;
+  private Calendars(Words words, Instant now) {
+    this.words = words;
+    this.now = now;
   }
 
   /**
@@ -42,34 +47,47 @@ final class Calendars {
    * @param jobs the jobs, each with its dates for every parking
    * @param pressedBefore whether an earlier press made calendars
    * @param clock gives the time of a change
+   * @param problems where faults are told; a job with one has no calendar
    * @return the calendars
    * @throws IOException where the shop folder cannot be written
    */
   static Calendars note(
-      LoadedShop shop, List<Rendering.Customer> jobs, boolean pressedBefore, Clock clock)
+      LoadedShop shop,
+      List<Rendering.Customer> jobs,
+      boolean pressedBefore,
+      Clock clock,
+      Problems problems)
       throws IOException {
-    Instant now = clock.instant().truncatedTo(ChronoUnit.SECONDS);
     Words words = shop.words().of(shop.shop().orElseThrow().language());
-    Map<String, Revisions> customers = new TreeMap<>();
-    List<OfficeCalendar.Entry> office = new ArrayList<>();
+    Calendars calendars = new Calendars(words, clock.instant().truncatedTo(ChronoUnit.SECONDS));
     boolean lost = pressedBefore && !Files.exists(shop.files().root().resolve(CalendarDates.FILE));
     try (ShopLock lock = ShopLock.on(shop.files().root())) {
-      CalendarDates dates = LoadedShop.calendars(lock);
+      CalendarDates dates = Ledgers.calendars(lock);
       for (Rendering.Customer job : jobs) {
-        String id = job.view().job().id();
-        Revisions.Revision first = first(job.view(), lost, now);
-        for (JobView parked : job.cases()) {
-          String name = parked.parkings().folder();
-          customers.put(key(parked), dates.note(id, name, CareEvents.of(parked), now, first));
-        }
-        List<CareEvent> visits = OfficeCalendar.visits(job.view(), words);
-        office.add(
-            new OfficeCalendar.Entry(job.view(), dates.note(id, OFFICE, visits, now, first)));
+        Faults.guard(job.view().job().where(), problems, () -> calendars.note(job, dates, lost))
+            .ifPresent(calendars.noted::add);
       }
       dates.save();
     }
-    office.sort(Comparator.comparing(e -> e.view().job().id()));
-    return new Calendars(customers, office);
+    calendars.office.sort(Comparator.comparing(e -> e.view().job().id()));
+    return calendars;
+  }
+
+  private Rendering.Customer note(Rendering.Customer job, CalendarDates dates, boolean lost) {
+    String id = job.view().job().id();
+    Revisions.Revision first = first(job.view(), lost, now);
+    for (JobView parked : job.cases()) {
+      String name = parked.parkings().folder();
+      customers.put(key(parked), dates.note(id, name, CareEvents.of(parked), now, first));
+    }
+    List<CareEvent> visits = OfficeCalendar.visits(job.view(), words);
+    office.add(new OfficeCalendar.Entry(job.view(), dates.note(id, OFFICE, visits, now, first)));
+    return job;
+  }
+
+  /** The jobs whose dates were noted. */
+  List<Rendering.Customer> noted() {
+    return List.copyOf(noted);
   }
 
   /**
@@ -99,7 +117,11 @@ final class Calendars {
   }
 
   /** The office's calendar of all visits. */
-  String office(Words words, String shop) {
-    return OfficeCalendar.text(office, words, shop);
+  String office(String shop, Problems problems) {
+    return Faults.spare(
+        office,
+        entry -> entry.view().job().where(),
+        problems,
+        (entries, found) -> OfficeCalendar.text(entries, words, shop));
   }
 }

@@ -3,10 +3,12 @@ package curewindow.site;
 import curewindow.handout.HandoutPress;
 import curewindow.handout.PressStart;
 import curewindow.page.JobView;
+import curewindow.problem.Faults;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.shop.HandoutChoice;
 import curewindow.shop.Job;
+import curewindow.shop.SheetPaper;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -40,11 +42,11 @@ public final class CardFile {
   /**
    * What became of the handouts.
    *
-   * @param written true where the file was written
+   * @param printed of how many jobs handouts were written into the file; 0 where it was not written
    * @param without ids of the jobs that get no such handout, as none of their windows has to wait
    * @param problems what is wrong with the template or with an address
    */
-  public record Result(boolean written, List<String> without, List<Problem> problems) {}
+  public record Result(int printed, List<String> without, List<Problem> problems) {}
 
   /**
    * Gets ready to print beside other work.
@@ -71,21 +73,34 @@ public final class CardFile {
     Problems problems = new Problems();
     Optional<HandoutPress> press = HandoutPress.read(shop.files(), choice.as(), problems);
     if (press.isEmpty()) {
-      return new Result(false, List.of(), problems.all());
+      return new Result(0, List.of(), problems.all());
     }
     readWords(jobs);
     var sorted =
-        JobViews.of(shop, jobs, clock, tokens).stream()
+        JobViews.of(shop, jobs, clock, tokens, problems).stream()
             .collect(Collectors.partitioningBy(v -> HandoutPress.isFor(v, choice.as())));
-    List<JobView> views = sorted.get(true);
     ready.join();
-    Optional<byte[]> pdf = press.get().print(views, choice.sheet(), problems);
-    if (pdf.isPresent()) {
-      PrintedCards.note(shop, views, choice.as(), clock);
-      AtomicFiles.write(file, pdf.get());
+    Optional<Printed> cards = print(press.get(), sorted.get(true), choice.sheet(), problems);
+    if (cards.isPresent()) {
+      PrintedCards.note(shop, cards.get().views(), choice.as(), clock);
+      AtomicFiles.write(file, cards.get().pdf());
     }
     List<String> without = sorted.get(false).stream().map(v -> v.job().id()).toList();
-    return new Result(pdf.isPresent(), without, problems.all());
+    int written = cards.map(c -> c.views().size()).orElse(0);
+    return new Result(written, without, problems.all());
+  }
+
+  /** A PDF and the jobs that it was printed from. */
+  record Printed(byte[] pdf, List<JobView> views) {}
+
+  /** The handouts of the jobs that bring out no fault of the program; others are told. */
+  static Optional<Printed> print(
+      HandoutPress press, List<JobView> views, SheetPaper paper, Problems problems) {
+    return Faults.spare(
+        views,
+        view -> view.job().where(),
+        problems,
+        (some, found) -> press.print(some, paper, found).map(pdf -> new Printed(pdf, some)));
   }
 
   /** Beside the dates: the words of a language take a while to read. */

@@ -2,85 +2,207 @@ package curewindow.site;
 
 import curewindow.page.CardChange;
 import curewindow.page.JobView;
+import curewindow.page.PrintedDate;
+import curewindow.page.VisitWords;
 import curewindow.page.When;
+import curewindow.problem.Faults;
+import curewindow.problem.Problems;
+import curewindow.shop.Job;
+import curewindow.told.Visit;
 import curewindow.words.Words;
+import java.io.IOException;
 import java.time.Instant;
-import java.util.ArrayList;
+import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
-/** Whom the shop should call, because a date on a card has become too early. */
-public final class DueCalls {
+/**
+ * Whom the shop should tell that what they were told has moved, each list with the earliest
+ * promised date first, as it is the first to be relied on.
+ *
+ * @param tooEarly the dates that became too early: who goes by them ends a hold before it is safe
+ * @param sooner the dates that need not be waited for any more
+ * @param visits the visits that moved to another day
+ */
+public record DueCalls(List<Call> tooEarly, List<Call> sooner, List<Call> visits) {
 
-  private DueCalls() {}
+  /** Copies the lists. */
+  public DueCalls {
+    tooEarly = sorted(tooEarly);
+    sooner = sorted(sooner);
+    visits = sorted(visits);
+  }
 
   /**
-   * A call to make.
+   * Something to tell.
    *
    * @param job the job's id
    * @param firstName whom to ask for; may be empty
-   * @param hold what it is about, in the shop's language
-   * @param promised the earliest date that the customer was promised
+   * @param hold the hold's id; empty for the visit
+   * @param about what it is about, in the shop's language
+   * @param promised what the customer was told last; of a visit the beginning of its day
    * @param told the same in words, by the clock where the car is
-   * @param byCard whether the card that was made first says so; else a page or card made since did
-   * @param now until when to wait now, or when to come in, in words
+   * @param byCard whether the card that was made first says so; else it was said since
+   * @param now the date of today in words
+   * @param date the same as ISO 8601: with the offset where the car is, of a visit a day
    */
   public record Call(
       String job,
       String firstName,
       String hold,
+      String about,
       Instant promised,
       String told,
       boolean byCard,
-      String now) {}
+      String now,
+      String date) {}
+
+  private static List<Call> sorted(List<Call> calls) {
+    return calls.stream()
+        .sorted(
+            Comparator.comparing(Call::promised)
+                .thenComparing(Call::job)
+                .thenComparing(Call::about))
+        .toList();
+  }
 
   /**
-   * The calls that still help: those whose new date has not come yet, and those who should have
-   * come in within the last 30 days, as nothing tells that their wait is over.
+   * What still helps to be told: of dates that became too early, those that have not come yet; of
+   * the others, those where what was told has not come yet.
    *
    * @param shop a shop folder whose shop.yaml and ledgers are right
-   * @param at the time at which the list is asked for
-   * @return the calls, the earliest promised date first, as it is the first to be relied on
+   * @param at the time at which the lists are asked for
+   * @param problems where faults are told; a job with one is not looked at
+   * @return the lists
    */
-  public static List<Call> of(LoadedShop shop, Instant at) {
-    // The list shows no address, so it does not need the job's real token.
-    return of(
-        shop,
-        shop.jobs().parallelStream().filter(shop::hasCard).map(job -> shop.view(job, "0")).toList(),
-        at);
+  public static DueCalls of(LoadedShop shop, Instant at, Problems problems) {
+    List<Job> jobs = shop.jobs().stream().filter(shop::hasCard).toList();
+    // The lists show no address, so they do not need the job's real token.
+    return of(shop, JobViews.of(shop, jobs, "0", problems), at, problems);
   }
 
-  /** The calls among some jobs whose views are there already. */
-  static List<Call> of(LoadedShop shop, List<JobView> views, Instant at) {
-    List<Call> calls = new ArrayList<>();
-    for (JobView view : views) {
-      if (shop.hasCard(view.job())) {
-        CardChange.later(view).stream()
-            .filter(c -> stillHelps(c, at))
-            .map(c -> call(view, c, shop))
-            .forEach(calls::add);
+  /** What is to be told among some jobs whose views are there already. */
+  static DueCalls of(LoadedShop shop, List<JobView> views, Instant at, Problems problems) {
+    List<DueCalls> each =
+        views.stream()
+            .filter(view -> shop.hasCard(view.job()))
+            .flatMap(
+                view ->
+                    Faults.guard(
+                        view.job().where(), problems, () -> new Moved(shop, view, at).all())
+                        .stream())
+            .toList();
+    return new DueCalls(
+        each.stream().flatMap(d -> d.tooEarly().stream()).toList(),
+        each.stream().flatMap(d -> d.sooner().stream()).toList(),
+        each.stream().flatMap(d -> d.visits().stream()).toList());
+  }
+
+  /**
+   * Notes that the customer of a job was told all that these lists have for it; it is on disk when
+   * this returns.
+   *
+   * @param shop the shop folder
+   * @param job the job's id
+   * @param at when they were told
+   * @return what was noted; nothing where there is nothing to tell
+   * @throws IOException where it cannot be written; the message is for the user
+   */
+  public List<Call> called(LoadedShop shop, String job, Instant at) throws IOException {
+    List<Call> told =
+        Stream.of(tooEarly, sooner, visits)
+            .flatMap(List::stream)
+            .filter(call -> call.job().equals(job))
+            .toList();
+    if (!told.isEmpty()) {
+      LocalDate day = LocalDate.ofInstant(at, shop.shop().orElseThrow().zone());
+      try (ShopLock lock = ShopLock.on(shop.files().root())) {
+        CallsMade calls = Ledgers.calls(lock);
+        told.forEach(call -> calls.add(job, day, call.hold(), call.date()));
+        calls.save();
       }
     }
-    calls.sort(
-        Comparator.comparing(Call::promised).thenComparing(Call::job).thenComparing(Call::hold));
-    return calls;
+    return told;
   }
 
-  private static boolean stillHelps(CardChange change, Instant at) {
-    return change.now().end().at().isAfter(at);
-  }
+  /** What moved of one job. */
+  private static final class Moved {
 
-  private static Call call(JobView view, CardChange change, LoadedShop shop) {
-    Words words = shop.words().of(view.shop().language());
-    When when = new When(view);
-    Instant promised = change.printed().earliest();
-    return new Call(
-        view.job().id(),
-        view.job().firstName(),
-        words.text("hold." + change.now().hold() + ".label"),
-        promised,
-        words.dayAndTime(promised, view.timeline().zone()),
-        change.printed().isOnFirstCard(),
-        when.dayAndTime(change.now()));
+    private final JobView view;
+    private final List<PrintedDate> cards;
+    private final Instant at;
+    private final Words words;
+    private final When when;
+
+    Moved(LoadedShop shop, JobView view, Instant at) {
+      this.words = shop.words().of(view.shop().language());
+      this.view = view.in(words).withPrinted(shop.known(view));
+      this.cards = view.printed().dates();
+      this.at = at;
+      this.when = new When(this.view);
+    }
+
+    DueCalls all() {
+      return new DueCalls(tooEarly(), sooner(), visit().stream().toList());
+    }
+
+    private List<Call> tooEarly() {
+      return calls(CardChange.later(view), c -> end(c).isAfter(at));
+    }
+
+    /** A later card may have said the sooner date already. */
+    private List<Call> sooner() {
+      return calls(
+          CardChange.sooner(view),
+          c -> end(c).isBefore(c.printed().earliest()) && c.printed().earliest().isAfter(at));
+    }
+
+    private List<Call> calls(List<CardChange> changes, Predicate<CardChange> helps) {
+      return changes.stream().filter(helps).map(this::call).toList();
+    }
+
+    private static Instant end(CardChange change) {
+      return change.now().end().at();
+    }
+
+    private Call call(CardChange change) {
+      Instant promised = change.printed().earliest();
+      return new Call(
+          view.job().id(),
+          view.job().firstName(),
+          change.now().hold(),
+          words.text("hold." + change.now().hold() + ".label"),
+          promised,
+          words.dayAndTime(promised, view.timeline().zone()),
+          cards.contains(change.printed()) && change.printed().isOnFirstCard(),
+          when.dayAndTime(change.now()),
+          end(change).atZone(view.timeline().zone()).toOffsetDateTime().toString());
+    }
+
+    /** Worth a call until the later of the two days is over. */
+    private Optional<Call> visit() {
+      LocalDate today = at.atZone(view.shop().zone()).toLocalDate();
+      Optional<LocalDate> told = view.printed().visit();
+      return view.visit()
+          .filter(v -> told.filter(day -> !day.equals(v.day())).isPresent())
+          .filter(v -> !v.day().isBefore(today) || !told.orElseThrow().isBefore(today))
+          .map(v -> call(v, told.orElseThrow()));
+    }
+
+    private Call call(Visit visit, LocalDate told) {
+      return new Call(
+          view.job().id(),
+          view.job().firstName(),
+          "",
+          VisitWords.title(visit, words),
+          told.atStartOfDay(view.shop().zone()).toInstant(),
+          VisitWords.shortDay(told, view),
+          false,
+          VisitWords.shortDay(visit.day(), view),
+          visit.day().toString());
+    }
   }
 }

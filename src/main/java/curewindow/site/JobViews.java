@@ -1,12 +1,17 @@
 package curewindow.site;
 
 import curewindow.page.JobView;
+import curewindow.problem.Faults;
+import curewindow.problem.Problems;
 import curewindow.shop.Job;
 import java.io.IOException;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 
@@ -22,23 +27,52 @@ final class JobViews {
    * @param jobs some of its good jobs
    * @param clock gives the date written beside new tokens
    * @param tokens makes new tokens
+   * @param problems where faults are told; a job with one has no view
    * @return the views, in the order of the jobs
    * @throws IOException where the ledger cannot be written
    */
-  static List<JobView> of(LoadedShop shop, List<Job> jobs, Clock clock, Supplier<String> tokens)
+  static List<JobView> of(
+      LoadedShop shop, List<Job> jobs, Clock clock, Supplier<String> tokens, Problems problems)
       throws IOException {
     LocalDate today = LocalDate.now(clock.withZone(shop.shop().orElseThrow().zone()));
-    List<String> given = new ArrayList<>();
+    Map<Job, String> given = new HashMap<>();
     try (ShopLock lock = ShopLock.on(shop.files().root())) {
-      LinkLedger ledger = LoadedShop.ledger(lock);
+      LinkLedger ledger = Ledgers.links(lock);
       for (Job job : jobs) {
-        given.add(ledger.tokenOf(job.id(), tokens, today));
+        given.put(job, ledger.tokenOf(job.id(), tokens, today));
       }
       ledger.save();
     }
-    return IntStream.range(0, jobs.size())
-        .parallel()
-        .mapToObj(i -> shop.view(jobs.get(i), given.get(i)))
-        .toList();
+    return of(shop, jobs, given::get, problems);
+  }
+
+  /**
+   * The views of some jobs where no address is shown, or only that of a sample.
+   *
+   * @param shop the shop folder
+   * @param jobs some of its good jobs
+   * @param token stands for the secret part of each address
+   * @param problems where faults are told; a job with one has no view
+   * @return the views, in the order of the jobs
+   */
+  static List<JobView> of(LoadedShop shop, List<Job> jobs, String token, Problems problems) {
+    return of(shop, jobs, job -> token, problems);
+  }
+
+  private static List<JobView> of(
+      LoadedShop shop, List<Job> jobs, Function<Job, String> tokens, Problems problems) {
+    List<Problems> faults = jobs.stream().map(j -> new Problems()).toList();
+    List<Optional<JobView>> views =
+        IntStream.range(0, jobs.size())
+            .parallel()
+            .mapToObj(i -> of(shop, jobs.get(i), tokens, faults.get(i)))
+            .toList();
+    faults.forEach(f -> problems.addAll(f.all()));
+    return views.stream().flatMap(Optional::stream).toList();
+  }
+
+  private static Optional<JobView> of(
+      LoadedShop shop, Job job, Function<Job, String> tokens, Problems problems) {
+    return Faults.guard(job.where(), problems, () -> shop.view(job, tokens.apply(job)));
   }
 }

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * The link ledger: the file that fixes the secret address of each job's page for good. An entry is
@@ -70,7 +71,8 @@ public final class LinkLedger {
   private static boolean isEmptyOrLost(Path shop, Path file) {
     return Files.exists(file)
         ? file.toFile().length() == 0
-        : Files.exists(shop.resolve(PrintedDates.FILE));
+        : Stream.of(PrintedDates.FILE, CalendarDates.FILE)
+            .anyMatch(other -> Files.exists(shop.resolve(other)));
   }
 
   private static void readRow(

@@ -7,9 +7,8 @@ import curewindow.cure.CureCase;
 import curewindow.cure.Curing;
 import curewindow.cure.Timeline;
 import curewindow.guide.GuideLibrary;
-import curewindow.handout.HandoutPress;
 import curewindow.page.JobView;
-import curewindow.page.PrintedDate;
+import curewindow.page.Printed;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Severity;
@@ -19,9 +18,9 @@ import curewindow.shop.Shop;
 import curewindow.shop.ShopFiles;
 import curewindow.shop.ShopFolder;
 import curewindow.shop.ShopRead;
+import curewindow.told.Seen;
 import curewindow.told.Visit;
 import curewindow.words.WordsLibrary;
-import java.io.IOException;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -39,9 +38,7 @@ public final class LoadedShop {
   private final ShopFiles files;
   private final ShopRead read;
   private final WordsLibrary words;
-  private final Optional<PrintedDates> printed;
-  private final Optional<LinkLedger> links;
-  private final Optional<CalendarDates> calendars;
+  private final Ledgers ledgers;
   private final List<Problem> found;
   private final Curing curing;
 
@@ -61,9 +58,7 @@ public final class LoadedShop {
     this.files = files;
     this.read = read;
     this.words = words;
-    this.printed = ledgers.printed();
-    this.links = ledgers.links();
-    this.calendars = ledgers.calendars();
+    this.ledgers = ledgers;
     this.found = found.problems().all();
     this.now = found.now();
     this.curing = unmeasured.measured(read.observed());
@@ -72,11 +67,6 @@ public final class LoadedShop {
   private record Found(Problems problems, Instant now) {}
 
   private record Guides(GuideLibrary library, List<Problem> problems) {}
-
-  private record Ledgers(
-      Optional<LinkLedger> links,
-      Optional<PrintedDates> printed,
-      Optional<CalendarDates> calendars) {}
 
   /**
    * Reads a shop folder. Words and guides are read and checked when they are first needed, or when
@@ -89,18 +79,18 @@ public final class LoadedShop {
    */
   public static LoadedShop load(Path folder, Clock clock) {
     ShopFiles files = new ShopFiles(folder);
-    Problems problems = new Problems();
     Instant now = clock.instant();
-    ShopRead read = ShopFolder.read(files, now);
+    return of(files, ShopFolder.read(files, now), now);
+  }
+
+  /** The same of a folder that was read already. */
+  static LoadedShop of(ShopFiles files, ShopRead read, Instant now) {
+    Problems problems = new Problems();
     problems.addAll(read.problems());
     WordsLibrary usual = WordsLibrary.open(files);
     WordsLibrary words = read.shop().flatMap(Shop::units).map(usual::with).orElse(usual);
     LanguageState.tellUnpaired(files, problems);
-    Ledgers ledgers =
-        new Ledgers(
-            LinkLedger.read(files.root(), problems),
-            PrintedDates.read(files.root(), problems),
-            CalendarDates.read(files.root(), problems));
+    Ledgers ledgers = Ledgers.read(files.root(), problems);
     return new LoadedShop(files, read, words, ledgers, new Found(problems, now));
   }
 
@@ -191,7 +181,9 @@ public final class LoadedShop {
    * @return the case
    */
   public CureCase cureCase(Job job) {
-    return CureCases.of(job, read.shop().orElseThrow(), read.catalogue(), place(job));
+    Shop shop = read.shop().orElseThrow();
+    CureCase all = CureCases.of(job, shop, read.catalogue(), place(job));
+    return Seen.running(job, shop, read.catalogue(), all);
   }
 
   /**
@@ -202,38 +194,44 @@ public final class LoadedShop {
    * @return the view
    */
   public JobView view(Job job, String token) {
+    return withCards(view(job, token, job.language()));
+  }
+
+  /** A job with its dates in English, for the shop itself; it shows no address. */
+  JobView english(Job job) {
+    return view(job, "0", WordsLibrary.FALLBACK);
+  }
+
+  private JobView view(Job job, String token, String language) {
     Shop shop = read.shop().orElseThrow();
     URI address = shop.address().resolve(PagePaths.folder(token));
     Timeline dates = curing.timeline(cureCase(job));
-    JobView view =
-        new JobView(
-            job,
-            shop,
-            read.catalogue(),
-            place(job),
-            dates,
-            Visit.of(job, read.catalogue().visits(), dates, shop, isFar(job, shop)),
-            words.of(job.language()),
-            address,
-            token);
-    return withCards(view, printed.map(p -> p.of(job.id())).orElse(List.of()));
+    return new JobView(
+        job,
+        shop,
+        read.catalogue(),
+        place(job),
+        dates,
+        Visit.of(job, read.catalogue().visits(), dates, shop, isFar(job, shop)),
+        words.of(language),
+        address,
+        token);
   }
 
-  /**
-   * What the customer of a job is told by its cards, the one of this press among them. They are all
-   * for the parking that the shop noted.
-   */
-  List<PrintedDate> cards(JobView noted) {
-    return printed
-        .map(p -> p.with(noted, HandoutPress.dates(noted, noted.shop().handout().as())))
-        .orElse(List.of());
-  }
-
-  /** A job with what its cards say. */
-  JobView withCards(JobView view, List<PrintedDate> cards) {
+  /** A job with what the cards say that were handed over; they are for the noted parking. */
+  JobView withCards(JobView view) {
+    Printed cards = ledgers.printed().map(p -> p.of(view.job().id())).orElse(Printed.NOTHING);
     return read.observed().containsKey(view.job().place())
         ? Slowed.mark(view, cards, () -> unmeasured.timeline(cureCase(view.job())))
         : view.withPrinted(cards);
+  }
+
+  /** What the customer of a job knows by now: by its cards, and by phone. */
+  Printed known(JobView view) {
+    return ledgers
+        .printed()
+        .flatMap(p -> ledgers.calls().map(c -> c.over(view.job().id(), view.printed(), p)))
+        .orElse(view.printed());
   }
 
   /** Whether the car lives too far from the shop to come for a look. */
@@ -244,9 +242,9 @@ public final class LoadedShop {
         > shop.visitWithin();
   }
 
-  /** Whether a card of a job was made. */
+  /** Whether a card of a job was handed over. */
   boolean hasCard(Job job) {
-    return printed.filter(p -> !p.of(job.id()).isEmpty()).isPresent();
+    return ledgers.printed().filter(p -> !p.of(job.id()).dates().isEmpty()).isPresent();
   }
 
   private Place place(Job job) {
@@ -283,7 +281,7 @@ public final class LoadedShop {
   }
 
   /**
-   * Whether the shop folder remembers what stands on cards.
+   * Whether the shop folder remembers what stands on cards that were handed over.
    *
    * @return true where it has the file of printed dates
    */
@@ -292,36 +290,17 @@ public final class LoadedShop {
   }
 
   /**
-   * Whether a ledger of links, printed dates or calendar dates has to be mended before anything can
-   * be built.
+   * Whether a ledger of links, printed dates, calendar dates or calls has to be mended before
+   * anything can be built.
    *
    * @return true where one of them cannot be read
    */
   public boolean ledgerIsBroken() {
-    return links.isEmpty() || printed.isEmpty() || calendars.isEmpty();
+    return ledgers.areBroken();
   }
 
   /** The token that the link ledger had for a job, by its id, when the folder was read. */
   Optional<String> knownToken(String job) {
-    return links.flatMap(l -> l.known(job));
-  }
-
-  /** The link ledger as it stands on disk while the shop folder is locked. */
-  static LinkLedger ledger(ShopLock lock) throws IOException {
-    return LinkLedger.read(lock.shop(), new Problems())
-        .orElseThrow(() -> new IOException("the link ledger was broken while it was in use"));
-  }
-
-  /** The printed dates as they stand on disk while the shop folder is locked. */
-  static PrintedDates printed(ShopLock lock) throws IOException {
-    return PrintedDates.read(lock.shop(), new Problems())
-        .orElseThrow(() -> new IOException("the printed dates were broken while they were in use"));
-  }
-
-  /** The memory of calendar dates as it stands on disk while the shop folder is locked. */
-  static CalendarDates calendars(ShopLock lock) throws IOException {
-    return CalendarDates.read(lock.shop(), new Problems())
-        .orElseThrow(
-            () -> new IOException("the memory of calendar dates was broken while it was in use"));
+    return ledgers.links().flatMap(l -> l.known(job));
   }
 }

@@ -9,7 +9,7 @@ import java.util.Optional;
 /**
  * Notices when the link ledger no longer knows the address of a page that the last press made, as
  * after a ledger was deleted or an older one was brought back: a new address would leave the
- * printed cards leading nowhere. The same for the memory of the dates on them.
+ * printed cards leading nowhere.
  */
 final class LostAddresses {
 
@@ -19,14 +19,6 @@ final class LostAddresses {
     List<Problem> lost = new ArrayList<>();
     List<PageList.Row> wanted =
         before.stream().filter(row -> shop.job(row.job()).isPresent()).toList();
-    if (!wanted.isEmpty() && !shop.remembersCards()) {
-      lost.add(
-          Problem.error(
-              "printed-dates",
-              Where.file(PrintedDates.FILE),
-              "the file is gone, although the last press made cards",
-              "bring it back from a backup, or press into an empty folder to begin anew"));
-    }
     for (PageList.Row row : wanted) {
       Optional<String> folder = shop.knownToken(row.job()).map(PagePaths::folder);
       if (!folder.equals(Optional.of(row.folder()))) {

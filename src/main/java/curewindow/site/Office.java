@@ -5,8 +5,10 @@ import curewindow.handout.OfficeDay;
 import curewindow.handout.OfficeJobs;
 import curewindow.handout.OfficePaper;
 import curewindow.page.JobView;
+import curewindow.problem.Faults;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
+import curewindow.problem.Severity;
 import curewindow.shop.Shop;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -16,6 +18,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -41,11 +44,12 @@ public final class Office {
    * The office of a shop.
    *
    * @param shop a shop folder whose shop.yaml and ledgers are right
+   * @param problems where faults are told; a job with one is not on any paper
    * @return the office
    */
-  public static Office of(LoadedShop shop) {
+  public static Office of(LoadedShop shop, Problems problems) {
     // No paper of the office shows an address, so it does not need the jobs' real tokens.
-    return new Office(shop, shop.jobs().parallelStream().map(j -> shop.view(j, "0")).toList());
+    return new Office(shop, JobViews.of(shop, shop.jobs(), "0", problems));
   }
 
   /** The office with jobs whose views are there already. */
@@ -68,10 +72,19 @@ public final class Office {
    *
    * @param day the day by the shop's clock
    * @param most how many are told
+   * @param problems where faults are told; a job with one is not among the callers
    * @return the callers, in the shop's language
    */
-  public OfficeCallers callers(LocalDate day, OfficeCallers.Most most) {
-    return OfficeCallers.of(jobs, day, most);
+  public OfficeCallers callers(LocalDate day, OfficeCallers.Most most, Problems problems) {
+    return spare(problems, (some, found) -> OfficeCallers.of(some, day, most));
+  }
+
+  private <R> R spare(Problems problems, BiFunction<OfficeJobs, Problems, R> work) {
+    return Faults.spare(
+        jobs.views(),
+        view -> view.job().where(),
+        problems,
+        (views, found) -> work.apply(jobs.with(views), found));
   }
 
   /**
@@ -79,19 +92,26 @@ public final class Office {
    *
    * @param day the day by the shop's clock
    * @param file where to: a PDF where its name ends in .pdf, else HTML
-   * @return what is wrong with the template, and signs that cannot be printed; nothing is written
-   *     where one of them is an error
+   * @param problems where faults are told, what is wrong with the template, and signs that cannot
+   *     be printed; nothing is written where something is wrong with the template
+   * @return true where it was written
    * @throws IOException where the file cannot be written; the message is for the user
    */
-  public List<Problem> write(LocalDate day, Path file) throws IOException {
-    Problems problems = new Problems();
-    Map<String, byte[]> made = papers(day, problems);
+  public boolean write(LocalDate day, Path file, Problems problems) throws IOException {
+    Problems found = new Problems();
+    Map<String, byte[]> made = papers(day, found);
+    problems.addAll(found.all());
     Optional<byte[]> bytes =
         Optional.ofNullable(made.get(file.toString().endsWith(".pdf") ? PDF : HTML));
-    if (bytes.isPresent() && !problems.hasErrors()) {
+    boolean whole = bytes.isPresent() && found.all().stream().allMatch(Office::stopsNoPaper);
+    if (whole) {
       AtomicFiles.write(file, bytes.get());
     }
-    return problems.all();
+    return whole;
+  }
+
+  private static boolean stopsNoPaper(Problem problem) {
+    return problem.severity() != Severity.ERROR || Faults.isFault(problem);
   }
 
   /** The papers of a day by their names, without those whose template has a mistake. */
@@ -100,21 +120,25 @@ public final class Office {
     if (paper.isEmpty()) {
       return Map.of();
     }
-    OfficeDay gathered = OfficeDay.of(jobs, day, calls(day));
+    return spare(problems, (some, found) -> papers(paper.get(), some, day, found));
+  }
+
+  private Map<String, byte[]> papers(
+      OfficePaper paper, OfficeJobs some, LocalDate day, Problems problems) {
+    OfficeDay gathered = OfficeDay.of(some, day, calls(some, day, problems));
     Optional<byte[]> html =
-        paper
-            .get()
-            .html(jobs, gathered, problems)
-            .map(text -> text.getBytes(StandardCharsets.UTF_8));
-    Optional<byte[]> pdf = html.isEmpty() ? html : paper.get().pdf(jobs, gathered, problems);
+        paper.html(some, gathered, problems).map(text -> text.getBytes(StandardCharsets.UTF_8));
+    Optional<byte[]> pdf = html.isEmpty() ? html : paper.pdf(some, gathered, problems);
     return Stream.of(Map.entry(HTML, html), Map.entry(PDF, pdf))
         .filter(e -> e.getValue().isPresent())
         .collect(Collectors.toMap(Map.Entry::getKey, e -> e.getValue().orElseThrow()));
   }
 
   /** As of the first instant of the day, so that the same day gives the same paper. */
-  private List<OfficeDay.Call> calls(LocalDate day) {
-    return DueCalls.of(shop, jobs.views(), jobs.start(day)).stream().map(this::call).toList();
+  private List<OfficeDay.Call> calls(OfficeJobs some, LocalDate day, Problems problems) {
+    return DueCalls.of(shop, some.views(), some.start(day), problems).tooEarly().stream()
+        .map(this::call)
+        .toList();
   }
 
   private OfficeDay.Call call(DueCalls.Call call) {
@@ -124,7 +148,7 @@ public final class Office {
             .collect(Collectors.joining(" · "));
     return new OfficeDay.Call(
         who,
-        text(call.byCard() ? "card" : "since", Map.of("when", call.told(), "label", call.hold())),
+        text(call.byCard() ? "card" : "since", Map.of("when", call.told(), "label", call.about())),
         text("wait", Map.of("when", call.now())));
   }
 

@@ -4,7 +4,6 @@ import curewindow.cure.ParkingPlan;
 import curewindow.cure.Timeline;
 import curewindow.page.JobView;
 import curewindow.page.Parkings;
-import curewindow.page.PrintedDate;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -34,10 +33,9 @@ final class ParkedViews {
     if (cases.cases().isEmpty()) {
       return List.of(noted);
     }
-    List<PrintedDate> cards = shop.cards(noted);
     return IntStream.range(0, cases.cases().size())
         .mapToObj(i -> noted.parked(cases.showing(i)))
-        .map(view -> view.parkings().index() == 0 ? view : shop.withCards(view, cards))
+        .map(view -> view.parkings().index() == 0 ? view : shop.withCards(view))
         .toList();
   }
 }

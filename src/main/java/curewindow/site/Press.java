@@ -7,18 +7,19 @@ import curewindow.page.HomeScreen;
 import curewindow.page.JobView;
 import curewindow.page.Urgency;
 import curewindow.page.When;
+import curewindow.problem.Faults;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.shop.Handout;
-import curewindow.shop.HandoutChoice;
+import curewindow.shop.Job;
 import curewindow.shop.SheetPaper;
 import curewindow.shop.Shop;
 import curewindow.words.Words;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -57,13 +58,15 @@ public final class Press {
    */
   public static PressReport run(LoadedShop shop, Path out, Clock clock, Supplier<String> tokens)
       throws IOException {
-    Press press = new Press(shop, out, Output.open(out));
+    Output output = Output.open(out);
     List<PageList.Row> before = PageList.read(out);
     List<Problem> lost = LostAddresses.of(shop, before);
     if (!lost.isEmpty()) {
-      return new PressReport(List.of(), List.of(), new PressReport.Files(0, 0, 0), lost, out);
+      return new PressReport(List.of(), List.of(), 0, new PressReport.Files(0, 0, 0), lost, out);
     }
-    return press.build(before, JobViews.of(shop, shop.jobs(), clock, tokens), clock);
+    Press press = new Press(shop, out, output);
+    return press.build(
+        before, JobViews.of(shop, shop.jobs(), clock, tokens, press.problems), clock);
   }
 
   /**
@@ -75,8 +78,7 @@ public final class Press {
    */
   public static List<Problem> rehearse(LoadedShop shop) {
     Problems problems = new Problems();
-    List<JobView> views =
-        shop.jobs().parallelStream().map(j -> shop.view(j, Tokens.SAMPLE)).toList();
+    List<JobView> views = JobViews.of(shop, shop.jobs(), Tokens.SAMPLE, problems);
     problems.addAll(Rendering.of(shop, views).problems());
     rehearseHandouts(shop, views.stream().limit(1).toList(), problems);
     return problems.all();
@@ -86,7 +88,7 @@ public final class Press {
   private static void rehearseHandouts(LoadedShop shop, List<JobView> views, Problems problems) {
     for (Handout kind : Handout.values()) {
       HandoutPress.read(shop.files(), kind, problems)
-          .ifPresent(press -> press.print(views, SheetPaper.NONE, problems));
+          .ifPresent(press -> CardFile.print(press, views, SheetPaper.NONE, problems));
     }
     Office papers = Office.of(shop, views);
     views.forEach(v -> papers.papers(papers.day(v.job().pickup()), problems));
@@ -98,34 +100,52 @@ public final class Press {
     problems.addAll(pages.problems());
     List<PressReport.Made> made = new ArrayList<>();
     // On disk before the calendars are, so that a date that moves is always seen to move.
-    Calendars calendars = Calendars.note(shop, pages.customers(), !before.isEmpty(), clock);
+    Calendars calendars =
+        Calendars.note(shop, pages.customers(), !before.isEmpty(), clock, problems);
     HomeScreen kept = HomeScreen.read(shop.files(), problems);
-    pages.customers().forEach(customer -> made.add(put(customer, calendars, kept)));
+    List<JobView> good = new ArrayList<>();
+    for (Rendering.Customer customer : calendars.noted()) {
+      Faults.guard(customer.view().job().where(), problems, () -> put(customer, calendars, kept))
+          .ifPresent(
+              one -> {
+                made.add(one);
+                good.add(customer.view());
+              });
+    }
     for (String icon : List.of("icon-180.png", "icon-512.png")) {
       shop.files()
           .bytes("site-templates/" + icon, problems)
           .ifPresent(bytes -> output.put("site/" + icon, bytes));
     }
     pages.open().forEach((name, html) -> output.put("site/" + name, html));
-    boolean cards = cards(pages.customers().stream().map(Rendering.Customer::view).toList(), clock);
-    List<String> leftOut =
-        Stream.concat(shop.brokenJobs().stream(), pages.failed().stream()).sorted().toList();
-    Set<String> good = new HashSet<>();
-    made.forEach(m -> good.add(m.job()));
-    KeptPages stay = new KeptPages(before, good, leftOut, !pages.openIsWhole(), !cards);
-    output.put("office/inspections.ics", office(calendars));
+    Optional<Integer> cards = cards(good, clock);
+    List<String> leftOut = leftOut(made);
+    KeptPages stay =
+        new KeptPages(before, ids(made), leftOut, !pages.openIsWhole(), cards.isEmpty());
     Office papers = Office.of(shop, views);
     papers.papers(papers.day(clock.instant()), problems).forEach(output::put);
     Shop own = shop.shop().orElseThrow();
+    output.put("office/inspections.ics", calendars.office(own.name(), problems));
     output.put("site/" + ShopCard.FILE, ShopCard.text(own, shop.words().of(own.language())));
-    output.put(PageList.FILE, PageList.text(rows(pages, stay)));
+    output.put(PageList.FILE, PageList.text(rows(good, stay)));
     Output.Written written = output.write(stay);
     return new PressReport(
         made,
         leftOut,
+        cards.orElse(0),
         new PressReport.Files(written.files(), written.changed(), written.removed()),
         problems.all(),
         out);
+  }
+
+  private static Set<String> ids(List<PressReport.Made> made) {
+    return made.stream().map(PressReport.Made::job).collect(Collectors.toSet());
+  }
+
+  private List<String> leftOut(List<PressReport.Made> made) {
+    Set<String> good = ids(made);
+    Stream<String> failed = shop.jobs().stream().map(Job::id).filter(id -> !good.contains(id));
+    return Stream.concat(shop.brokenJobs().stream(), failed).sorted().toList();
   }
 
   private PressReport.Made put(Rendering.Customer customer, Calendars calendars, HomeScreen kept) {
@@ -137,34 +157,39 @@ public final class Press {
       calendars.files(parked).forEach((name, text) -> files.put(inside + name, text));
     }
     files.putAll(kept.files(view, files));
+    PressReport.Made made =
+        new PressReport.Made(
+            view.job().id(), view.job().firstName(), answer(view), folder + "index.html");
     files.forEach((name, text) -> output.put(folder + name, text));
-    return new PressReport.Made(
-        view.job().id(), view.job().firstName(), answer(view), folder + "index.html");
+    return made;
   }
 
-  private String office(Calendars calendars) {
+  /**
+   * The shop's usual handouts of the cars that are still to be picked up, to look at: only the
+   * command {@code card} notes what it makes, so only that is handed over.
+   *
+   * @return how many there are, or empty where they could not be made
+   */
+  private Optional<Integer> cards(List<JobView> all, Clock clock) {
     Shop own = shop.shop().orElseThrow();
-    return calendars.office(shop.words().of(own.language()), own.name());
-  }
-
-  /** Whether the shop's usual handouts could be made, or there was nothing to make. */
-  private boolean cards(List<JobView> all, Clock clock) throws IOException {
-    HandoutChoice usual = shop.shop().orElseThrow().handout();
+    LocalDate today = LocalDate.now(clock.withZone(own.zone()));
     List<JobView> views =
-        all.stream().filter(view -> HandoutPress.isFor(view, usual.as())).toList();
-    Optional<byte[]> pdf =
-        HandoutPress.read(shop.files(), usual.as(), problems)
-            .flatMap(press -> press.print(views, usual.sheet(), problems));
-    if (pdf.isPresent()) {
-      // On disk before the cards are, so that no card can leave the shop unnoticed.
-      PrintedCards.note(shop, views, usual.as(), clock);
-      output.put("office/cards.pdf", pdf.get());
+        all.stream()
+            .filter(v -> !v.job().pickup().atZone(own.zone()).toLocalDate().isBefore(today))
+            .filter(v -> HandoutPress.isFor(v, own.handout().as()))
+            .toList();
+    if (views.isEmpty()) {
+      return Optional.of(0);
     }
-    return pdf.isPresent() || views.isEmpty();
+    Optional<CardFile.Printed> printed =
+        HandoutPress.read(shop.files(), own.handout().as(), problems)
+            .flatMap(press -> CardFile.print(press, views, own.handout().sheet(), problems));
+    printed.ifPresent(cards -> output.put("office/cards.pdf", cards.pdf()));
+    return printed.map(cards -> cards.views().size());
   }
 
-  private static List<PageList.Row> rows(Rendering pages, KeptPages kept) {
-    return Stream.concat(pages.customers().stream().map(c -> row(c.view())), kept.rows().stream())
+  private static List<PageList.Row> rows(List<JobView> good, KeptPages kept) {
+    return Stream.concat(good.stream().map(Press::row), kept.rows().stream())
         .sorted((a, b) -> a.job().compareTo(b.job()))
         .toList();
   }

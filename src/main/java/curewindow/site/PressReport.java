@@ -10,12 +10,18 @@ import java.util.List;
  *
  * @param made the jobs that were built, by id
  * @param leftOut ids or files of the jobs that have problems
+ * @param cards how many cars are still to be picked up and have a handout to look at
  * @param files what was done to the output folder
  * @param problems what is wrong with templates and addresses
  * @param out the output folder
  */
 public record PressReport(
-    List<Made> made, List<String> leftOut, Files files, List<Problem> problems, Path out) {
+    List<Made> made,
+    List<String> leftOut,
+    int cards,
+    Files files,
+    List<Problem> problems,
+    Path out) {
 
   /** Copies the lists. */
   public PressReport {

@@ -1,5 +1,6 @@
 package curewindow.site;
 
+import curewindow.cure.Release;
 import curewindow.handout.HandoutPress;
 import curewindow.page.JobView;
 import curewindow.shop.Handout;
@@ -26,9 +27,12 @@ final class PrintedCards {
       throws IOException {
     LocalDate today = LocalDate.now(clock.withZone(shop.shop().orElseThrow().zone()));
     try (ShopLock lock = ShopLock.on(shop.files().root())) {
-      PrintedDates printed = LoadedShop.printed(lock);
+      PrintedDates printed = Ledgers.printed(lock);
       for (JobView view : views) {
-        printed.add(view, HandoutPress.dates(view, kind), today);
+        List<Release> dates = HandoutPress.dates(view, kind);
+        if (!dates.isEmpty()) {
+          printed.add(view, dates, today);
+        }
       }
       printed.save();
     }

@@ -2,6 +2,7 @@ package curewindow.site;
 
 import curewindow.cure.Release;
 import curewindow.page.JobView;
+import curewindow.page.Printed;
 import curewindow.page.PrintedDate;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
@@ -10,6 +11,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DateTimeException;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -20,13 +22,14 @@ import java.util.TreeMap;
 
 /**
  * The dates that stand on cards, so that none of them ever silently becomes unsafe. A date counts
- * as printed when a file with its card was made, by a press or by itself. Rows are added where a
- * date is new or differs from the last one, and never changed: the first row of a hold is what was
- * printed first, its last row what was printed last.
+ * as printed when its card was made to be handed over, which the command {@code card} does. Rows
+ * are added where a date is new or differs from the last one, and never changed: the first row of a
+ * hold is what was printed first, its last row what was printed last.
  *
  * <p>The file is {@code printed-dates.csv} in the shop folder, with the columns {@code job}, {@code
- * hold}, {@code state} ({@code safe-by}, {@code at-limit} or {@code by-season}), {@code date} and
- * {@code printed}.
+ * hold}, {@code state} ({@code safe-by}, {@code at-limit}, {@code by-season}, or {@code visit}
+ * without a hold), {@code date} and {@code printed}. The visit stands on no card, but the page that
+ * the card leads to asks for its day when the card is handed over.
  */
 final class PrintedDates {
 
@@ -38,6 +41,8 @@ final class PrintedDates {
   private static final String SAFE = "safe-by";
   private static final String LIMIT = "at-limit";
   private static final String SEASON = "by-season";
+
+  private static final String VISIT = "visit";
 
   /** Written by earlier versions where no date was promised. */
   private static final String ASK = "ask-us";
@@ -51,14 +56,24 @@ final class PrintedDates {
     this.rows = rows;
   }
 
-  private record Row(String job, String hold, String state, OffsetDateTime at, LocalDate printed) {
+  /** The date is a day for a visit, else a time with its offset. */
+  private record Row(String job, String hold, String state, String date, LocalDate printed) {
 
     boolean says(Row other) {
-      return state.equals(other.state) && at.isEqual(other.at);
+      return state.equals(other.state)
+          && (isVisit() ? date.equals(other.date) : at().equals(other.at()));
     }
 
-    boolean isOf(String someJob, String someHold) {
-      return job.equals(someJob) && hold.equals(someHold);
+    boolean isVisit() {
+      return state.equals(VISIT);
+    }
+
+    Instant at() {
+      return OffsetDateTime.parse(date).toInstant();
+    }
+
+    LocalDate day() {
+      return LocalDate.parse(date);
     }
   }
 
@@ -87,8 +102,8 @@ final class PrintedDates {
   }
 
   private static void readRow(List<String> fields, int line, List<Row> rows, Problems problems) {
-    if (!List.of(SAFE, LIMIT, SEASON, ASK).contains(fields.get(2))) {
-      String states = String.join(", ", SAFE, LIMIT, SEASON);
+    if (!List.of(SAFE, LIMIT, SEASON, VISIT, ASK).contains(fields.get(2))) {
+      String states = String.join(", ", SAFE, LIMIT, SEASON, VISIT);
       problem(line, "\"" + fields.get(2) + "\" is none of " + states, problems);
     } else if (!fields.get(2).equals(ASK)) {
       row(fields, line, problems).ifPresent(rows::add);
@@ -98,10 +113,11 @@ final class PrintedDates {
   private static Optional<Row> row(List<String> fields, int line, Problems problems) {
     String read = fields.get(3);
     try {
-      OffsetDateTime at = OffsetDateTime.parse(read);
+      boolean visit = fields.get(2).equals(VISIT);
+      String date = (visit ? LocalDate.parse(read) : OffsetDateTime.parse(read)).toString();
       read = fields.get(4);
       LocalDate printed = LocalDate.parse(read);
-      return Optional.of(new Row(fields.get(0), fields.get(1), fields.get(2), at, printed));
+      return Optional.of(new Row(fields.get(0), fields.get(1), fields.get(2), date, printed));
     } catch (DateTimeException e) {
       problem(line, "\"" + read + "\" is not a date that Curewindow wrote", problems);
       return Optional.empty();
@@ -118,25 +134,47 @@ final class PrintedDates {
   }
 
   /**
-   * What the customer of a job was told, by the first card and by pages and cards since.
+   * What the customer of a job was told, by the first card and by those since.
    *
    * @param job the job's id
-   * @return one date for each hold, by hold
+   * @return one date for each hold, by hold, and the day of the visit
    */
-  List<PrintedDate> of(String job) {
+  Printed of(String job) {
     Map<String, Row> first = new TreeMap<>();
     Map<String, Row> strictest = new TreeMap<>();
+    Optional<LocalDate> visit = Optional.empty();
     for (Row row : rows) {
-      if (row.job().equals(job)) {
+      if (row.job().equals(job) && row.isVisit()) {
+        visit = Optional.of(row.day());
+      } else if (row.job().equals(job)) {
         first.putIfAbsent(row.hold(), row);
         strictest.merge(row.hold(), row, PrintedDates::earlier);
       }
     }
-    return strictest.values().stream().map(r -> date(first.get(r.hold()), r)).toList();
+    List<PrintedDate> dates =
+        strictest.values().stream().map(r -> date(first.get(r.hold()), r)).toList();
+    return new Printed(dates, visit);
+  }
+
+  /**
+   * When a card of a job last said something new of a hold.
+   *
+   * @param job the job's id
+   * @param hold the hold's id; empty for the visit
+   * @return the day, or empty where no card says anything of it
+   */
+  Optional<LocalDate> lastDay(String job, String hold) {
+    return last(job, hold).map(Row::printed);
+  }
+
+  private Optional<Row> last(String job, String hold) {
+    return rows.stream()
+        .filter(r -> r.job().equals(job) && r.hold().equals(hold))
+        .reduce((a, b) -> b);
   }
 
   private static PrintedDate date(Row first, Row strictest) {
-    return new PrintedDate(first.hold(), first.at().toInstant(), strictest.at().toInstant());
+    return new PrintedDate(first.hold(), first.at(), strictest.at());
   }
 
   private static Row earlier(Row one, Row other) {
@@ -144,27 +182,26 @@ final class PrintedDates {
   }
 
   /**
-   * Adds what a card says, kept once {@link #save} was called.
+   * Adds what a card says, and the day of the visit that is asked for with it, kept once {@link
+   * #save} was called.
    *
    * @param view the job
    * @param dates the releases on its card
    * @param today the day written beside new rows
    */
   void add(JobView view, List<Release> dates, LocalDate today) {
+    String job = view.job().id();
     for (Release release : dates) {
-      Row row =
-          new Row(
-              view.job().id(),
-              release.hold(),
-              state(release.end()),
-              release.end().at().atZone(view.timeline().zone()).toOffsetDateTime(),
-              today);
-      Optional<Row> last =
-          rows.stream().filter(r -> r.isOf(row.job(), row.hold())).reduce((a, b) -> b);
-      if (last.filter(row::says).isEmpty()) {
-        rows.add(row);
-        changed = true;
-      }
+      String date = release.end().at().atZone(view.timeline().zone()).toOffsetDateTime().toString();
+      add(new Row(job, release.hold(), state(release.end()), date, today));
+    }
+    view.visit().ifPresent(v -> add(new Row(job, "", VISIT, v.day().toString(), today)));
+  }
+
+  private void add(Row row) {
+    if (last(row.job(), row.hold()).filter(row::says).isEmpty()) {
+      rows.add(row);
+      changed = true;
     }
   }
 
@@ -173,21 +210,6 @@ final class PrintedDates {
       return LIMIT;
     }
     return end instanceof Release.BySeason ? SEASON : SAFE;
-  }
-
-  /**
-   * What the customer of a job was told, once a card with given dates is made too. Nothing is
-   * added.
-   *
-   * @param view the job
-   * @param dates the releases on its card
-   * @return one date for each hold, by hold
-   */
-  List<PrintedDate> with(JobView view, List<Release> dates) {
-    PrintedDates then = new PrintedDates(file, new ArrayList<>(rows));
-    then.rows.removeIf(r -> !r.job().equals(view.job().id()));
-    then.add(view, dates, LocalDate.EPOCH);
-    return then.of(view.job().id());
   }
 
   /**
@@ -202,10 +224,7 @@ final class PrintedDates {
     CSV.write(
         file,
         rows.stream()
-            .map(
-                r ->
-                    List.of(
-                        r.job(), r.hold(), r.state(), r.at().toString(), r.printed().toString()))
+            .map(r -> List.of(r.job(), r.hold(), r.state(), r.date(), r.printed().toString()))
             .toList());
     changed = false;
   }

@@ -2,6 +2,7 @@ package curewindow.site;
 
 import curewindow.page.JobView;
 import curewindow.page.Pages;
+import curewindow.problem.Faults;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.shop.FittedItem;
@@ -12,20 +13,20 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 
 /**
  * All pages of a shop folder, rendered in memory.
  *
- * @param customers the customers' pages, in the order of the jobs
- * @param failed ids of the jobs whose page could not be made
+ * @param customers the customers' pages, in the order of the jobs; without those that could not be
+ *     made
  * @param open the public pages by path
  * @param openIsWhole whether all public pages could be made
  * @param problems what is wrong with templates and guides
  */
 record Rendering(
     List<Customer> customers,
-    List<String> failed,
     SortedMap<String, String> open,
     boolean openIsWhole,
     List<Problem> problems) {
@@ -54,21 +55,23 @@ record Rendering(
     List<Optional<Customer>> made =
         IntStream.range(0, views.size())
             .parallel()
-            .mapToObj(i -> customer(shop, pages, views.get(i), mistakes.get(i)))
+            .mapToObj(i -> guarded(shop, pages, views.get(i), mistakes.get(i)))
             .toList();
     List<Customer> customers = new ArrayList<>();
-    List<String> failed = new ArrayList<>();
     for (int i = 0; i < views.size(); i++) {
       made.get(i).ifPresent(customers::add);
-      if (made.get(i).isEmpty()) {
-        failed.add(views.get(i).job().id());
-      }
       problems.addAll(mistakes.get(i).all());
     }
     int before = problems.errorCount();
     SortedMap<String, String> open = openPages(shop, pages, problems);
     boolean whole = problems.errorCount() == before && !open.isEmpty();
-    return new Rendering(customers, failed, open, whole, problems.all());
+    return new Rendering(customers, open, whole, problems.all());
+  }
+
+  private static Optional<Customer> guarded(
+      LoadedShop shop, Pages pages, JobView view, Problems mistakes) {
+    return Faults.guard(view.job().where(), mistakes, () -> customer(shop, pages, view, mistakes))
+        .flatMap(Function.identity());
   }
 
   private static Optional<Customer> customer(

@@ -4,6 +4,7 @@ import curewindow.cure.Release;
 import curewindow.cure.Timeline;
 import curewindow.page.CardChange;
 import curewindow.page.JobView;
+import curewindow.page.Printed;
 import curewindow.page.PrintedDate;
 import java.util.List;
 import java.util.Optional;
@@ -18,19 +19,20 @@ final class Slowed {
    * A job with its printed dates.
    *
    * @param view the job
-   * @param dates what its cards say
+   * @param told what its cards say
    * @param usual the job's dates as they would be had nothing been measured; asked for only where a
    *     date is too early
    */
-  static JobView mark(JobView view, List<PrintedDate> dates, Supplier<Timeline> usual) {
-    JobView printed = view.withPrinted(dates);
+  static JobView mark(JobView view, Printed told, Supplier<Timeline> usual) {
+    JobView printed = view.withPrinted(told);
     List<PrintedDate> early = CardChange.later(printed).stream().map(CardChange::printed).toList();
     if (early.isEmpty()) {
       return printed;
     }
     Timeline unmeasured = view.withTimeline(usual.get()).timeline();
-    return view.withPrinted(
-        dates.stream().map(d -> d.slowed(early.contains(d) && held(d, unmeasured))).toList());
+    List<PrintedDate> marked =
+        told.dates().stream().map(d -> d.slowed(early.contains(d) && held(d, unmeasured))).toList();
+    return view.withPrinted(new Printed(marked, told.visit()));
   }
 
   private static boolean held(PrintedDate date, Timeline usual) {

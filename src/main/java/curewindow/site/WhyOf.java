@@ -3,12 +3,12 @@ package curewindow.site;
 import curewindow.cure.CureCase;
 import curewindow.shop.Job;
 import curewindow.why.Grounds;
+import curewindow.why.JustDates;
 import curewindow.why.Look;
 import curewindow.why.Trial;
 import curewindow.why.TrialAsked;
 import curewindow.why.TrialRead;
 import curewindow.why.Why;
-import curewindow.words.WordsLibrary;
 import java.util.List;
 
 /** The explanation of a job of a shop folder. */
@@ -62,7 +62,19 @@ public final class WhyOf {
    * @return their ids, by date
    */
   public static List<String> holds(LoadedShop shop, Job job) {
-    return shop.view(job, "0").timeline().releases().stream().map(r -> r.hold()).toList();
+    return shop.english(job).timeline().releases().stream().map(r -> r.hold()).toList();
+  }
+
+  /**
+   * The dates of some jobs without their reasons. No guide, no template and no words but the
+   * English ones are read for them.
+   *
+   * @param shop the shop folder
+   * @param jobs good jobs of it, as they are or as tried
+   * @return their dates, in the order of the jobs
+   */
+  public static JustDates dates(LoadedShop shop, List<Job> jobs) {
+    return JustDates.of(jobs.parallelStream().map(shop::english).toList());
   }
 
   private static Why why(LoadedShop shop, Job job, Trial trial) {
@@ -70,11 +82,6 @@ public final class WhyOf {
     CureCase curing = shop.cureCase(tried);
     return Why.of(
         new Grounds(
-            // The explanation shows no address, so it does not need the job's real token.
-            shop.view(tried, "0"),
-            curing,
-            shop.words().of(WordsLibrary.FALLBACK),
-            hold -> shop.curing().account(curing, hold),
-            trial));
+            shop.english(tried), curing, hold -> shop.curing().account(curing, hold), trial));
   }
 }

@@ -24,8 +24,8 @@ public final class HoldOrder {
   }
 
   /**
-   * The dates as they are told. A hold that was over by pickup and is held back by what another
-   * forbids is left out, as the other one says it all.
+   * The dates as they are told. A hold that is over by pickup is left out: nobody has to keep it
+   * any more, or another one that forbids the same says it all.
    *
    * @param computed the dates as computed, each hold by itself
    * @param catalogue the holds by id; those it lacks hold nothing back
@@ -55,8 +55,7 @@ public final class HoldOrder {
         break;
       }
     }
-    List<Release> releases =
-        told.values().stream().filter(r -> !isSaidByAnother(r, computed)).toList();
+    List<Release> releases = told.values().stream().filter(r -> !isOver(r, computed)).toList();
     return new Timeline(computed.pickup(), computed.zone(), releases);
   }
 
@@ -78,10 +77,11 @@ public final class HoldOrder {
     return stricter != null && waiting != null && stricter.holdsBack(waiting);
   }
 
-  private boolean isSaidByAnother(Release told, Timeline computed) {
+  private boolean isOver(Release told, Timeline computed) {
     Release own = computed.of(told.hold()).orElseThrow();
-    return !own.end().at().isAfter(computed.pickup())
-        && told.waitsFor().filter(by -> forbids(by, told.hold())).isPresent();
+    return told.kind() == HoldKind.HOLD
+        && !own.end().at().isAfter(computed.pickup())
+        && told.waitsFor().filter(by -> !forbids(by, told.hold())).isEmpty();
   }
 
   private boolean forbids(String one, String other) {

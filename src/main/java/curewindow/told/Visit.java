@@ -1,6 +1,7 @@
 package curewindow.told;
 
-import curewindow.cure.Release;
+import static java.util.stream.Collectors.toSet;
+
 import curewindow.cure.Timeline;
 import curewindow.shop.FittedItem;
 import curewindow.shop.Job;
@@ -11,15 +12,17 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
  * The one day on which the shop would like to see a car, an invitation: any open day from then on
- * will do.
+ * will do. Work that the shop has seen since is not asked for again.
  *
  * @param day the first day, by the shop's clock; the shop is open on it
  * @param services ids of the services that are looked at on that day
@@ -75,12 +78,28 @@ public record Visit(LocalDate day, List<String> services, boolean byPhoto) {
     List<Wish> wishes = new ArrayList<>();
     for (FittedItem item : job.items()) {
       for (VisitRule rule : rules) {
-        if (rule.service().equals(item.service())) {
-          wishes.add(wish(rule, day(item.finished(), shop), dates, shop));
+        LocalDate finished = day(item.finished(), shop);
+        if (rule.service().equals(item.service()) && !hasCome(job, rule, finished)) {
+          wishes.add(wish(rule, finished, dates, shop));
         }
       }
     }
     return wishes.stream().distinct().toList();
+  }
+
+  /**
+   * Whether the work of a service was seen: as a whole at any time, or, where only some holds were
+   * looked at, when the time for a visit had come.
+   */
+  private static boolean hasCome(Job job, VisitRule rule, LocalDate finished) {
+    Set<String> services = job.items().stream().map(FittedItem::service).collect(toSet());
+    return job.seen().stream()
+        .filter(seen -> seen.day().isAfter(finished))
+        .anyMatch(
+            seen ->
+                seen.isOf(rule.service())
+                    || !seen.day().isBefore(finished.plusDays(rule.earliest()))
+                        && Collections.disjoint(seen.what(), services));
   }
 
   private static Wish wish(VisitRule rule, LocalDate finished, Timeline dates, Shop shop) {
@@ -88,8 +107,7 @@ public record Visit(LocalDate day, List<String> services, boolean byPhoto) {
     LocalDate settled =
         rule.looksAt().stream()
             .flatMap(hold -> dates.of(hold).stream())
-            .map(Release::likely)
-            .map(at -> day(at, shop).plusDays(1))
+            .map(r -> day(r.end().at(), shop).plusDays(1))
             .max(Comparator.naturalOrder())
             .orElse(finished);
     LocalDate best = finished.plusDays(rule.best());

@@ -5,7 +5,6 @@ import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
 import curewindow.page.JobView;
 import curewindow.shop.FittedItem;
-import curewindow.words.Words;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -24,19 +23,17 @@ final class Naming {
           Driver.CROSSLINK, "the coating hardening (crosslink)");
 
   private final JobView view;
-  private final Words english;
 
   Naming(Grounds grounds) {
     this.view = grounds.view();
-    this.english = grounds.english();
   }
 
   String hold(String id) {
-    return english.text("hold." + id + ".label") + "  [" + id + "]";
+    return view.words().text("hold." + id + ".label") + "  [" + id + "]";
   }
 
   String spot(String id) {
-    return english.has("spot." + id) ? english.text("spot." + id) : id;
+    return view.words().has("spot." + id) ? view.words().text("spot." + id) : id;
   }
 
   String item(int position, String spot) {
@@ -75,6 +72,9 @@ final class Naming {
     if (release.end() instanceof Release.BySeason) {
       return "by the season, in the median weather";
     }
+    if (release.end() instanceof Release.Seen) {
+      return "over, as the shop has looked,";
+    }
     return release.kind() == HoldKind.HOLD ? "safe by" : "settled by";
   }
 
@@ -82,6 +82,9 @@ final class Naming {
   static String state(Release release) {
     if (release.end() instanceof Release.AtLimit) {
       return "at-limit";
+    }
+    if (release.end() instanceof Release.Seen) {
+      return "seen";
     }
     return release.end() instanceof Release.BySeason ? "by-season" : "safe-by";
   }

@@ -1,10 +1,12 @@
 package curewindow.why;
 
 import curewindow.cure.ParkingPlan;
+import curewindow.cure.Stay;
 import curewindow.shop.FittedItem;
 import curewindow.shop.Job;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -60,9 +62,10 @@ public record Trial(
         job.car(),
         place.orElse(job.place()),
         parking.orElse(job.parking()),
-        pickup.orElseGet(() -> movedAlong(job)),
+        stays(job),
         finished.map(at -> finishedAt(job, at)).orElse(job.items()),
         job.found(),
+        job.seen(),
         job.where());
   }
 
@@ -71,9 +74,27 @@ public record Trial(
     return job.items().stream().map(FittedItem::finished).max(Instant::compareTo).orElseThrow();
   }
 
-  private Instant movedAlong(Job job) {
-    Duration inBay = Duration.between(lastFinish(job), job.pickup());
-    return finished.map(at -> at.plus(inBay)).orElse(job.pickup());
+  /** One stay where all work is finished at once, else those before the tried pickup. */
+  private List<Stay> stays(Job job) {
+    if (finished.isPresent()) {
+      Instant at = finished.get();
+      Instant leaves = pickup.orElseGet(() -> at.plus(inBay(job)));
+      return List.of(new Stay(leaves.isBefore(at) ? leaves : at, leaves));
+    }
+    if (pickup.isEmpty()) {
+      return job.stays();
+    }
+    List<Stay> stays = new ArrayList<>(job.stays());
+    Instant in;
+    do {
+      in = stays.remove(stays.size() - 1).in();
+    } while (!stays.isEmpty() && !in.isBefore(pickup.get()));
+    stays.add(new Stay(in.isBefore(pickup.get()) ? in : pickup.get(), pickup.get()));
+    return stays;
+  }
+
+  private static Duration inBay(Job job) {
+    return Duration.between(lastFinish(job), job.pickup());
   }
 
   private static List<FittedItem> finishedAt(Job job, Instant at) {

@@ -5,12 +5,10 @@ import curewindow.cure.Parking;
 import curewindow.cure.ParkingPlan;
 import curewindow.problem.Nearest;
 import curewindow.shop.Job;
-import java.time.DateTimeException;
+import curewindow.shop.Times;
+import curewindow.shop.TypedTime;
 import java.time.Instant;
-import java.time.LocalDateTime;
-import java.time.OffsetDateTime;
 import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -32,9 +30,6 @@ public record TrialAsked(
     Optional<String> place,
     Optional<String> finished,
     Optional<String> pickup) {
-
-  private static final int FIRST_YEAR = 2000;
-  private static final int LAST_YEAR = 2099;
 
   /** Refuses missing parts. */
   public TrialAsked {
@@ -74,7 +69,7 @@ public record TrialAsked(
   }
 
   private static String near(String id, Map<String, Place> places) {
-    return near(id, places.keySet()).orElse("; the command places lists them");
+    return near(id, places.keySet()).orElse("; the command \"places WORD\" finds places by name");
   }
 
   private static Optional<String> near(String typed, Collection<String> known) {
@@ -104,48 +99,11 @@ public record TrialAsked(
 
   private static Optional<Instant> time(
       String option, String typed, ZoneId zone, List<String> wrong) {
-    String text = typed.strip().replace(' ', 'T');
-    try {
-      Optional<Instant> at =
-          text.matches(".*(Z|[+-][0-9]{2}:[0-9]{2})")
-              ? Optional.of(OffsetDateTime.parse(text).toInstant())
-              : local(option, LocalDateTime.parse(text), zone, wrong);
-      return at.filter(i -> inRange(option, i.atZone(zone).getYear(), wrong));
-    } catch (DateTimeException e) {
-      wrong.add(
-          option
-              + " "
-              + typed
-              + ": is not a time that exists; write it as 2026-11-25T14:30, or with its offset as"
-              + " 2026-11-25T14:30-08:00");
+    TypedTime read = Times.read(typed, Optional.of(zone));
+    if (read instanceof TypedTime.Wrong problem) {
+      wrong.add(option + " " + problem.what() + "; " + problem.fix());
       return Optional.empty();
     }
-  }
-
-  private static boolean inRange(String option, int year, List<String> wrong) {
-    if (year >= FIRST_YEAR && year <= LAST_YEAR) {
-      return true;
-    }
-    wrong.add(option + ": the year " + year + " is not within " + FIRST_YEAR + " to " + LAST_YEAR);
-    return false;
-  }
-
-  private static Optional<Instant> local(
-      String option, LocalDateTime local, ZoneId zone, List<String> wrong) {
-    List<ZoneOffset> offsets = zone.getRules().getValidOffsets(local);
-    if (offsets.size() == 1) {
-      return Optional.of(local.toInstant(offsets.get(0)));
-    }
-    wrong.add(
-        offsets.isEmpty()
-            ? option + " " + local + ": the clocks of " + zone + " skip that time"
-            : option
-                + " "
-                + local
-                + ": happens twice by the clocks of "
-                + zone
-                + "; write "
-                + (local.toString() + offsets.get(0) + " or " + local + offsets.get(1)));
-    return Optional.empty();
+    return Optional.of(((TypedTime.Moment) read).at());
   }
 }

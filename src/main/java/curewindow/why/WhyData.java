@@ -51,6 +51,7 @@ final class WhyData {
     data.put("bondEnergyJPerMol", curing.bondEnergy());
     data.put("pickup", WayData.local(view.job().pickup(), zone));
     data.put("items", items());
+    data.put("seen", seen());
     data.put("beforePickup", beforePickup());
     data.put(
         "holds",
@@ -94,6 +95,18 @@ final class WhyData {
       items.add(data);
     }
     return items;
+  }
+
+  private List<Map<String, Object>> seen() {
+    return view.job().seen().stream()
+        .map(
+            visit ->
+                ordered(
+                    "day", visit.day().toString(),
+                    "what", visit.what(),
+                    "result", visit.result().id(),
+                    "note", visit.note()))
+        .toList();
   }
 
   private Map<String, Object> beforePickup() {

@@ -1,12 +1,11 @@
 package curewindow.why;
 
-import java.util.Map;
 import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
 import tools.jackson.databind.ObjectWriter;
 import tools.jackson.databind.json.JsonMapper;
 
-/** Writes the explanation as JSON. */
+/** Writes names and values, and lists of them, as JSON. */
 final class WhyJson {
 
   private static final DefaultIndenter INDENT = new DefaultIndenter("  ", "\n");
@@ -18,7 +17,7 @@ final class WhyJson {
 
   private WhyJson() {}
 
-  static String write(Map<String, Object> data) {
+  static String write(Object data) {
     return WRITER.writeValueAsString(data) + "\n";
   }
 }

@@ -6,6 +6,7 @@ import curewindow.cure.Release;
 import curewindow.page.JobView;
 import curewindow.shop.FittedItem;
 import curewindow.shop.Hold;
+import curewindow.shop.PastVisit;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -32,6 +33,7 @@ final class WhyText {
 
   String text() {
     trial();
+    Summary.say(grounds, look, lines);
     heading();
     beforePickup();
     List<Release> shown =
@@ -77,22 +79,7 @@ final class WhyText {
 
   private void heading() {
     CureCase curing = grounds.curing();
-    lines.say(0, "Job %s, %s", view.job().id(), view.job().car().text());
-    lines.say(
-        0,
-        "Place: %s (%.2f, %.2f, %.0f m, %s)",
-        view.place().name(),
-        view.place().latitude(),
-        view.place().longitude(),
-        view.place().height(),
-        view.place().zone());
     lines.say(0, "Weather: %s", view.place().source());
-    lines.say(
-        0,
-        "Parking: %s by day, %s by night; %s paint",
-        curing.parking().day().id(),
-        curing.parking().night().id(),
-        curing.paint().id());
     lines.say(
         0,
         "In the bay (%.0f C, %.0f %% RH) until pickup, %s",
@@ -100,6 +87,7 @@ final class WhyText {
         curing.bay().relativeHumidity(),
         names.when(view.job().pickup()));
     items();
+    view.job().seen().forEach(this::seen);
     counts();
   }
 
@@ -121,6 +109,12 @@ final class WhyText {
     }
   }
 
+  private void seen(PastVisit visit) {
+    String what = visit.what().isEmpty() ? "all that was due" : String.join(", ", visit.what());
+    String note = visit.note().isEmpty() ? "" : "; " + visit.note();
+    lines.say(0, "Seen %s: %s, %s%s", visit.day(), what, visit.result().id(), note);
+  }
+
   private void counts() {
     List<Release> all = view.timeline().releases();
     long limits = all.stream().filter(r -> r.end() instanceof Release.AtLimit).count();
@@ -130,7 +124,7 @@ final class WhyText {
 
   /** Said whatever is drawn: it is for the shop, as long as the car is there. */
   private void beforePickup() {
-    PickupAdvice.of(view.job(), view.catalogue(), grounds.curing(), grounds.english())
+    PickupAdvice.of(view.job(), view.catalogue(), grounds.curing(), view.words())
         .ifPresent(
             told -> {
               lines.gap();
@@ -153,6 +147,8 @@ final class WhyText {
           later ? ", fully about " + names.when(limit.full()) : "");
     } else if (release.end() instanceof Release.SafeBy) {
       lines.say(2, "likely %s", names.when(release.likely()));
+    } else if (release.end() instanceof Release.Seen) {
+      lines.say(2, "what follows is how long it would have been held");
     }
     release
         .waitsFor()

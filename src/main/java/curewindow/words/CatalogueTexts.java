@@ -25,7 +25,7 @@ final class CatalogueTexts {
       Pattern.compile("hold[.][^.]+[.](label|until|done|short|gently|season|safety)");
 
   private static final Map<String, Set<String>> HOLD_VALUES =
-      Map.of("until", Set.of("when"), "gently", Set.of("share", "full"));
+      Map.of("until", Set.of("when"), "gently", Set.of("full"));
 
   /** An entry and the names of its texts. */
   private record Need(CatalogueEntry entry, List<String> texts) {}

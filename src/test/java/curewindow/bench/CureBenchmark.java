@@ -15,6 +15,7 @@ import curewindow.cure.HoldRule;
 import curewindow.cure.PaintTone;
 import curewindow.cure.Parking;
 import curewindow.cure.ParkingPlan;
+import curewindow.cure.Stay;
 import curewindow.cure.Timeline;
 import java.time.Instant;
 import java.time.LocalDateTime;
@@ -112,7 +113,13 @@ public class CureBenchmark {
             item(4, "whole-body", Exposure.OUTSIDE_UP, day.minusSeconds(10_800), coating()));
     ParkingPlan outside = new ParkingPlan(Parking.OUTSIDE, Parking.OUTSIDE);
     return new CureCase(
-        items, day.plusSeconds(7200), outside, PaintTone.MID, place, new Bay(20, 50), 50_000);
+        items,
+        List.of(new Stay(day.minusSeconds(10_800), day.plusSeconds(7200))),
+        outside,
+        PaintTone.MID,
+        place,
+        new Bay(20, 50),
+        50_000);
   }
 
   private static CureItem item(

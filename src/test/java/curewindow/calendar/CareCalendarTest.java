@@ -116,7 +116,9 @@ final class CareCalendarTest {
             .atLimit("windows-up", HoldKind.HOLD, "2026-12-14T08:00")
             .view();
     VEvent event = event(view, "windows-up");
-    assertEquals("You can roll the windows down.", value(event, Property.SUMMARY));
+    assertEquals(
+        "Roll the windows slowly, and no more than you must, until about January 13.",
+        value(event, Property.SUMMARY));
     assertTrue(
         value(event, Property.DESCRIPTION).contains("only about 60% set by then"),
         () -> value(event, Property.DESCRIPTION));
@@ -144,17 +146,17 @@ final class CareCalendarTest {
     assertEquals(1, event(view, "visit").getAlarms().size());
   }
 
-  /** United States: clocks go back on 2026-11-01 and forward on 2027-03-14 (15 U.S.C. 260a). */
+  /** United States: clocks go forward on 2027-03-14 (15 U.S.C. 260a). */
   @Test
   void datesOnEitherSideOfAChangeOfTheClocks() throws Exception {
     JobView view =
         SampleJobs.bare()
-            .hold("hand-wash", HoldKind.HOLD, "2026-10-31T14:00")
-            .hold("windows-up", HoldKind.HOLD, "2026-11-01T14:00")
+            .hold("hand-wash", HoldKind.HOLD, "2027-03-13T14:00")
+            .hold("windows-up", HoldKind.HOLD, "2027-03-14T14:00")
             .hold("haze", HoldKind.SETTLE, "2027-03-14T08:00")
             .view();
-    assertEquals(Instant.parse("2026-10-31T21:00:00Z"), start(event(view, "hand-wash")));
-    assertEquals(Instant.parse("2026-11-01T22:00:00Z"), start(event(view, "windows-up")));
+    assertEquals(Instant.parse("2027-03-13T22:00:00Z"), start(event(view, "hand-wash")));
+    assertEquals(Instant.parse("2027-03-14T21:00:00Z"), start(event(view, "windows-up")));
     assertEquals(Instant.parse("2027-03-14T15:00:00Z"), start(event(view, "haze")));
   }
 

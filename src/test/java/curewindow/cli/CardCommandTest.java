@@ -65,6 +65,7 @@ final class CardCommandTest {
   @Test
   void allJobsOfADay() throws IOException {
     says(card("--pickup", "2026-11-21"), Exit.OK, "wallet for ");
+    says(card("--pickup", "2026-11-21T08:00"), Exit.OK, "wallet for ");
     assertEquals(List.of("cards.pdf"), written());
     says(card("Q-3111", "--pickup", "2026-11-21", "--sheet", "a4"), Exit.OK, "wallet for ");
   }
@@ -72,7 +73,8 @@ final class CardCommandTest {
   @Test
   void aDayWithoutJobsAndWhatIsNoDay() throws IOException {
     says(card("--pickup", "2020-01-01"), Exit.PROBLEMS, "No job is picked up on 2020-01-01");
-    says(card("--pickup", "tomorrow"), Exit.USAGE, "\"tomorrow\" is not a day like");
+    says(
+        card("--pickup", "tomorrow"), Exit.USAGE, "--pickup is not a time: tomorrow", "a day such");
     says(card(), Exit.USAGE, "name one or more jobs");
     assertEquals(List.of(), written());
   }

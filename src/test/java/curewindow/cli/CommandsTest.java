@@ -11,10 +11,15 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import java.util.zip.GZIPOutputStream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -54,7 +59,6 @@ class CommandsTest {
       arrivesInTheFirstRoundTrip(folder);
       assertTrue(Files.readString(folder.resolve("care.ics")).startsWith("BEGIN:VCALENDAR"), page);
     }
-    assertTrue(Files.size(out.resolve("office/cards.pdf")) > 10_000);
     run("press", "--shop", shop, "--out", temp.resolve("again"));
     TreeMap<String, byte[]> first = Typed.contents(out);
     TreeMap<String, byte[]> second = Typed.contents(temp.resolve("again"));
@@ -192,17 +196,32 @@ class CommandsTest {
     assertEquals(Exit.OK, run("press", "--shop", shop, "--out", out), () -> said);
   }
 
+  /** Q-3101 is picked up on November 24, 2026, at 17:00, Q-3102 the day before. */
   @Test
-  void thePrintedDatesAreNotForgottenInSilence() throws IOException {
+  void pressMakesCardsToLookAtForTheCarsStillToBePickedUp() throws IOException {
     keepTwoJobs();
-    run("press", "--shop", shop, "--out", out);
-    Files.delete(shop.resolve("printed-dates.csv"));
-    assertEquals(Exit.OK, run("due", "--shop", shop));
-    assertTrue(said.contains("printed-dates.csv is gone"), said);
-    assertEquals(Exit.PROBLEMS, run("press", "--shop", shop, "--out", out));
-    assertTrue(said.contains("printed-dates.csv  the file is gone"), said);
-    assertFalse(Files.exists(shop.resolve("printed-dates.csv")));
-    assertEquals(Exit.OK, run("press", "--shop", shop, "--out", temp.resolve("anew")));
+    Path cards = out.resolve("office/cards.pdf");
+    assertEquals(2, pagesPressed("2026-11-23T23:59:59-08:00", cards), "by the shop's clock");
+    assertTrue(said.contains("cards.pdf  to look at: the 2 cars still to be picked up"), said);
+    assertEquals(1, pagesPressed("2026-11-24T23:59:59-08:00", cards), "later on its day");
+    assertTrue(said.contains("cards.pdf  to look at: the car still to be picked up"), said);
+    assertEquals(0, pagesPressed("2026-11-25T00:00:00-08:00", cards));
+    assertFalse(said.contains("cards.pdf"), said);
+    assertTrue(said.contains("card JOB --shop "), said);
+    assertFalse(Files.exists(shop.resolve("printed-dates.csv")), "nothing was handed over");
+  }
+
+  private int pagesPressed(String at, Path cards) throws IOException {
+    Clock clock = Clock.fixed(OffsetDateTime.parse(at).toInstant(), ZoneOffset.UTC);
+    Typed typed = Typed.run(clock, "press", "--shop", shop, "--out", out);
+    said = typed.said();
+    assertEquals(Exit.OK, typed.code(), said);
+    if (!Files.exists(cards)) {
+      return 0;
+    }
+    try (PDDocument pdf = Loader.loadPDF(cards.toFile())) {
+      return pdf.getNumberOfPages();
+    }
   }
 
   @Test

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
@@ -80,6 +81,13 @@ class ObservedWeatherTest {
     return run("press", "--shop", shop, "--out", out);
   }
 
+  /** The customer gets the card, then the site is pressed. */
+  private int handOver() {
+    assertEquals(
+        Exit.OK, run("card", JOB, "--shop", shop, "--out", temp.resolve("c.pdf")), () -> said);
+    return press();
+  }
+
   private Document page(String job) throws IOException {
     Document page = Jsoup.parse(Files.readString(folder(job).resolve("index.html")));
     page.select("[hidden]").remove();
@@ -101,7 +109,7 @@ class ObservedWeatherTest {
 
   @Test
   void aWarmWeekMovesTheDateEarlierAndThePageSaysSo() throws IOException {
-    assertEquals(Exit.OK, press(), () -> said);
+    assertEquals(Exit.OK, handOver(), () -> said);
     OffsetDateTime usual = windows();
     assertTrue(page(JOB).select("main > .card").isEmpty());
     week(16, 8);
@@ -111,11 +119,17 @@ class ObservedWeatherTest {
     assertTrue(page(JOB).select("main > .card").isEmpty());
     assertEquals(Exit.OK, run("due", "--shop", shop, "--at", "2026-11-25T08:00-08:00"));
     assertTrue(said.contains("Nobody to call"), said);
+    assertTrue(said.contains("May go ahead sooner than they were told:"), said);
+    String sooner = "(?s).*sooner  Q-3101 +Mara +Windows stay up\\R    the card says .*";
+    assertTrue(said.matches(sooner), said);
+    assertTrue(said.contains("now free from "), said);
+    run("due", "--shop", shop, "--at", usual.toString());
+    assertFalse(said.matches(sooner), "what the card says has come: " + said);
   }
 
   @Test
   void aColdSnapMovesTheDateLaterAndThePageSaysSoFirst() throws IOException {
-    press();
+    handOver();
     OffsetDateTime usual = windows();
     String before = Files.readString(folder(JOB).resolve("care.ics"));
     week(-6, -9);
@@ -127,6 +141,33 @@ class ObservedWeatherTest {
     String after = Files.readString(folder(JOB).resolve("care.ics"));
     assertFalse(before.equals(after), "the calendar moves along");
     assertEquals(uids(before), uids(after), "under the same names");
+  }
+
+  @Test
+  void aVisitThatMovedIsSaidByThePageAndByDue() throws IOException {
+    handOver();
+    assertFalse(page(JOB).text().contains("that has moved"));
+    LocalDate asked = told(JOB);
+    days(11, 24, 5);
+    press();
+    assertTrue(
+        page(JOB).text().matches(".*Come in for a look, .*We had said .*: that has moved.*"));
+    assertEquals(Exit.OK, run("due", "--shop", shop, "--at", "2026-11-25T08:00-08:00"));
+    String visits = said.substring(said.indexOf("The visit has moved to another day:"));
+    assertTrue(
+        visits.matches("(?s).*visit  Q-3101 +Mara +Come in for a look\\R    we said .*"), said);
+    assertTrue(visits.contains("now from "), said);
+    run("due", "--shop", shop, "--at", asked.plusDays(1) + "T08:00-08:00");
+    assertFalse(said.contains("visit  Q-3101"), "both days are over: " + said);
+  }
+
+  /** The day for which the shop asked when it handed over a job's card. */
+  private LocalDate told(String job) throws IOException {
+    return Files.readAllLines(shop.resolve("printed-dates.csv")).stream()
+        .filter(l -> l.startsWith(job + ",,visit,"))
+        .map(l -> LocalDate.parse(l.split(",")[3]))
+        .reduce((a, b) -> b)
+        .orElseThrow();
   }
 
   private static List<String> uids(String calendar) {
@@ -142,7 +183,7 @@ class ObservedWeatherTest {
   void inTheLanguageOfTheJob() throws IOException {
     Path job = shop.resolve("jobs/" + JOB + ".yaml");
     Files.writeString(job, Files.readString(job) + "language: es\n");
-    press();
+    handOver();
     week(-6, -9);
     press();
     String first = page(JOB).selectFirst("main").child(0).text();
@@ -152,7 +193,7 @@ class ObservedWeatherTest {
 
   @Test
   void dueListsWhomToCallTheEarliestPromiseFirst() throws IOException {
-    press();
+    handOver();
     week(-6, -9);
     press();
     assertEquals(Exit.OK, run("due", "--shop", shop, "--at", "2026-11-25T08:00-08:00"));
@@ -169,7 +210,15 @@ class ObservedWeatherTest {
     run("check", "--shop", shop, "--at", "2027-11-25T08:00-08:00");
     assertFalse(said.contains("To call"), said);
     assertEquals(Exit.USAGE, run("due", "--shop", shop, "--at", "tomorrow"));
-    assertTrue(said.contains("is not a time like 2026-11-25T14:30-08:00"), said);
+    assertTrue(said.contains("--at is not a time: tomorrow"), said);
+    assertEquals(Exit.USAGE, run("check", "--shop", shop, "--at", "12/2/26"));
+    assertTrue(said.contains("2026-12-02 or 2026-02-12: write the one you mean."), said);
+    run("due", "--shop", shop, "--at", "2026-11-25T08:00-08:00");
+    String full = said;
+    for (String form : List.of("2026-11-25", "2026-11-25T08:00", "2026-11-25T16:00Z")) {
+      run("due", "--shop", shop, "--at", form);
+      assertEquals(full, said, form);
+    }
   }
 
   /**
@@ -178,7 +227,7 @@ class ObservedWeatherTest {
    */
   @Test
   void pressingAgainChangesNothing() throws IOException {
-    press();
+    handOver();
     for (double air : new double[] {16, -6}) {
       week(air, -9);
       press();
@@ -193,35 +242,53 @@ class ObservedWeatherTest {
 
   @Test
   void rowsOfPrintedDatesAreAddedAndNeverChanged() throws IOException {
-    press();
+    handOver();
     String first = Files.readString(shop.resolve("printed-dates.csv"));
     assertTrue(first.startsWith("job,hold,state,date,printed\n"), first);
     assertTrue(first.contains(JOB + ",windows-up,safe-by,"), first);
     week(-6, -9);
-    press();
+    handOver();
     String second = Files.readString(shop.resolve("printed-dates.csv"));
     assertTrue(second.startsWith(first) && second.length() > first.length(), second);
     assertFalse(Typed.contents(out).keySet().stream().anyMatch(n -> n.contains("printed")));
   }
 
   @Test
-  void aCardMadeByItselfCountsAsPrinted() throws IOException {
+  void aCardThatWasMadeCountsAsPrintedWithTheVisit() throws IOException {
     run("card", JOB, "--shop", shop, "--out", temp.resolve("card.pdf"));
     String printed = Files.readString(shop.resolve("printed-dates.csv"), StandardCharsets.UTF_8);
-    assertEquals(3, printed.lines().count(), "a header and the two dates of one card");
+    assertEquals(4, printed.lines().count(), "a header, the two dates of one card, the visit");
     week(-6, -9);
     press();
     assertTrue(page(JOB).selectFirst("main").child(0).text().startsWith("The card says "));
   }
 
+  /** What a press made was given to nobody, so nobody is told that it was wrong. */
+  @Test
+  void onlyWhatWasHandedOverCountsAsPrinted() throws IOException {
+    clock = at("2026-11-24T12:00-08:00");
+    assertEquals(Exit.OK, press(), () -> said);
+    assertTrue(Files.exists(out.resolve("office/cards.pdf")), "its pickup is to come");
+    assertTrue(said.contains("card JOB --shop "), "how to print one: " + said);
+    assertFalse(Files.exists(shop.resolve("printed-dates.csv")));
+    clock = at("2026-12-05T18:00-08:00");
+    week(-6, -9);
+    assertEquals(Exit.OK, press(), () -> said);
+    assertFalse(Files.exists(shop.resolve("printed-dates.csv")));
+    assertTrue(page(JOB).select("main > .card").isEmpty());
+    run("due", "--shop", shop, "--at", "2026-11-25T08:00-08:00");
+    assertTrue(said.contains("Nobody to call: no card was made yet"), said);
+  }
+
   /** Q-3108 is picked up on November 18, 2026, at 16:00, with a coating over fresh film. */
   @Test
   void theCardAndTheFirstAnswerAreOfWhatIsStillAheadAtPickup() throws IOException {
+    run("card", "Q-3108", "--shop", shop, "--out", temp.resolve("c.pdf"));
     press();
     OffsetDateTime pickup = OffsetDateTime.parse("2026-11-18T16:00-08:00");
     List<String> printed =
         Files.readAllLines(shop.resolve("printed-dates.csv")).stream()
-            .filter(l -> l.startsWith("Q-3108,"))
+            .filter(l -> l.startsWith("Q-3108,") && !l.contains(",visit,"))
             .toList();
     assertEquals(2, printed.size(), printed::toString);
     for (String row : printed) {

@@ -115,9 +115,20 @@ final class OfficeCommandsTest {
 
   @Test
   void visitsAndCallersFollowTheDay() throws IOException {
-    String before = paper("2026-12-10T08:00-08:00");
-    contains(before, "Within seven days", "Wed, Dec 16\nQ-3108 Ana", "Who may call");
-    contains(paper("2026-12-24T08:00-08:00"), "Day is past\n", "Q-3108 Ana");
+    String before = paper("2026-12-22T08:00-08:00");
+    contains(before, "Within seven days", "Tue, Dec 29\nQ-3108 Ana", "Who may call");
+    contains(paper("2027-01-05T08:00-08:00"), "Day is past\n", "Q-3108 Ana");
+  }
+
+  @Test
+  void whoHasComeIsNotOverdue() throws IOException {
+    Files.writeString(shop.resolve("visits.csv"), "job,day,result\nQ-3108,2026-12-18,fine\n");
+    Path file = temp.resolve("seen.html");
+    Clock clock = Clock.fixed(Instant.parse("2026-12-24T16:00:00Z"), ZoneOffset.UTC);
+    assertEquals(Exit.OK, run(clock, "due", "--shop", shop, "--out", file), () -> said);
+    String paper = Files.readString(file);
+    String visits = paper.substring(paper.indexOf("Visits due"), paper.indexOf("Who may call"));
+    assertFalse(visits.contains("Q-3108"), visits);
   }
 
   @Test
@@ -139,7 +150,7 @@ final class OfficeCommandsTest {
             + "Q-3101,windows-up,safe-by,2026-11-26T14:00-08:00,2026-11-24\n");
     String paper = paper("2026-11-24T08:00-08:00");
     contains(paper, "The card says Thursday, November 26, 2 PM for “Windows stay up”.");
-    contains(paper, "Wait until Wednesday, December 2, 8 AM");
+    contains(paper, "Wait until Wednesday, December 2, 10 AM");
   }
 
   @Test
@@ -225,7 +236,7 @@ final class OfficeCommandsTest {
   void questionsAreToldForADay() {
     assertEquals(Exit.OK, run("questions", "--shop", shop, "--day", "2026-11-25"), () -> said);
     contains(said, "Who may call on 2026-11-25", "Q-3113  Hemi", "I lowered a window too early.");
-    contains(said, "left out; --all tells them", "until Friday, November 27, 6 PM");
+    contains(said, "left out; --all tells them", "until Thursday, November 26, 10 AM");
     int brief = said.length();
     assertEquals(Exit.OK, run("questions", "--shop", shop, "--day", "2026-11-25", "--all"));
     assertTrue(said.length() > 2 * brief, said);
@@ -233,7 +244,12 @@ final class OfficeCommandsTest {
     assertEquals(Exit.OK, run("questions", "--shop", shop, "--day", "2026-11-26"));
     assertTrue(said.startsWith("The shop is closed on 2026-11-26."), said);
     assertEquals(Exit.USAGE, run("questions", "--shop", shop, "--day", "tomorrow"));
-    assertTrue(said.contains("\"tomorrow\" is not a day like 2026-11-25"), said);
+    contains(said, "--day is not a time: tomorrow", "It takes a day such as 2026-12-02");
+    String day = "Who may call on 2026-11-25";
+    for (String form : List.of("2026-11-25T09:00", "2026-11-26T07:30Z", "2026-11-25")) {
+      assertEquals(Exit.OK, run("questions", "--shop", shop, "--day", form), form);
+      contains(said, day);
+    }
     Clock clock = Clock.fixed(Instant.parse("2026-11-26T07:30:00Z"), ZoneOffset.UTC);
     run(clock, "questions", "--shop", shop);
     assertTrue(said.contains("Who may call on 2026-11-25"), "by the shop's clock: " + said);

@@ -37,6 +37,42 @@ class PlacesCommandTest {
     says(" +\\[1\\] .*from memory.*");
   }
 
+  /** Any part of a name, several words, without regard to capitals and accents. */
+  @ParameterizedTest
+  @CsvSource({
+    "seatt, seattle",
+    "PORTLAND maine, portland-maine",
+    "maine land, portland-maine",
+    "ZÜRICH, zurich",
+    "switzer, zurich",
+  })
+  void findsPlacesByName(String typed, String id) {
+    assertEquals(Exit.OK, run((Object[]) ("places " + typed).split(" ")), said);
+    says("[0-9]+ of [0-9]+ built-in places:");
+    says(" +" + id + " .*");
+    assertFalse(said.contains("accra"), said);
+    assertEquals(Exit.OK, run("places", typed), said);
+    says(" +" + id + " .*");
+  }
+
+  @Test
+  void saysWhatToDoWhereNoPlaceHasTheName() throws IOException {
+    assertEquals(Exit.USAGE, run("places", "seatel"));
+    says("No place is called seatel; did you mean seattle \\(Seattle, Washington\\)\\?");
+    says(".*places near LAT LON --height M.*");
+    assertEquals(Exit.USAGE, run("places", "xyzzyplugh"));
+    says("No place is called xyzzyplugh");
+    Files.createDirectories(dir.resolve("content/places"));
+    Files.writeString(
+        dir.resolve("content/places/mill.yaml"),
+        "name: Mill Creek\nlatitude: 47.86\nlongitude: -122.2\nheight: 110\n"
+            + "zone: America/Los_Angeles\n");
+    assertEquals(Exit.OK, run("places", "creek", "--shop", dir), said);
+    says("1 place of the shop's own:");
+    says(" +mill +Mill Creek +- .*");
+    says("0 of [0-9]+ built-in places:");
+  }
+
   @Test
   void showsTheNearestPlacesWithTheCorrectionForHeight() {
     assertEquals(Exit.OK, run("places", "near", "47.86", "-122.20", "--height", "1053"), said);

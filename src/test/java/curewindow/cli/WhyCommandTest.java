@@ -21,7 +21,7 @@ class WhyCommandTest {
 
   private static final Pattern SUM =
       Pattern.compile("([0-9.]+) reference hours at ([0-9.]+) an hour = ([0-9.]+) real hours");
-  private static final Pattern SAFE = Pattern.compile("(?:safe by|come in by) (.*)");
+  private static final Pattern SAFE = Pattern.compile("(?m)^  safe by (.*)");
 
   private String said = "";
 
@@ -135,9 +135,11 @@ class WhyCommandTest {
         "--parking|a,b,c|one each for day and night",
         "--place|seatle|did you mean seattle?",
         "--finished|yesterday|write it as 2026-11-25T14:30",
-        "--finished|2026-02-30T10:00|write it as 2026-11-25T14:30",
+        "--finished|2026-02-30T10:00|check the month, the day",
+        "--finished|2026-12-02|add the hour: 2026-12-02T14:30",
+        "--finished|02/12/2026 17:00|2026-12-02T17:00 or 2026-02-12T17:00: write the one you mean",
         "--finished|1999-12-01T10:00|2000 to 2099",
-        "--finished|2026-03-08T02:30|skip that time",
+        "--finished|2026-03-08T02:30|skip from 2026-03-08T02:00",
         "--finished|2026-11-01T01:30|happens twice",
         "--pickup|2026-11-24T10:00|before the work is finished",
       })

@@ -26,8 +26,8 @@ class ClimatesTest {
   /**
    * Every built-in place's years give back the normals they were made from, on the mean.
    * Tolerances: hours are means over the hour, so the extremes lie up to 2 % of the daily range
-   * inside; the sun is off by up to 1 % where the usual sky is nearly the clearest there is, as in
-   * Lhasa in winter, and says nothing in months with next to none.
+   * inside; the sun is off by up to 1.5 % where the usual sky is nearly the clearest there is, as
+   * in Lhasa in winter, and says nothing in months with next to none.
    */
   @ParameterizedTest
   @MethodSource("places")
@@ -47,7 +47,7 @@ class ClimatesTest {
       assertEquals(normals.dailyMin(), low[m], 0.1 + 0.02 * range, where);
       assertEquals(normals.dailyMax(), high[m], 0.1 + 0.02 * range, where);
       assertEquals(
-          normals.sun(), sun[m], normals.sun() < 0.25 ? 0.25 : 0.01 * normals.sun(), where);
+          normals.sun(), sun[m], normals.sun() < 0.25 ? 0.25 : 0.015 * normals.sun(), where);
     }
   }
 

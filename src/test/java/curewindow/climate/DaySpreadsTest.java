@@ -139,23 +139,28 @@ class DaySpreadsTest {
    */
   @Test
   void weatherHangsTogether() {
-    Weathers chicago = Climates.weathers(Places.builtIn().get("chicago"));
+    Weathers chicago = daysOnly("chicago");
     assertTrue(correlation(chicago, JANUARY, "air", "sun") < -0.1);
     assertTrue(correlation(chicago, JULY, "air", "sun") > 0.1);
     assertTrue(correlation(chicago, JANUARY, "air", "dew") > 0.8);
     assertTrue(correlation(chicago, JULY, "dew", "sun") < -0.1);
     assertTrue(correlation(chicago, JULY, "sun", "range") > 0.6);
-    Weathers phoenix = Climates.weathers(Places.builtIn().get("phoenix"));
+    Weathers phoenix = daysOnly("phoenix");
     assertTrue(Math.abs(correlation(phoenix, JULY, "air", "dew")) < 0.5);
   }
 
   /** The southern hemisphere has its winter in July. */
   @Test
   void weatherHangsTogetherInTheSouth() {
-    Weathers melbourne = Climates.weathers(Places.builtIn().get("melbourne"));
+    Weathers melbourne = daysOnly("melbourne");
     double winter = correlation(melbourne, JULY, "air", "sun");
     double summer = correlation(melbourne, JANUARY, "air", "sun");
     assertTrue(winter < summer - 0.3, winter + " and " + summer);
+  }
+
+  /** The weathers of a place whose normals are sure, so that years differ by their days alone. */
+  private static Weathers daysOnly(String id) {
+    return Climates.weathers(Places.builtIn().get(id).doubted(Doubt.NONE));
   }
 
   /** Means stay with the normals: sun and dew point are not lost at their limits. */
@@ -174,8 +179,8 @@ class DaySpreadsTest {
       MonthNormals normals = place.normals().get(m);
       double sunny = normals.sun() < 0.25 ? 0.12 : 0.002 + 0.001 * normals.sun();
       assertEquals(normals.sun(), MonthCurve.means(sun)[m], sunny, id + " sun " + m);
-      // Where the air is nearly saturated, moist days cannot be moister than their air.
-      assertEquals(normals.dewPoint(), MonthCurve.means(dew)[m], 0.5, id + " dew " + m);
+      // Where the air is nearly saturated, moist days and years cannot be moister than their air.
+      assertEquals(normals.dewPoint(), MonthCurve.means(dew)[m], 0.6, id + " dew " + m);
     }
   }
 

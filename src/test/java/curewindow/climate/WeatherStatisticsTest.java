@@ -106,7 +106,8 @@ class WeatherStatisticsTest {
 
   private static Place place(Optional<FileWeather> weather) {
     List<MonthNormals> normals = Collections.nCopies(12, new MonthNormals(6, 14, -20, 2));
-    return new Place("x", "X", 40, 0, 0, ZoneOffset.UTC, normals, "made up", weather);
+    return new Place(
+        "x", "X", 40, 0, 0, ZoneOffset.UTC, normals, "made up", weather, Doubt.OF_FILE);
   }
 
   @Test

@@ -85,7 +85,10 @@ final class Cases {
 
   static CureCase job(
       Place place, ParkingPlan parking, Bay bay, Instant pickup, CureItem... items) {
-    return new CureCase(List.of(items), pickup, parking, PaintTone.MID, place, bay, 50_000);
+    Instant in =
+        Arrays.stream(items).map(CureItem::finished).min(Instant::compareTo).orElse(pickup);
+    Stay stay = new Stay(in.isBefore(pickup) ? in : pickup, pickup);
+    return new CureCase(List.of(items), List.of(stay), parking, PaintTone.MID, place, bay, 50_000);
   }
 
   /** An instant by the clocks of a place. */

@@ -1,7 +1,9 @@
 package curewindow.cure;
 
 import curewindow.climate.Climates;
+import curewindow.climate.Doubt;
 import curewindow.climate.Place;
+import curewindow.climate.Places;
 import curewindow.climate.Weathers;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -12,12 +14,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.Function;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
  * Judges the promises on real hourly years. Truth is when the model's equations say that a need is
- * met on the file's own hours; the promise is made from the file's monthly normals alone. Starts
+ * met on the file's own hours; the promise is made from what a shop may know of the site. Starts
  * every three days of a year, work finished at 14:00 and the car parked at once, so that no bay
  * helps.
  */
@@ -33,12 +35,40 @@ final class CureJudge {
           StartingHolds.FILM_POCKETS,
           StartingHolds.COATING_WASH);
 
+  /** What promises are made from. */
+  enum Known {
+    /** The file's monthly normals alone, as of a station near by. */
+    OWN_NORMALS("the site's own normals"),
+
+    /** A built-in place within 50 km, as a shop names it that has nothing else. */
+    BUILT_IN("the nearest built-in place within 50 km");
+
+    private final String words;
+
+    Known(String words) {
+      this.words = words;
+    }
+
+    /** The place that a shop at a site uses, if there is one. */
+    Optional<Place> of(Place site) {
+      if (this == OWN_NORMALS) {
+        return Optional.of(site);
+      }
+      return Optional.of(Places.nearest(site.latitude(), site.longitude()))
+          .filter(near -> near.distanceKm() <= Doubt.NEAR_KM)
+          .map(Places.Near::place);
+    }
+  }
+
   /** Where the car stands: what the model treats most differently, and a change twice a day. */
   static final List<ParkingPlan> PLANS =
       List.of(
           new ParkingPlan(Parking.OUTSIDE, Parking.OUTSIDE),
           new ParkingPlan(Parking.GARAGE, Parking.GARAGE),
           new ParkingPlan(Parking.OUTSIDE, Parking.GARAGE));
+
+  /** Of the northern half of the globe, where the sites lie. */
+  private static final List<String> SEASONS = List.of("winter", "spring", "summer", "autumn");
 
   /** The days of the year on which starts are made. */
   private static final int DAYS = 360;
@@ -99,20 +129,23 @@ final class CureJudge {
   }
 
   /**
-   * Judges all holds at the sites of some files.
+   * Judges all holds at the sites of some files, as far as something is known of them.
    *
    * @param zips the files
-   * @param promised gives the weathers that promises are made from
+   * @param known what promises are made from
    * @param parking where the car stands, day and night
    * @param every days from start to start
    */
-  static List<Verdict> judge(
-      List<Path> zips, Function<Place, Weathers> promised, ParkingPlan parking, int every)
+  static List<Verdict> judge(List<Path> zips, Known known, ParkingPlan parking, int every)
       throws IOException {
     List<Verdict> verdicts = new ArrayList<>();
     for (Path zip : zips) {
       EpwYear year = EpwYear.read(zip);
-      Weathers promise = promised.apply(year.place());
+      Optional<Place> place = known.of(year.place());
+      if (place.isEmpty()) {
+        continue;
+      }
+      Weathers promise = Climates.weathers(place.get());
       Weathers truth = new Weathers(promise.standardOffset(), List.of(year.hours()));
       for (StartingHolds hold : HOLDS) {
         verdicts.add(verdict(year.place(), new Asked(hold, parking, every), promise, truth));
@@ -142,7 +175,7 @@ final class CureJudge {
     return new Verdict(place.name(), asked.hold(), trueHours, promisedHours, likelyHours);
   }
 
-  /** Look-bys are opened up, as the model is to be judged and not they. */
+  /** Limits are opened up, as the model is to be judged and not they. */
   private static CureCase job(Place place, StartingHolds hold, ParkingPlan parking, Instant start) {
     HoldRule rule = hold.rule();
     HoldRule open = new HoldRule(rule.hold(), rule.kind(), rule.need(), rule.floorHours(), 12_000);
@@ -162,17 +195,11 @@ final class CureJudge {
     return truths[(int) Math.min(truths.length - 1, Math.ceil(kept * truths.length))];
   }
 
-  /** Prints the verdicts for each of the plans. */
-  public static void main(String[] arguments) throws IOException {
-    for (ParkingPlan parking : PLANS) {
-      print(parking, judge(files(), Climates::weathers, parking, 3));
-    }
-  }
-
   /** Prints verdicts: per site and hold, per hold with the fixed wait beside it, and the mean. */
-  static void print(ParkingPlan parking, List<Verdict> verdicts) {
+  static void print(Known known, ParkingPlan parking, List<Verdict> verdicts) {
     System.out.printf(
-        "%nParked %s by day, %s by night%n", parking.day().id(), parking.night().id());
+        "%nFrom %s; parked %s by day, %s by night%n",
+        known.words, parking.day().id(), parking.night().id());
     for (Verdict v : verdicts) {
       System.out.printf(
           Locale.ROOT,
@@ -185,6 +212,7 @@ final class CureJudge {
           100 * v.early());
     }
     HOLDS.forEach(hold -> printMean(hold, verdicts));
+    printAtTheLimit(verdicts);
     System.out.printf(
         Locale.ROOT,
         "  mean of all: kept %.1f %%, least %.1f %%, wait %.3f, within 1.25: %.1f %%%n",
@@ -206,5 +234,25 @@ final class CureJudge {
         of.stream().mapToDouble(v -> v.ratio(0)).average().orElseThrow(),
         fixed / 24,
         of.stream().mapToDouble(v -> v.ratio(fixed)).average().orElseThrow());
+  }
+
+  /** The judge opens the limits up; so beside it, how many of the promises they would cut off. */
+  private static void printAtTheLimit(List<Verdict> verdicts) {
+    double[] beyond = new double[SEASONS.size()];
+    double[] all = new double[SEASONS.size()];
+    for (Verdict v : verdicts) {
+      double limit = v.hold().rule().limitHours();
+      for (int i = 0; i < v.promises().length; i++) {
+        // The first start is on January 2, so a start's month is 12 times its share of the year.
+        int season = (12 * i / v.promises().length + 1) / 3 % SEASONS.size();
+        beyond[season] += v.promises()[i] > limit ? 1 : 0;
+        all[season]++;
+      }
+    }
+    System.out.print("  ends at the limit:");
+    for (int i = 0; i < all.length; i++) {
+      System.out.printf(Locale.ROOT, " %s %.1f %%", SEASONS.get(i), 100 * beyond[i] / all[i]);
+    }
+    System.out.println();
   }
 }

@@ -80,7 +80,7 @@ class CureValuesTest {
         () ->
             new CureCase(
                 List.of(),
-                NOON,
+                List.of(new Stay(NOON, NOON)),
                 Cases.OUTSIDE,
                 PaintTone.MID,
                 Cases.place("UTC"),

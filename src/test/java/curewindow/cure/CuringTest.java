@@ -21,6 +21,7 @@ class CuringTest {
 
   private static final Place CHICAGO = Cases.place("America/Chicago");
   private static final Instant NOON = Cases.at(CHICAGO, "2026-01-15T12:00");
+  private static final List<Stay> STAY = List.of(new Stay(NOON, NOON));
   private static final HoldRule WASH = Cases.rule("wash", Map.of(Driver.BOND, 48.0), 24, 336);
   private static final HoldRule DRY = Cases.rule("haze", Map.of(Driver.DRY_OUT, 100.0), 72, 400);
 
@@ -394,10 +395,10 @@ class CuringTest {
     CureItem hood = Cases.item(0, Exposure.OUTSIDE_UP, NOON, WASH);
     CureCase dark =
         new CureCase(
-            List.of(hood), NOON, Cases.OUTSIDE, PaintTone.DARK, CHICAGO, new Bay(23, 50), 50_000);
+            List.of(hood), STAY, Cases.OUTSIDE, PaintTone.DARK, CHICAGO, new Bay(23, 50), 50_000);
     CureCase light =
         new CureCase(
-            List.of(hood), NOON, Cases.OUTSIDE, PaintTone.LIGHT, CHICAGO, new Bay(23, 50), 50_000);
+            List.of(hood), STAY, Cases.OUTSIDE, PaintTone.LIGHT, CHICAGO, new Bay(23, 50), 50_000);
     Release soon = only(curing.timeline(dark));
     assertTrue(soon.likely().isBefore(only(curing.timeline(light)).likely()));
     assertEquals(10 + 0.052 * 300 - 3.9, soon.because().meanFilm(), 1e-6);
@@ -463,7 +464,7 @@ class CuringTest {
     CureItem item = Cases.item(2, Exposure.OUTSIDE_SIDE, NOON.plusSeconds(1), WASH);
     String message =
         assertThrows(IllegalArgumentException.class, () -> run(steady(5), NOON, item)).getMessage();
-    assertTrue(message.contains("item 2 on spot-2") && message.contains("after the pickup"));
+    assertTrue(message.contains("item 2 on spot-2") && message.contains("not in the shop"));
   }
 
   @Test

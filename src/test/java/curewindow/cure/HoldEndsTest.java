@@ -52,48 +52,69 @@ class HoldEndsTest {
           Exposure.values()[random.nextInt(4)], need, floor, lookBy, Math.max(0, finished));
     }
 
+    Need notBefore(double in) {
+      return new Need(exposure, need, floor, lookBy, Math.max(in, finished));
+    }
+
     CureItem item(int number) {
-      Instant at = Instant.ofEpochSecond(FIRST + (long) (3600 * finished));
+      Instant at = at(finished);
       HoldRule rule = new HoldRule("hold", HoldKind.HOLD, need, floor, lookBy);
       return new CureItem(number, "spot", exposure, 1, at, List.of(rule));
     }
   }
 
-  private record Fitted(double pickup, List<Need> needs) {
+  /** Work of one stay, or of two; hours from the start of 2027. */
+  private record Fitted(double pickup, double away, double again, List<Need> needs) {
 
     static Fitted draw(SplittableRandom random) {
       double pickup = random.nextInt(3 * 8760) + random.nextInt(2) * random.nextDouble();
+      double away = random.nextInt(2) * random.nextDouble(1, 900);
+      double again = random.nextDouble(72);
       List<Need> needs = new ArrayList<>();
       int items = 1 + random.nextInt(3);
       for (int i = 0; i < items; i++) {
-        needs.add(Need.draw(random, pickup));
+        boolean second = away > 0 && random.nextBoolean();
+        Need need = Need.draw(random, second ? pickup + away + again : pickup);
+        needs.add(second ? need.notBefore(pickup + away) : need);
       }
-      return new Fitted(pickup, needs);
+      return new Fitted(pickup, away, again, needs);
     }
+
+    List<Stay> stays() {
+      Stay first = new Stay(at(0).minusSeconds(1), at(pickup));
+      return away == 0
+          ? List.of(first)
+          : List.of(first, new Stay(at(pickup + away), at(pickup + away + again)));
+    }
+  }
+
+  private static Instant at(double hours) {
+    return Instant.ofEpochSecond(FIRST + (long) (3600 * hours));
   }
 
   @TestFactory
   Stream<DynamicTest> equalsSortedEndsOfAllWeathers() {
-    return Trials.of(800, Fitted::draw, HoldEndsTest::check);
+    return Trials.of(1200, Fitted::draw, HoldEndsTest::check);
   }
 
   private static void check(Fitted fitted) {
-    Instant pickup = Instant.ofEpochSecond(FIRST + (long) (3600 * fitted.pickup()));
     CureItem[] items =
         IntStream.range(0, fitted.needs().size())
             .mapToObj(i -> fitted.needs().get(i).item(i))
             .toArray(CureItem[]::new);
     CureCase job =
-        Cases.job(
-            PLACE,
+        new CureCase(
+            List.of(items),
+            fitted.stays(),
             new ParkingPlan(Parking.OUTSIDE, Parking.GARAGE),
+            PaintTone.MID,
+            PLACE,
             new Bay(18, 60),
-            pickup,
-            items);
-    long left = pickup.getEpochSecond() + STANDARD.getTotalSeconds();
+            50_000);
+    Stays stays = Stays.of(job.stays(), STANDARD);
     List<Claim> claims =
-        Arrays.stream(items).map(i -> Claim.of(i, i.rules().get(0), left, STANDARD)).toList();
-    JobDoses doses = new JobDoses(job, SITE, left);
+        Arrays.stream(items).map(i -> Claim.of(i, i.rules().get(0), stays, STANDARD)).toList();
+    JobDoses doses = new JobDoses(job, SITE, stays);
     HoldEnds ends = new HoldEnds(doses, claims, MEMBERS, SITE.ninth());
     long[] sorted = IntStream.range(0, MEMBERS).mapToLong(m -> end(doses, claims, m)).toArray();
     Arrays.sort(sorted);
@@ -158,8 +179,13 @@ class HoldEndsTest {
               .mapToDouble(m -> share(doses, claims, m, found.at()))
               .toArray();
       double shown = shares[found.member()];
-      Arrays.sort(shares);
-      assertEquals(shares[MEMBERS - number], shown, 1e-9);
+      double[] sorted = shares.clone();
+      Arrays.sort(sorted);
+      double expected = sorted[MEMBERS - number];
+      boolean endsThen =
+          IntStream.range(0, MEMBERS)
+              .anyMatch(m -> shares[m] == expected && end(doses, claims, m) == found.at());
+      assertTrue(!endsThen || Math.abs(expected - shown) < 1e-9, "in the order of shares");
     }
   }
 

@@ -183,8 +183,8 @@ final class CardPressTest {
               "Rear defroster off",
               "DEC 19",
               "10 AM",
-              "In danger, lower them.",
-              "Can't see out? Switch it on.",
+              "In danger, open windows.",
+              "Can't see? Defroster on.",
               "care.example/C/",
               "(503) 555-0142")) {
         assertTrue(text.contains(part), () -> part + " is not in: " + text);

@@ -31,6 +31,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Every handout, read back from its PDF. */
 final class HandoutPressTest {
@@ -92,6 +93,21 @@ final class HandoutPressTest {
         }
       }
     }
+  }
+
+  /** No text, spaces, a sign that no font has, vowel signs alone, and marks that are not seen. */
+  @ParameterizedTest
+  @ValueSource(strings = {"", "\u00A0", "\u4E2D", "\u064E\u0670", "\u200B", "\u200F"})
+  void aCarWithoutPrintableWordsIsNoTrouble(String car) {
+    for (Handout kind : Handout.values()) {
+      HandoutPress press =
+          HandoutPress.read(new ShopFiles(Path.of("no-such-shop")), kind, problems).orElseThrow();
+      for (String language : List.of("en", "ar")) {
+        List<JobView> views = List.of(SampleJobs.longest(language).firstName("").car(car).view());
+        assertTrue(press.print(views, SheetPaper.NONE, problems).isPresent(), kind + language);
+      }
+    }
+    assertFalse(problems.hasErrors());
   }
 
   private static void fits(TextPosition letter, PaperFormat format) {

@@ -76,6 +76,15 @@ final class OfficePaperTest {
     return text.replace('\u00A0', ' ');
   }
 
+  /** No text, a sign that no font has, and a vowel sign, which is not printed. */
+  @ParameterizedTest
+  @ValueSource(strings = {"", "\u4E2D", "\u064E"})
+  void anArabicShopHasItsPaperThoughNothingOfACarCanBePrinted(String car) {
+    OfficeJobs jobs = jobs(usual().language("ar").firstName(car).car(car).view());
+    assertTrue(pdf(jobs, day(jobs, PICKUP)).length > 0);
+    assertFalse(problems.hasErrors());
+  }
+
   @Test
   void aPickupHasItsTimeNameCarWorkParkingHandoutAndDates() throws Exception {
     OfficeJobs jobs = jobs(usual().view());

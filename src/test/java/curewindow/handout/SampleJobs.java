@@ -10,6 +10,7 @@ import curewindow.cure.PaintTone;
 import curewindow.cure.Parking;
 import curewindow.cure.ParkingPlan;
 import curewindow.cure.Release;
+import curewindow.cure.Stay;
 import curewindow.cure.Timeline;
 import curewindow.page.JobView;
 import curewindow.problem.Where;
@@ -209,7 +210,7 @@ public final class SampleJobs {
             Set.of()),
         "portland",
         new ParkingPlan(Parking.OUTSIDE, Parking.OUTSIDE),
-        pickup,
+        List.of(new Stay(pickup.minusSeconds(3600), pickup)),
         List.of(
             new FittedItem(
                 "tint",
@@ -219,6 +220,7 @@ public final class SampleJobs {
                 OptionalDouble.of(33),
                 Optional.of("B-77"),
                 OptionalInt.of(5))),
+        List.of(),
         List.of(),
         Where.file("jobs/H-1042.yaml"));
   }

@@ -8,9 +8,13 @@ import curewindow.page.CarDrawing.Kind;
 import curewindow.page.CarDrawing.Part;
 import curewindow.page.CarDrawing.Point;
 import curewindow.shop.BodyType;
+import curewindow.shop.ShopFiles;
+import curewindow.shop.ShopFolder;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -39,6 +43,18 @@ class CarPictureTest {
       case 'a' -> 7;
       default -> throw new AssertionError("command " + command);
     };
+  }
+
+  /** What the catalogue says a body lacks is what its drawing lacks. */
+  @ParameterizedTest
+  @EnumSource(BodyType.class)
+  void everyBodyIsDrawnWithTheSpotsItHas(BodyType body) {
+    var spots =
+        ShopFolder.read(new ShopFiles(Path.of("no-such-shop")), Instant.EPOCH).catalogue().spots();
+    CarDrawing drawing = CarDrawing.of(body);
+    spots.forEach(
+        (id, spot) ->
+            assertEquals(spot.notOn().contains(body), drawing.spot(id).isEmpty(), body + " " + id));
   }
 
   /** The points that a path goes through. */

@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.problem.Problems;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
@@ -18,7 +20,7 @@ class CardNotesTest {
   }
 
   private static Document page(Demo demo, PrintedDate... dates) {
-    JobView view = demo.view().withPrinted(List.of(dates));
+    JobView view = demo.view().withPrinted(new Printed(List.of(dates), Optional.empty()));
     Document page = Jsoup.parse(Demo.PAGES.customer(view, new Problems()).orElseThrow());
     page.select("[hidden]").remove();
     return page;
@@ -92,6 +94,20 @@ class CardNotesTest {
     assertTrue(
         plain(page.selectFirst("main").child(0).text())
             .endsWith("please wait until Friday, December 4, 2 PM."));
+  }
+
+  /** The visit of {@link Demo#tint} is asked for from Monday, January 4, on. */
+  @Test
+  void aVisitThatMovedIsSaidBesideTheInvitation() {
+    for (String day : List.of("2027-01-02", "2027-01-08", "2027-01-04")) {
+      JobView view =
+          Demo.tint().view().withPrinted(new Printed(List.of(), Optional.of(LocalDate.parse(day))));
+      String page =
+          plain(Jsoup.parse(Demo.PAGES.customer(view, new Problems()).orElseThrow()).text());
+      assertTrue(page.contains("any day from Mon, Jan 4."), page);
+      String moved = "We had said " + (day.endsWith("02") ? "Sat, Jan 2" : "Fri, Jan 8");
+      assertEquals(!day.endsWith("04"), page.contains(moved + ": that has moved."), page);
+    }
   }
 
   @Test

@@ -146,19 +146,21 @@ class CustomerPageTest {
     assertTrue(plain(row.text()).contains("Fri, Dec 4 2 PM all set about December 22"), row::text);
     assertEquals("go gently", row.select(".state[hidden]").text());
     assertEquals(
-        "In danger, lower them. In this weather the film is only about 60% set by then."
+        "In danger, open windows. In this weather it is only about 60% set by then."
             + " Roll the windows slowly, and no more than you must, until about December 22.",
         plain(page.select("[data-answer=windows-up] .more").text()));
     assertTrue(
         plain(page.select(".freed").text())
-            .contains("You can roll the windows down. Gently, until about December 22."));
+            .contains(
+                "Roll the windows slowly, and no more than you must, until about December 22."));
   }
 
   @Test
   void theVisitIsAnInvitationForADay() {
     Demo demo = Demo.tint();
     assertEquals(
-        "Come in for a look, any day from Mon, Jan 4. We are open 8 AM to 6 PM.",
+        "Come in for a look, any open day from Mon, Jan 4: Monday to Friday, 8 AM to 6 PM;"
+            + " Saturday, 9 AM to 1:30 PM.",
         plain(page(demo).select(".then .note").text()));
     demo.visit = Optional.of(new Visit(LocalDate.of(2027, 1, 4), List.of("tint"), true));
     assertTrue(page(demo).select(".then .note").text().contains("send us a photo"));

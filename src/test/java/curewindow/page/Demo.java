@@ -10,6 +10,7 @@ import curewindow.cure.PaintTone;
 import curewindow.cure.Parking;
 import curewindow.cure.ParkingPlan;
 import curewindow.cure.Release;
+import curewindow.cure.Stay;
 import curewindow.cure.Timeline;
 import curewindow.guide.GuideLibrary;
 import curewindow.problem.Problems;
@@ -23,6 +24,7 @@ import curewindow.shop.FindingKind;
 import curewindow.shop.FittedItem;
 import curewindow.shop.Job;
 import curewindow.shop.OpenHours;
+import curewindow.shop.PastVisit;
 import curewindow.shop.Service;
 import curewindow.shop.Shop;
 import curewindow.shop.ShopFiles;
@@ -68,6 +70,7 @@ final class Demo {
   String placeName = "Denver, Colorado";
   final List<FittedItem> items = new ArrayList<>();
   final List<Finding> found = new ArrayList<>();
+  List<PastVisit> seen = List.of();
   final List<Release> releases = new ArrayList<>();
 
   static Instant at(String local) {
@@ -150,6 +153,11 @@ final class Demo {
                 : r);
   }
 
+  /** The shop has looked at a hold in the morning of the day after the pickup. */
+  void seenOver(String hold) {
+    releases.replaceAll(r -> r.hold().equals(hold) ? r.overAt(pickup.plusSeconds(16 * 3600)) : r);
+  }
+
   JobView view() {
     Job job =
         new Job(
@@ -159,9 +167,10 @@ final class Demo {
             new Car(OptionalInt.of(2021), body, PaintTone.DARK, Optional.empty(), car, Set.of()),
             "denver",
             new ParkingPlan(Parking.OUTSIDE, Parking.GARAGE),
-            pickup,
+            List.of(new Stay(Instant.EPOCH, pickup)),
             items,
             found,
+            seen,
             Where.file("jobs/J-1042.yaml"));
     return new JobView(
         job,

@@ -20,6 +20,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.zip.GZIPOutputStream;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
@@ -229,7 +230,7 @@ class ParkedTest {
     PrintedDate card =
         new PrintedDate("windows-up", Demo.at("2026-12-04T14:00"), Demo.at("2026-12-04T14:00"))
             .slowed(true);
-    JobView view = outside(Demo.tint()).withPrinted(List.of(card));
+    JobView view = outside(Demo.tint()).withPrinted(new Printed(List.of(card), Optional.empty()));
     String said = plain(Jsoup.parse(html(view)).select("main > .card").text());
     assertEquals(
         "The card says Friday, December 4, 2 PM for “Windows stay up”. Where the car stands now it"
@@ -242,7 +243,7 @@ class ParkedTest {
     PrintedDate card =
         new PrintedDate("windows-up", Demo.at("2026-12-03T14:00"), Demo.at("2026-12-03T14:00"))
             .slowed(true);
-    JobView view = outside(Demo.tint()).withPrinted(List.of(card));
+    JobView view = outside(Demo.tint()).withPrinted(new Printed(List.of(card), Optional.empty()));
     assertTrue(
         Jsoup.parse(html(view)).select("main > .card").text().contains("It has been colder"));
   }
@@ -255,7 +256,8 @@ class ParkedTest {
     PrintedDate card =
         new PrintedDate("windows-up", Demo.at("2026-12-04T14:00"), Demo.at("2026-12-04T14:00"));
     JobView heated = noted.parked(Parkings.of(noted, dates).showing(1));
-    Document page = Jsoup.parse(html(heated.withPrinted(List.of(card))));
+    Document page =
+        Jsoup.parse(html(heated.withPrinted(new Printed(List.of(card), Optional.empty()))));
     assertTrue(page.select(".card, .now .note").isEmpty());
     assertTrue(page.select("main > .note").text().contains("The shop’s card is for a car outside"));
   }

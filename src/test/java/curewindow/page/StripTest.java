@@ -46,7 +46,8 @@ class StripTest {
     demo.releases.add(demo.release("haze", HoldKind.SETTLE, new Release.BySeason(spring), spring));
     assertEquals(
         List.of(
-            "Windows stay up: free from Tuesday, December 15, 2 PM, all set about February 20.",
+            "Windows stay up: until Tuesday, December 15, 2 PM, then gently, all set about"
+                + " February 20.",
             "Haze is normal: until about the end of June."),
         new Strip(demo.view())
             .picture().orElseThrow().twin().stream()
@@ -89,6 +90,6 @@ class StripTest {
     assertEquals(Optional.empty(), new Strip(demo.view()).picture());
     demo.safe("windows-up", HoldKind.HOLD, "2026-11-30T10:00", "2026-11-29T10:00");
     assertEquals(Optional.empty(), new Strip(demo.view()).picture());
-    assertTrue(demo.html().contains("Keep the windows up until"));
+    assertTrue(demo.html().contains("Nothing to hold off from."));
   }
 }

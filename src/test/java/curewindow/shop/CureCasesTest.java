@@ -14,6 +14,7 @@ import curewindow.cure.Lamp;
 import curewindow.cure.PaintTone;
 import curewindow.cure.Parking;
 import curewindow.cure.ParkingPlan;
+import curewindow.cure.Stay;
 import curewindow.problem.Where;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -66,8 +67,9 @@ class CureCasesTest {
             car,
             "seattle",
             new ParkingPlan(Parking.OUTSIDE, Parking.GARAGE),
-            PICKUP,
+            List.of(new Stay(Instant.EPOCH, PICKUP)),
             List.of(items),
+            List.of(),
             List.of(),
             Where.file("jobs/1.yaml"));
     Place place = read.places().get("seattle");

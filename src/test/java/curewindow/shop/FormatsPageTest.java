@@ -44,10 +44,11 @@ class FormatsPageTest {
     }
     ShopRead read = TestShops.read(dir);
     assertEquals(List.of(), TestShops.lines(read));
-    assertEquals(5, written);
+    assertEquals(6, written);
     assertEquals(2, read.observed().get("seattle").count());
     assertEquals(List.of("1", "C-1", "K-1042"), read.jobs().stream().map(Job::id).toList());
     assertTrue(read.places().containsKey("mill"));
+    assertEquals(2, read.jobs().get(2).seen().size());
     assertEquals(2, read.jobs().get(1).items().size());
   }
 
@@ -70,6 +71,9 @@ class FormatsPageTest {
   void everyColumnOfTheCsvFileIsExplained() throws IOException {
     String page = page();
     for (String column : CsvJobs.columns()) {
+      assertTrue(page.contains("`" + column + "`"), column);
+    }
+    for (String column : VisitsReader.columns()) {
       assertTrue(page.contains("`" + column + "`"), column);
     }
     for (String column : ObservedReader.columns()) {

@@ -4,13 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.problem.Problem;
+import curewindow.problem.Problems;
 import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.BeforeEach;
@@ -47,6 +52,33 @@ class HostileFilesTest {
     for (String line : lines) {
       assertTrue(line.contains("the file has 52428800 bytes, more than the 4194304"), line);
     }
+  }
+
+  /** The fault is that the languages are missing, which only a job with a language needs. */
+  @Test
+  void aFaultOfTheProgramLosesOneJobAlone() throws IOException {
+    TestShops.base(dir);
+    String job = Files.readString(dir.resolve("jobs/1.yaml"));
+    Files.writeString(
+        dir.resolve("jobs/2.yaml"), job.replace("id: 1", "id: 2").replace("language: en\n", ""));
+    ShopRead read = TestShops.read(dir);
+    Known faulty =
+        new Known(
+            read.catalogue(),
+            Map.of(),
+            Names.of("place", List.of("seattle")),
+            null,
+            new ShopReader.Read(
+                Optional.empty(),
+                Optional.of(ZoneOffset.UTC),
+                Optional.of("en"),
+                Optional.of("seattle")),
+            Instant.parse("2026-12-01T00:00:00Z"));
+    Problems problems = new Problems();
+    JobsReader.Read jobs = new JobsReader(new ShopFiles(dir), problems, faulty).read();
+    assertEquals(List.of("2"), jobs.good().stream().map(Job::id).toList());
+    assertEquals(List.of("jobs/1.yaml"), jobs.broken());
+    assertEquals(List.of("jobs/1.yaml"), problems.all().stream().map(Problem::file).toList());
   }
 
   @Test

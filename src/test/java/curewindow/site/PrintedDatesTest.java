@@ -4,12 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import curewindow.page.Printed;
 import curewindow.page.PrintedDate;
 import curewindow.problem.Problems;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -25,7 +27,7 @@ class PrintedDatesTest {
 
   private List<PrintedDate> of(String job, String rows) throws IOException {
     Files.writeString(shop.resolve(PrintedDates.FILE), HEADER + rows);
-    return PrintedDates.read(shop, new Problems()).orElseThrow().of(job);
+    return PrintedDates.read(shop, new Problems()).orElseThrow().of(job).dates();
   }
 
   @Test
@@ -52,6 +54,22 @@ class PrintedDatesTest {
     assertTrue(dates.get(1).isOnFirstCard());
   }
 
+  @Test
+  void ofVisitsTheDayThatWasAskedForLastCounts() throws IOException {
+    Files.writeString(
+        shop.resolve(PrintedDates.FILE),
+        HEADER
+            + """
+            K-7,,visit,2026-12-09,2026-11-25
+            K-7,rain,safe-by,2026-12-02T09:00-08:00,2026-11-26
+            K-7,,visit,2026-12-14,2026-11-28
+            K-8,,visit,2026-12-20,2026-11-28
+            """);
+    Printed printed = PrintedDates.read(shop, new Problems()).orElseThrow().of("K-7");
+    assertEquals(Optional.of(LocalDate.parse("2026-12-14")), printed.visit());
+    assertEquals(List.of("rain"), printed.dates().stream().map(PrintedDate::hold).toList());
+  }
+
   private static PrintedDate date(String hold, String card, String earliest) {
     return new PrintedDate(hold, Instant.parse(card), Instant.parse(earliest));
   }
@@ -59,7 +77,7 @@ class PrintedDatesTest {
   @Test
   void aFolderWithoutThemHasNoneAndIsLeftWithout() throws IOException {
     PrintedDates none = PrintedDates.read(shop, new Problems()).orElseThrow();
-    assertEquals(List.of(), none.of("K-7"));
+    assertEquals(Printed.NOTHING, none.of("K-7"));
     none.save();
     assertFalse(Files.exists(shop.resolve(PrintedDates.FILE)));
   }
@@ -73,7 +91,8 @@ class PrintedDatesTest {
           job,hold,date                                  | 1 | the first line
           X,rain,safe-by,2026-12-03T14:00-08:00,2026-11-25 | 1 | the first line
           ^X,rain,safe-by,2026-12-03T14:00-08:00         | 2 | 4 fields
-          ^X,rain,sure,2026-12-03T14:00-08:00,2026-11-25 | 2 | none of safe-by, at-limit, by-season
+          ^X,rain,sure,2026-12-03T14:00-08:00,2026-11-25 | 2 | none of safe-by, at-limit, by-season, visit
+          ^X,,visit,2026-12-03T14:00-08:00,2026-11-25    | 2 | "2026-12-03T14:00-08:00" is not a date
           ^X,rain,safe-by,2026-12-03,2026-11-25          | 2 | "2026-12-03" is not a date
           ^X,rain,safe-by,2026-12-03T14:00-08:00,today   | 2 | "today" is not a date
           ^X,rain,ask-us,2026-12-03T14:00-08:00,2026-11-25~"X,rain | 3 | 1 fields

@@ -18,6 +18,7 @@ import curewindow.cure.Lamp;
 import curewindow.cure.PaintTone;
 import curewindow.cure.Parking;
 import curewindow.cure.ParkingPlan;
+import curewindow.cure.Stay;
 import curewindow.shop.Hold;
 import curewindow.shop.ShopFiles;
 import curewindow.shop.ShopFolder;
@@ -81,7 +82,7 @@ class BeforePickupTest {
             "invented for tests");
     return new CureCase(
         List.of(items),
-        PICKUP,
+        List.of(new Stay(Instant.EPOCH, PICKUP)),
         new ParkingPlan(Parking.OUTSIDE, Parking.OUTSIDE),
         PaintTone.MID,
         place,

@@ -127,11 +127,12 @@ class HoldOrderTest {
   }
 
   @Test
-  void whatWasOverByPickupIsSaidByWhatForbidsIt() {
-    Timeline told = told(STARTING, release("rain", -0.5), release("keep-dry", 1));
-    assertEquals(Optional.empty(), told.of("rain"));
-    Timeline alone = told(STARTING, release("rain", -0.5));
-    assertEquals(-0.5, days(alone, "rain"));
+  void whatIsOverByPickupIsLeftOut() {
+    Timeline forbidden = told(STARTING, release("rain", -0.5), release("keep-dry", 1));
+    assertEquals(Optional.empty(), forbidden.of("rain"), "keep-dry says it all");
+    assertEquals(Optional.empty(), told(STARTING, release("seats", -0.5)).of("seats"));
+    Timeline waiting = told(STARTING, release("hand-wash", -0.5), release("rinse", 1));
+    assertEquals(1, days(waiting, "hand-wash"), "nobody washes before the rinse");
   }
 
   @Test

@@ -12,6 +12,7 @@ import curewindow.cure.PaintTone;
 import curewindow.cure.Parking;
 import curewindow.cure.ParkingPlan;
 import curewindow.cure.Release;
+import curewindow.cure.Stay;
 import curewindow.cure.Timeline;
 import curewindow.problem.Where;
 import curewindow.shop.BodyType;
@@ -143,7 +144,7 @@ class TradeYearTest {
                 Set.of()),
             city,
             new ParkingPlan(parking, parking),
-            finished.plus(Duration.ofHours(2)),
+            List.of(new Stay(finished, finished.plus(Duration.ofHours(2)))),
             List.of(
                 new FittedItem(
                     service,
@@ -153,6 +154,7 @@ class TradeYearTest {
                     OptionalDouble.empty(),
                     Optional.empty(),
                     OptionalInt.empty())),
+            List.of(),
             List.of(),
             Where.file("jobs/Y-1.yaml"));
     Timeline computed = CURING.timeline(CureCases.of(job, SHOP, CATALOGUE, place));

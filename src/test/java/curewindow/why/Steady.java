@@ -10,6 +10,7 @@ import curewindow.cure.Curing;
 import curewindow.cure.Lamp;
 import curewindow.cure.Parking;
 import curewindow.cure.ParkingPlan;
+import curewindow.cure.Stay;
 import curewindow.page.JobView;
 import curewindow.shop.CureCases;
 import curewindow.shop.FittedItem;
@@ -89,7 +90,7 @@ final class Steady {
     CureCase curing =
         new CureCase(
             known.items(),
-            known.pickup(),
+            known.stays(),
             known.parking(),
             known.paint(),
             PLACE,
@@ -107,7 +108,7 @@ final class Steady {
             of.words(),
             of.address(),
             of.token());
-    return new Grounds(view, curing, of.words(), hold -> model.account(curing, hold), trial);
+    return new Grounds(view, curing, hold -> model.account(curing, hold), trial);
   }
 
   private static FittedItem tint() {
@@ -129,8 +130,9 @@ final class Steady {
         like.car(),
         PLACE.id(),
         new ParkingPlan(Parking.GARAGE, Parking.GARAGE),
-        FINISHED.plusSeconds(6 * 3600),
+        List.of(new Stay(FINISHED, FINISHED.plusSeconds(6 * 3600))),
         List.of(item),
+        List.of(),
         List.of(),
         like.where());
   }

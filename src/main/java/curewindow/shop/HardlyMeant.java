@@ -1,0 +1,259 @@
+package curewindow.shop;
+
+import curewindow.problem.Where;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * Notes what a good job hardly means: slips of the pen that break no rule. All bounds are our own
+ * estimates, common practice without a source. A note changes no date and leaves out no job.
+ */
+final class HardlyMeant {
+
+  /** Nobody leaves a car longer in the shop, days. */
+  private static final long LONG_STAY = 60;
+
+  /** Nobody files a job that long before its pickup, days. */
+  private static final long FAR_AHEAD = 300;
+
+  /** Work that is noted as finished is not that far ahead, days. */
+  private static final long SOON = 14;
+
+  private static final LocalTime NIGHT = LocalTime.of(23, 0);
+  private static final LocalTime MORNING = LocalTime.of(5, 0);
+
+  /** What meters and films are off by, percent of light. */
+  private static final double LIGHT_ERROR = 5;
+
+  /** The same where glass and film are both known, and as a part of their light. */
+  private static final double NET_ERROR = 8;
+
+  private static final double NET_PART = 0.3;
+
+  /** The darkest glass that cars are sold with lets a bit more than this part through. */
+  private static final double DARK_GLASS = 0.1;
+
+  /** Work that lies under a film for longer has set before, days. */
+  private static final long UNDER_FILM = 14;
+
+  private final Known known;
+  private final Source source;
+  private final Job job;
+  private final ZoneId zone;
+
+  private HardlyMeant(Known known, Source source, Job job, ZoneId zone) {
+    this.known = known;
+    this.source = source;
+    this.job = job;
+    this.zone = zone;
+  }
+
+  /** An item and where its keys stand. */
+  private record Placed(FittedItem item, Fields fields) {}
+
+  /**
+   * Notes what a job hardly means.
+   *
+   * @param job a good job
+   * @param f what it was read from
+   * @param zone the zone of its times
+   */
+  static void note(Known known, Source source, Job job, Fields f, ZoneId zone) {
+    HardlyMeant notes = new HardlyMeant(known, source, job, zone);
+    List<Placed> items = notes.placed(f);
+    notes.pickup(f, items);
+    notes.closed(f);
+    items.forEach(notes::night);
+    items.forEach(notes::light);
+    items.forEach(notes::body);
+    items.forEach(upper -> items.forEach(lower -> notes.layers(lower, upper)));
+  }
+
+  private List<Placed> placed(Fields f) {
+    List<Placed> placed = new ArrayList<>();
+    List<Node> nodes = f.items("items");
+    for (int i = 0; i < nodes.size(); i++) {
+      FittedItem item = job.items().get(i);
+      Fields.of(nodes.get(i), ItemReader.ITEM, source)
+          .ifPresent(fields -> placed.add(new Placed(item, fields)));
+    }
+    return placed;
+  }
+
+  private void pickup(Fields f, List<Placed> items) {
+    Placed last = items.stream().max(Comparator.comparing(p -> p.item().finished())).orElseThrow();
+    Instant finished = last.item().finished();
+    long stay = days(finished, job.pickup());
+    long ahead = days(known.now(), job.pickup());
+    if (stay > LONG_STAY) {
+      source.notice(
+          "late-pickup",
+          f.where("pickup"),
+          "the pickup is " + stay + " days after the work was finished",
+          SwappedDay.hint(finished, job.pickup(), zone, Duration.ofDays(LONG_STAY))
+              .orElse("check the day, the month and the year of pickup and of finished"));
+    } else if (ahead > FAR_AHEAD) {
+      String day = job.pickup().atZone(zone).toLocalDate().toString();
+      source.notice(
+          "far-pickup",
+          f.where("pickup"),
+          "the pickup is " + ahead + " days ahead, on " + day,
+          "check the year of pickup and of finished");
+    } else if (days(known.now(), finished) > SOON) {
+      bothSwapped(last, f);
+    }
+  }
+
+  /** Work that is far ahead, but was done lately with day and month the other way round. */
+  private void bothSwapped(Placed last, Fields f) {
+    Optional<ZonedDateTime> finished = SwappedDay.of(last.item().finished(), zone);
+    Optional<ZonedDateTime> pickup = SwappedDay.of(job.pickup(), zone);
+    if (finished.isEmpty() || pickup.isEmpty()) {
+      return;
+    }
+    long since = days(finished.get().toInstant(), known.now());
+    long stay = days(finished.get().toInstant(), pickup.get().toInstant());
+    if (since >= 0 && since <= LONG_STAY && stay >= 0 && stay <= LONG_STAY) {
+      source.notice(
+          "swapped-days",
+          f.where("pickup"),
+          "the work is finished only in " + days(known.now(), last.item().finished()) + " days",
+          "with day and month the other way round it was finished "
+              + SwappedDay.shown(finished.get())
+              + " and picked up "
+              + SwappedDay.shown(pickup.get())
+              + "; write those if you mean them");
+    }
+  }
+
+  private static long days(Instant from, Instant to) {
+    return Math.floorDiv(Duration.between(from, to).toMinutes(), 24 * 60);
+  }
+
+  private void closed(Fields f) {
+    Optional<Shop> shop = known.shop().shop();
+    Optional<LocalDate> day = shop.map(s -> job.pickup().atZone(s.zone()).toLocalDate());
+    if (day.isPresent() && !new OpenDays(shop.get()).isOpen(day.get())) {
+      String name = day.get().getDayOfWeek().name();
+      String weekday = name.charAt(0) + name.substring(1).toLowerCase(Locale.ROOT);
+      source.notice(
+          "closed-pickup",
+          f.where("pickup"),
+          "the shop is closed on the day of the pickup, " + weekday + " " + day.get(),
+          "check pickup, or opening: and closed: in shop.yaml");
+    }
+  }
+
+  private void night(Placed placed) {
+    LocalTime time = placed.item().finished().atZone(zone).toLocalTime();
+    if (!time.isBefore(NIGHT) || time.isBefore(MORNING)) {
+      LocalTime day = time.plusHours(12);
+      source.notice(
+          "finished-at-night",
+          placed.fields().where("finished"),
+          "the work was finished at night, at " + time,
+          "check the hour; " + hour12(day) + " is " + day);
+    }
+  }
+
+  private static String hour12(LocalTime time) {
+    int hour = time.getHour() % 12 == 0 ? 12 : time.getHour() % 12;
+    return String.format(
+        Locale.ROOT, "%d:%02d %s", hour, time.getMinute(), time.getHour() < 12 ? "am" : "pm");
+  }
+
+  private void light(Placed placed) {
+    FittedItem item = placed.item();
+    Film film = known.catalogue().films().get(item.film());
+    if (item.vlt().isEmpty() || film.vlt().isEmpty()) {
+      return;
+    }
+    double measured = item.vlt().getAsDouble();
+    NetLight expected = NetLight.unmeasured(item, film);
+    boolean alone = expected.how() == NetLight.How.FILM;
+    double off = alone ? LIGHT_ERROR : Math.max(NET_ERROR, NET_PART * expected.percent());
+    double least = alone ? DARK_GLASS * expected.percent() : expected.percent() - off;
+    if (measured > expected.percent() + off || measured < least) {
+      String by = alone ? film.name() + " alone" : film.name() + " on this glass";
+      source.notice(
+          "light-unlike-film",
+          placed.fields().where("vlt"),
+          String.format(
+              Locale.ROOT,
+              "vlt is %s, but %s lets %.0f percent through",
+              number(measured),
+              by,
+              expected.percent()),
+          alone && measured < least
+              ? "check film and vlt, which is percent; add glass-vlt where the glass is dark"
+              : "check film and vlt; measure the light again where film and glass are together");
+    }
+  }
+
+  private static String number(double value) {
+    return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
+  }
+
+  private void body(Placed placed) {
+    for (Node node : placed.fields().items("spots")) {
+      if (node instanceof Node.Leaf leaf) {
+        Spot spot = known.catalogue().spots().get(leaf.text().strip());
+        BodyType body = job.car().body();
+        if (spot.notOn().contains(body)) {
+          source.notice(
+              "spot-not-on-body",
+              leaf.where(),
+              "a car with the body " + body.id() + " usually has no " + spot.id(),
+              "check body and spots; leave it where this car has one");
+        }
+      }
+    }
+  }
+
+  private void layers(Placed lower, Placed upper) {
+    FittedItem under = lower.item();
+    FittedItem over = upper.item();
+    Service below = known.catalogue().services().get(under.service());
+    Service above = known.catalogue().services().get(over.service());
+    Optional<String> spot = over.spots().stream().filter(under.spots()::contains).findFirst();
+    boolean covers = above.film() && below.inside() == above.inside();
+    if (!covers || spot.isEmpty() || !isJustBefore(lower, upper, below)) {
+      return;
+    }
+    source.notice(
+        "film-over-fresh-work",
+        where(upper, spot.get()),
+        over.film() + " lies over " + under.film() + " on " + spot.get() + ", which is fresh",
+        "check the spots and the times of finish; work under a film sets more slowly than its dates"
+            + " say");
+  }
+
+  /**
+   * Of two films that were finished at the same time, the one written later lies over the other.
+   */
+  private boolean isJustBefore(Placed lower, Placed upper, Service below) {
+    Instant first = lower.item().finished();
+    Instant then = upper.item().finished();
+    boolean written = job.items().indexOf(lower.item()) < job.items().indexOf(upper.item());
+    return first.equals(then)
+        ? below.film() && written
+        : then.isAfter(first) && days(first, then) <= UNDER_FILM;
+  }
+
+  private static Where where(Placed placed, String spot) {
+    return placed.fields().items("spots").stream()
+        .filter(n -> n instanceof Node.Leaf leaf && leaf.text().strip().equals(spot))
+        .findFirst()
+        .map(Node::where)
+        .orElse(placed.fields().where("spots"));
+  }
+}

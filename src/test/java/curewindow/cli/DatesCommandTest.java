@@ -1,0 +1,166 @@
+package curewindow.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The command {@code dates} as a user types it. */
+class DatesCommandTest {
+
+  private static final Path DEMO = Path.of("content/demo");
+  private static final List<String> NAMES =
+      List.of("job", "hold", "kind", "state", "at", "likely", "share", "full", "waitsFor", "day");
+
+  private String said = "";
+
+  private int run(Path shop, String... rest) {
+    List<Object> all = new ArrayList<>(List.of("dates", "--shop", shop));
+    all.addAll(List.of(rest));
+    Typed typed = Typed.run(all.toArray());
+    said = typed.said();
+    return typed.code();
+  }
+
+  private JsonNode json(String... rest) {
+    List<String> all = new ArrayList<>(List.of(rest));
+    all.add("--json");
+    assertEquals(Exit.OK, run(DEMO, all.toArray(String[]::new)), () -> said);
+    return JsonMapper.builder().build().readTree(said);
+  }
+
+  /** The explanation, which is tested for itself, has the same dates. */
+  @Test
+  void areThoseOfTheExplanation() {
+    for (String job : List.of("Q-3101", "Q-3103", "Q-3110")) {
+      JsonNode why =
+          JsonMapper.builder()
+              .build()
+              .readTree(Typed.run("why", job, "--json", "--shop", DEMO).said());
+      JsonNode dates = json(job);
+      int position = 0;
+      for (JsonNode hold : why.get("holds")) {
+        JsonNode row = dates.get(position++);
+        assertEquals(job, row.get("job").asString());
+        assertEquals(hold.get("end"), row.get("at"));
+        for (String name : List.of("hold", "kind", "state", "likely", "share", "full")) {
+          assertEquals(hold.get(name), row.get(name), name);
+        }
+        assertEquals(hold.get("waitsForHold"), row.get("waitsFor"));
+      }
+      assertTrue(dates.size() - position <= 1, "a visit at most: " + dates);
+    }
+  }
+
+  @Test
+  void haveAVisitBelowThem() {
+    JsonNode rows = json("Q-3101");
+    JsonNode visit = rows.get(rows.size() - 1);
+    assertEquals("visit", visit.get("kind").asString());
+    assertEquals("come-in", visit.get("state").asString());
+    assertTrue(visit.get("day").asString().matches("20\\d\\d-\\d\\d-\\d\\d"), visit::toString);
+    assertTrue(visit.get("hold").isNull() && visit.get("at").isNull(), visit::toString);
+    run(DEMO, "Q-3101");
+    String last = said.strip().lines().reduce((a, b) -> b).orElseThrow();
+    assertTrue(last.matches("Q-3101  Come in for a look  +any open day from [A-Z].* on"), said);
+  }
+
+  @Test
+  void haveTheSameNamesAndValuesInBothForms() {
+    JsonNode rows = json();
+    assertEquals(Exit.OK, run(DEMO, "--csv"), () -> said);
+    List<String> lines = said.lines().toList();
+    assertEquals(String.join(",", NAMES), lines.get(0));
+    assertEquals(rows.size() + 1, lines.size());
+    for (int i = 0; i < rows.size(); i++) {
+      String[] cells = lines.get(i + 1).split(",", -1);
+      for (int c = 0; c < NAMES.size(); c++) {
+        JsonNode value = rows.get(i).get(NAMES.get(c));
+        assertEquals(value.isNull() ? "" : value.asString(), cells[c], lines.get(i + 1));
+      }
+    }
+    for (JsonNode row : rows) {
+      boolean limit = row.get("state").asString().equals("at-limit");
+      assertEquals(limit, !row.get("share").isNull(), row::toString);
+    }
+  }
+
+  @Test
+  void standOnALineEachWithTheSenseInWhichTheyAreMeant() {
+    int dates = json("Q-3103", "Q-3101").size();
+    assertEquals(Exit.OK, run(DEMO, "Q-3103", "Q-3101", "Q-3103"), () -> said);
+    assertEquals(dates, said.lines().count());
+    assertTrue(said.startsWith("Q-3103  "), "in the order asked for: " + said);
+    String date = "[A-Z][a-z]{2} [A-Z][a-z]{2} \\d+ 20\\d\\d, \\d+ [AP]M";
+    String limit = ", at the limit \\(\\d+ % set\\)(, then gently, all set about .* 20\\d\\d)?";
+    for (String line : said.lines().filter(l -> l.contains("M, ")).toList()) {
+      assertTrue(
+          line.matches("Q-310[13]  .*  " + date + "(, (safe|settled) by then|" + limit + ")"),
+          line);
+    }
+    assertTrue(said.contains("safe by then") && said.contains(", then gently, all set"), said);
+  }
+
+  @Test
+  void moveWithTheParking() {
+    JsonNode outside = json("Q-3101");
+    JsonNode heated = json("Q-3101", "--parking", "heated");
+    assertTrue(
+        heated.get(0).get("at").asString().compareTo(outside.get(0).get("at").asString()) < 0);
+    assertEquals(Exit.OK, run(DEMO, "Q-3101", "--parking", "heated"));
+    assertTrue(said.startsWith("A TRIAL: parked otherwise"), said);
+    assertEquals(Exit.USAGE, run(DEMO, "Q-3101", "--parking", "heatd"));
+    assertTrue(said.contains("did you mean heated?"), said);
+    assertEquals(Exit.USAGE, run(DEMO, "--csv", "--json"));
+  }
+
+  @Test
+  void areToldOfTheGoodJobsThoughAnotherIsUnknownOrBroken(@TempDir Path shop) throws IOException {
+    assertEquals(Exit.PROBLEMS, run(DEMO, "Q-3011", "Q-3101"));
+    assertTrue(said.contains("There is no job Q-3011; did you mean Q-3101?"), said);
+    assertTrue(said.contains("Q-3101  Windows stay up"), said);
+    twoJobs(shop);
+    Path job = shop.resolve("jobs/Q-3102.yaml");
+    Files.writeString(job, Files.readString(job).replace("pickup:", "pick-up:"));
+    assertEquals(Exit.PROBLEMS, run(shop));
+    assertTrue(said.contains("Without Q-3102:"), said);
+    assertTrue(said.contains("jobs/Q-3102.yaml:"), said);
+    assertTrue(said.contains("Q-3101  Windows stay up"), said);
+    Files.writeString(shop.resolve("shop.yaml"), "name: [");
+    assertEquals(Exit.PROBLEMS, run(shop));
+    assertTrue(said.startsWith("shop.yaml has to be mended first:"), said);
+  }
+
+  /** What is broken there would be told, had it been read. */
+  @Test
+  void needNoGuideNoTemplateAndNoOtherLanguage(@TempDir Path shop) throws IOException {
+    twoJobs(shop);
+    run(shop);
+    String before = said;
+    Path job = shop.resolve("jobs/Q-3101.yaml");
+    Files.writeString(job, Files.readString(job) + "language: es\n");
+    for (String file :
+        List.of(
+            "content/guides/en/tint.md", "content/words/es/page.yaml", "site-templates/page.js")) {
+      Files.createDirectories(shop.resolve(file).getParent());
+      Files.write(shop.resolve(file), new byte[] {(byte) 0xff, (byte) 0xfe, 0});
+    }
+    assertEquals(Exit.OK, run(shop), () -> said);
+    assertEquals(before, said);
+  }
+
+  private static void twoJobs(Path shop) throws IOException {
+    Files.createDirectories(shop.resolve("jobs"));
+    for (String file : List.of("shop.yaml", "jobs/Q-3101.yaml", "jobs/Q-3102.yaml")) {
+      Files.copy(DEMO.resolve(file), shop.resolve(file));
+    }
+  }
+}

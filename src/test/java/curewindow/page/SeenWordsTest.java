@@ -1,0 +1,96 @@
+package curewindow.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import curewindow.shop.PastVisit;
+import curewindow.shop.PastVisit.Result;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What a page says of visits. */
+class SeenWordsTest {
+
+  private static PastVisit visit(String day, Result result, String... what) {
+    return new PastVisit(LocalDate.parse(day), List.of(what), result, "their own note");
+  }
+
+  private static Document page(String language, PastVisit... seen) {
+    Demo demo = Demo.tint();
+    demo.language = language;
+    demo.seen = List.of(seen);
+    String html = demo.html();
+    assertEquals(-1, html.indexOf("their own note"), "the note is the shop's");
+    return Jsoup.parse(html);
+  }
+
+  private static String note(Document page) {
+    return page.select(".now p.note").text().replace('\u00A0', ' ');
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "en | FINE | We looked at it on December 8: all fine.",
+        "en | MENDED | We looked at it on December 8 and put something right: all fine now.",
+        "es | FINE | Lo revisamos el 8 de diciembre: todo bien.",
+        "es | MENDED | Lo revisamos el 8 de diciembre y corregimos un detalle: ya está todo bien.",
+        "ar | FINE | فحصناه يوم 8 ديسمبر: كل شيء على ما يرام.",
+        "ar | MENDED | فحصناه يوم 8 ديسمبر وأصلحنا ما لزم: كل شيء على ما يرام الآن."
+      })
+  void theTopSaysWhatCameOfIt(String language, Result result, String said) {
+    assertEquals(said, note(page(language, visit("2026-12-08", result))));
+  }
+
+  @Test
+  void onlyTheLastVisitIsNewsAndOnlyForAMonth() {
+    Document page =
+        page("en", visit("2026-12-08", Result.MENDED), visit("2026-12-20", Result.FINE, "tint"));
+    Element note = page.select(".now p.note").first();
+    assertEquals("Window tint. We looked at it on December 20: all fine.", note.text());
+    long month =
+        LocalDate.parse("2027-01-19").atStartOfDay(ZoneId.of("America/Denver")).toEpochSecond();
+    assertEquals(String.valueOf(month), note.attr("data-to"));
+  }
+
+  @Test
+  void whatIsFreeByTheVisitIsSaid() {
+    Demo demo = Demo.tint();
+    demo.seen = List.of(visit("2026-12-02", Result.FINE, "windows-up", "inside-glass"));
+    demo.seenOver("windows-up");
+    assertEquals(
+        "We looked at it on December 2: all fine. You can roll the windows down.",
+        note(Jsoup.parse(demo.html())),
+        "only what is over by it");
+  }
+
+  @Test
+  void theRecordKeepsAllVisits() {
+    Document page =
+        page("en", visit("2026-12-08", Result.MENDED, "tint"), visit("2026-12-20", Result.FINE));
+    List<String> rows =
+        page.select("#fitted tbody").last().select("tr").stream()
+            .map(r -> r.text().replace('\u00A0', ' '))
+            .toList();
+    assertEquals(
+        List.of(
+            "Looked at since",
+            "December 8, 2026 Window tint. Put right, and all fine now.",
+            "December 20, 2026 All fine."),
+        rows);
+  }
+
+  @Test
+  void withoutVisitsNothingIsSaid() {
+    Document page = page("en");
+    assertEquals("", note(page));
+    assertEquals(0, page.select("#fitted .group:contains(Looked)").size());
+  }
+}
