@@ -104,7 +104,7 @@ class CardNotesTest {
           Demo.tint().view().withPrinted(new Printed(List.of(), Optional.of(LocalDate.parse(day))));
       String page =
           plain(Jsoup.parse(Demo.PAGES.customer(view, new Problems()).orElseThrow()).text());
-      assertTrue(page.contains("any day from Mon, Jan 4."), page);
+      assertTrue(page.contains("any open day from Mon, Jan 4:"), page);
       String moved = "We had said " + (day.endsWith("02") ? "Sat, Jan 2" : "Fri, Jan 8");
       assertEquals(!day.endsWith("04"), page.contains(moved + ": that has moved."), page);
     }

@@ -15,10 +15,12 @@ import curewindow.page.JobView;
 import curewindow.shop.CureCases;
 import curewindow.shop.FittedItem;
 import curewindow.shop.Job;
+import curewindow.shop.PastVisit;
 import curewindow.site.LoadedShop;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.Arrays;
@@ -82,10 +84,22 @@ final class Steady {
             lamp));
   }
 
+  /** The tint of {@link #grounds}, seen once since. */
+  static Grounds visited() {
+    PastVisit visit =
+        new PastVisit(
+            LocalDate.of(2026, 9, 16), List.of("tint"), PastVisit.Result.FINE, "all clear");
+    return grounds(Trial.NONE, tint(), List.of(visit));
+  }
+
   private static Grounds grounds(Trial trial, FittedItem item) {
+    return grounds(trial, item, List.of());
+  }
+
+  private static Grounds grounds(Trial trial, FittedItem item, List<PastVisit> seen) {
     LoadedShop shop = LoadedShop.load(Path.of("content/demo"), Clock.systemUTC());
     JobView of = shop.view(shop.job("Q-3101").orElseThrow(), "0");
-    Job job = trial.on(job(of.job(), item));
+    Job job = trial.on(job(of.job(), item, seen));
     CureCase known = CureCases.of(job, of.shop(), of.catalogue(), PLACE);
     CureCase curing =
         new CureCase(
@@ -122,7 +136,7 @@ final class Steady {
         OptionalInt.empty());
   }
 
-  private static Job job(Job like, FittedItem item) {
+  private static Job job(Job like, FittedItem item, List<PastVisit> seen) {
     return new Job(
         "S-1",
         "Ada",
@@ -133,7 +147,7 @@ final class Steady {
         List.of(new Stay(FINISHED, FINISHED.plusSeconds(6 * 3600))),
         List.of(item),
         List.of(),
-        List.of(),
+        seen,
         like.where());
   }
 }
