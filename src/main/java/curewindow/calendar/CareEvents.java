@@ -54,7 +54,10 @@ public final class CareEvents {
         release.hold(),
         new CareEvent.At(release.end().at()),
         when.gently(release).orElseGet(() -> words.text("hold." + release.hold() + ".done")),
-        when.setByThen(release).map(set -> set + "\n" + details).orElse(details),
+        when.setByThen(release)
+            .or(() -> when.slowly(release))
+            .map(besides -> besides + "\n" + details)
+            .orElse(details),
         Optional.empty(),
         view.catalogue().is(release.hold(), Hold.Mark.MAIN));
   }

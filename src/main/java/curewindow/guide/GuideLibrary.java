@@ -102,7 +102,7 @@ public final class GuideLibrary {
               "guide-name",
               Where.file(file),
               "the name of a guide's file has lower-case letters a to z, digits and hyphens only",
-              "rename the file, for example to paint-film.md"));
+              "rename the file, for example to first-wash.md"));
     }
     return good;
   }

@@ -132,7 +132,7 @@ final class Templates {
     @Override
     public String createAbsentMessageRepresentation(
         ITemplateContext context, Class<?> origin, String key, Object[] parameters) {
-      return "[" + key + "]";
+      throw new IllegalStateException(key + " was resolved to nothing");
     }
   }
 }

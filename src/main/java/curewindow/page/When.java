@@ -121,6 +121,18 @@ public final class When {
   }
 
   /**
+   * Why nothing nearer than a season is told.
+   *
+   * @param release one of the job's releases
+   * @return a sentence; empty where a day is told
+   */
+  public Optional<String> slowly(Release release) {
+    return release.end() instanceof BySeason
+        ? Optional.of(words.text("hold." + release.hold() + ".season"))
+        : Optional.empty();
+  }
+
+  /**
    * The day by which a hold that ends at its limit is likely fully set.
    *
    * @param release one of the job's releases

@@ -3,6 +3,7 @@ package curewindow.shop;
 import curewindow.cure.Driver;
 import curewindow.cure.HoldKind;
 import curewindow.cure.HoldRule;
+import curewindow.problem.Where;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -61,8 +62,13 @@ final class HoldsReader {
     // Holds may name each other in after:, so their names are known before any is read.
     Names names = new Names("hold", all.map(Fields::keys).orElse(List.of()), broken);
     all.ifPresent(a -> CatalogueReader.each(a, HOLD, (id, f) -> hold(id, f, names), holds, broken));
+    all.ifPresent(a -> HoldFacts.tell(holds, (id, key) -> where(a, id, key), source));
     each(file, "rules", RULE, f -> rule(f).ifPresent(rules::add));
     each(file, "visits", VISIT, f -> visit(f).ifPresent(visits::add));
+  }
+
+  private Where where(Fields all, String id, String key) {
+    return all.node(id).flatMap(n -> Fields.anyKeys(n, source)).orElse(all).where(key);
   }
 
   private void each(Fields file, String key, Keys keys, Consumer<Fields> read) {

@@ -28,6 +28,9 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** A shop folder, read and checked as a whole, and what is computed from it. */
 public final class LoadedShop {
@@ -111,14 +114,18 @@ public final class LoadedShop {
     if (problems == null) {
       Problems all = new Problems();
       all.addAll(found);
-      words.check(all);
-      read.shop()
-          .ifPresent(
-              s -> CatalogueWords.check(files, read.catalogue(), words.of(s.language()), all));
+      words.check(read.catalogue(), shown(), all);
       all.addAll(guidesRead().problems());
       problems = all.all();
     }
     return problems;
+  }
+
+  /** The languages in which anything is shown: those of the jobs and of the shop itself. */
+  private Set<String> shown() {
+    return Stream.concat(
+            read.jobs().stream().map(Job::language), read.shop().map(Shop::language).stream())
+        .collect(Collectors.toSet());
   }
 
   /**

@@ -8,7 +8,9 @@ import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -45,15 +47,24 @@ final class IcuWords implements Words {
   @Override
   public String text(String key, Map<String, ?> values) {
     Objects.requireNonNull(key, "key");
-    return message(key).map(m -> m.with(values, units)).orElseGet(() -> plain(key, values));
+    return message(key).map(m -> m.with(values, units)).orElseGet(() -> unnamed(key, values));
   }
 
-  /** What stands for a text that no language has: the id in its name as words, and the date. */
-  private static String plain(String key, Map<String, ?> values) {
+  /** What stands for a text that no language has: the id in its name, in words. */
+  private String unnamed(String key, Map<String, ?> values) {
     String[] parts = key.split("\\.");
-    String name = parts[Math.min(1, parts.length - 1)].replace('-', ' ');
-    Object when = values.get("when");
-    return when == null ? name : name + ": " + when;
+    if (parts.length < 3 || !parts[0].equals("hold")) {
+      return spaced(parts[parts.length - 1]);
+    }
+    String id = spaced(parts[1]);
+    String what = id.substring(0, 1).toUpperCase(Locale.ROOT) + id.substring(1);
+    Map<String, Object> all = new HashMap<>(values);
+    all.put("what", what);
+    return message("unnamed." + parts[2]).map(m -> m.with(all, units)).orElse(what);
+  }
+
+  private static String spaced(String id) {
+    return id.replace('-', ' ');
   }
 
   private Optional<Message> message(String key) {

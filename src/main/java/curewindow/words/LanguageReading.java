@@ -116,8 +116,12 @@ final class LanguageReading {
         unknown.removeAll(known(key).orElse(Set.copyOf(unknown)));
       }
       unknown.forEach(value -> problems.add(unknownValue(key, text, value)));
+      boolean dated = !CatalogueTexts.needsDate(key) || message.values().contains("when");
+      if (!dated) {
+        problems.add(undated(key, text));
+      }
       forms(key, text, PluralForms.lacking(text.text(), locale)).ifPresent(problems::add);
-      return unknown.isEmpty() ? Optional.of(message) : Optional.empty();
+      return unknown.isEmpty() && dated ? Optional.of(message) : Optional.empty();
     } catch (IllegalArgumentException malformed) {
       problems.add(
           Problem.error(
@@ -148,7 +152,8 @@ final class LanguageReading {
     if (LanguageFacts.VALUES.containsKey(key)) {
       return Optional.of(new TreeSet<>(LanguageFacts.VALUES.get(key)));
     }
-    return english.orElse(this).values(key);
+    Optional<Set<String>> ofHold = CatalogueTexts.values(key);
+    return ofHold.isPresent() ? ofHold : english.orElse(this).values(key);
   }
 
   /**
@@ -182,6 +187,14 @@ final class LanguageReading {
                 text.where(),
                 "the text " + key + " lacks forms of a count: " + String.join(", ", lacking),
                 "add them; until then the form other is shown"));
+  }
+
+  private static Problem undated(String key, PlacedText text) {
+    return Problem.error(
+        "no-date-in-text",
+        text.where(),
+        "the text " + key + " lacks {when}, in whose place the date stands",
+        "write {when} where the date belongs");
   }
 
   private Problem unknownValue(String key, PlacedText text, String value) {

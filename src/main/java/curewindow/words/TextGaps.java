@@ -5,6 +5,7 @@ import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Where;
 import curewindow.shop.PlacedText;
+import java.util.Map;
 import java.util.Set;
 
 /** What a language lacks beside English, and what it has without need. */
@@ -12,18 +13,22 @@ final class TextGaps {
 
   private TextGaps() {}
 
-  static void tell(String language, LanguageReading own, Set<String> english, Problems problems) {
-    Set<String> keys = own.keys();
+  /** Tells what English has and a language does not. */
+  static void lacking(String language, Set<String> own, Set<String> english, Problems problems) {
     english.stream()
-        .filter(key -> !keys.contains(key))
+        .filter(key -> !own.contains(key))
         .forEach(key -> problems.add(lacking(language, key)));
-    own.texts()
-        .forEach(
-            (key, text) -> {
-              if (!english.contains(key)) {
-                problems.add(unused(key, text, english));
-              }
-            });
+  }
+
+  /** Tells what neither English has nor the catalogue needs. */
+  static void unused(
+      Map<String, PlacedText> own, Set<String> english, Set<String> needed, Problems problems) {
+    own.forEach(
+        (key, text) -> {
+          if (!english.contains(key) && !needed.contains(key)) {
+            problems.add(unused(key, text, english));
+          }
+        });
   }
 
   private static Problem lacking(String language, String key) {

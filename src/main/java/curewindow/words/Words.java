@@ -32,7 +32,8 @@ public interface Words {
    * A text.
    *
    * @param key its name, such as {@code hold.windows-up.label}
-   * @return the text; the key itself in square brackets where the language lacks it
+   * @return the text; in English where the language lacks it; where no language has it, the id in
+   *     its name in readable form, never the name itself
    */
   default String text(String key) {
     return text(key, Map.of());

@@ -3,6 +3,7 @@ package curewindow.words;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Where;
+import curewindow.shop.Catalogue;
 import curewindow.shop.ShopFiles;
 import curewindow.shop.Units;
 import java.util.List;
@@ -69,27 +70,16 @@ public final class WordsLibrary {
   }
 
   /**
-   * Opens the words of all languages and checks them.
-   *
-   * @param files the shop folder laid over the program's own files
-   * @param problems where it is said what is wrong, as {@link #check} does
-   * @return the words that can be used
-   */
-  public static WordsLibrary read(ShopFiles files, Problems problems) {
-    WordsLibrary library = open(files);
-    library.check(problems);
-    return library;
-  }
-
-  /**
    * Reads and checks all texts of all languages.
    *
+   * @param catalogue the catalogue whose entries need texts
+   * @param shown the languages of the jobs and of the shop
    * @param problems where it is said what is wrong: files that cannot be read, a text given twice,
    *     a malformed text, a value that the program's English text, or for a text of the shop's own
-   *     its English one, does not have; and, as notices, texts that a language lacks or has without
-   *     need
+   *     its English one, does not have, an entry of the catalogue without its texts in a language
+   *     that is shown; and, as notices, texts that a language lacks or has without need
    */
-  public void check(Problems problems) {
+  public void check(Catalogue catalogue, Set<String> shown, Problems problems) {
     for (String language : files.folders(FOLDER)) {
       if (!languages.containsKey(language)) {
         problems.add(
@@ -101,10 +91,22 @@ public final class WordsLibrary {
       }
     }
     languages.values().forEach(reading -> reading.tell(problems));
-    if (languages.containsKey(FALLBACK)) {
-      Set<String> english = languages.get(FALLBACK).keys();
-      languages.forEach((tag, own) -> TextGaps.tell(tag, own, english, problems));
-    }
+    gaps(CatalogueTexts.of(catalogue, files), shown, problems);
+  }
+
+  private void gaps(CatalogueTexts catalogue, Set<String> shown, Problems problems) {
+    Set<String> english =
+        languages.containsKey(FALLBACK) ? languages.get(FALLBACK).keys() : Set.of();
+    Map<String, Set<String>> known = new TreeMap<>();
+    languages.forEach(
+        (tag, own) -> {
+          Set<String> keys = own.keys();
+          TextGaps.lacking(tag, keys, english, problems);
+          keys.addAll(english);
+          known.put(tag, keys);
+          TextGaps.unused(own.texts(), english, catalogue.texts(), problems);
+        });
+    catalogue.tell(shown, known, problems);
   }
 
   /**

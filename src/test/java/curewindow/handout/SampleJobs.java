@@ -13,7 +13,6 @@ import curewindow.cure.Release;
 import curewindow.cure.Stay;
 import curewindow.cure.Timeline;
 import curewindow.page.JobView;
-import curewindow.problem.Problems;
 import curewindow.problem.Where;
 import curewindow.shop.BodyType;
 import curewindow.shop.Car;
@@ -46,11 +45,10 @@ public final class SampleJobs {
 
   public static final Path FOLDER = Path.of("src/test/resources/curewindow/handout/sample-shop");
 
-  private static final WordsLibrary WORDS =
-      WordsLibrary.read(new ShopFiles(FOLDER), new Problems());
+  private static final WordsLibrary WORDS = WordsLibrary.open(new ShopFiles(FOLDER));
 
   private static final WordsLibrary SHIPPED =
-      WordsLibrary.read(new ShopFiles(Path.of("no-such-shop")), new Problems());
+      WordsLibrary.open(new ShopFiles(Path.of("no-such-shop")));
 
   private static final String LONG_CAR =
       "Donaudampfschifffahrtsgesellschaftskapitänsblaue viertürige Großraumlimousine";

@@ -55,7 +55,7 @@ final class Demo {
   static final ZoneId DENVER = ZoneId.of("America/Denver");
   static final ShopFiles FILES = new ShopFiles(Path.of("no-such-shop"));
   static final Catalogue CATALOGUE = catalogue();
-  static final WordsLibrary WORDS = WordsLibrary.read(FILES, new Problems());
+  static final WordsLibrary WORDS = WordsLibrary.open(FILES);
   static final GuideLibrary GUIDES =
       GuideLibrary.read(FILES, CATALOGUE, List.of("en", "es"), new Problems());
   static final Pages PAGES = Pages.read(FILES, GUIDES, new Problems());

@@ -3,7 +3,6 @@ package curewindow.words;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import curewindow.problem.Problems;
 import curewindow.shop.ShopFiles;
 import curewindow.shop.Units;
 import java.nio.file.Path;
@@ -24,8 +23,7 @@ final class DatesAndNumbersTest {
   private static final Instant TWO = Instant.parse("2026-12-03T21:00:00Z");
   private static final Instant HALF_PAST = Instant.parse("2026-12-03T21:30:00Z");
 
-  private final WordsLibrary library =
-      WordsLibrary.read(new ShopFiles(Path.of("no-such-shop")), new Problems());
+  private final WordsLibrary library = WordsLibrary.open(new ShopFiles(Path.of("no-such-shop")));
   private final Words en = library.of("en");
   private final Words es = library.of("es");
 

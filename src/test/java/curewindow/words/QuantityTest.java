@@ -6,12 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.ibm.icu.util.ULocale;
 import curewindow.problem.Problems;
 import curewindow.shop.ShopFiles;
+import curewindow.shop.ShopFolder;
 import curewindow.shop.Units;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -104,7 +107,9 @@ final class QuantityTest {
         file,
         "a:\n  one: \"{who}: stay (= 0.9 m =) away\"\n  two: \"it''s (= 60 C =)\"\n  three: \"(= 9 yd =)\"\n");
     Problems problems = new Problems();
-    WordsLibrary library = WordsLibrary.read(new ShopFiles(folder), problems);
+    ShopFiles files = new ShopFiles(folder);
+    WordsLibrary library = WordsLibrary.open(files);
+    library.check(ShopFolder.read(files, Instant.EPOCH).catalogue(), Set.of(), problems);
     Map<String, String> who = Map.of("who", "(= 1 m =)");
     assertEquals("(= 1 m =): stay 3\u00A0feet away", library.of("en").text("a.one", who));
     Words metric = library.with(Units.METRIC).of("en");

@@ -1,86 +1,206 @@
 package curewindow.words;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import curewindow.cure.HoldKind;
+import curewindow.cure.Parking;
 import curewindow.problem.Problems;
+import curewindow.shop.Catalogue;
+import curewindow.shop.FindingKind;
+import curewindow.shop.Handout;
+import curewindow.shop.PastVisit;
 import curewindow.shop.ShopFiles;
+import curewindow.shop.ShopFolder;
 import curewindow.shop.YamlTexts;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** A text that nothing shows is a text that somebody translates in vain. */
 class UnusedTextsTest {
 
-  /** Names that are put together in the program: what stands in the place of X comes from data. */
-  private static final List<String> BUILT =
+  private static final Path JAVA = Path.of("src/main/java/curewindow");
+  private static final Pattern LITERAL = Pattern.compile("\"((?:[^\"\\\\]|\\\\.)*)\"");
+  private static final Pattern SHOWN =
+      Pattern.compile("text\\(\\s*\"([^\"]+)\"|#\\{([a-z][a-z0-9.-]*)}");
+
+  private static final ShopFiles FILES = new ShopFiles(Path.of("no-such-shop"));
+  private static final Catalogue CATALOGUE = ShopFolder.read(FILES, Instant.EPOCH).catalogue();
+  private static final String CODE = all("src/main/java", ".java") + all("site-templates", ".html");
+
+  /**
+   * Names that the program puts together.
+   *
+   * @param begins how they begin
+   * @param by the class that writes the beginning
+   * @param ends how they may end
+   */
+  private record Built(String begins, String by, Set<String> ends) {
+
+    boolean has(String key) {
+      return key.startsWith(begins) && ends.contains(key.substring(begins.length()));
+    }
+  }
+
+  private static final List<Built> BUILT =
       List.of(
-          // Names of the catalogue's entries, and what its holds say: page.Dated, page.Safety.
-          "service[.].*",
-          "spot[.].*",
-          "finish[.].*",
-          "hold[.].*[.](label|until|done|short|gently|season|safety)",
-          // By kind of finding, parking, handout, and day of the week.
-          "finding[.].*",
-          "parking[.].*",
-          "page[.]weekday[.][1-7]",
-          "handout[.]title[.].*",
-          "office[.]give[.].*",
-          "handout[.]care[.]always[.].*",
-          // By what came of a visit: page.SeenWords.
-          "(page|done)[.]seen[.](fine|mended)",
-          // Each part of the paper of the day: handout.OfficeValues.
-          "office[.](pickups|visits|calls|callers)[.](title|none)",
-          // What a guide says where no job is known: page.PublicFacts.
-          "page[.]public[.].*",
-          // What is true of a language: words.LanguageFacts.
-          "language[.].*");
+          // By the entries of the catalogue.
+          new Built("service.", "page/Fittings", CATALOGUE.services().keySet()),
+          new Built("spot.", "page/Fittings", CATALOGUE.spots().keySet()),
+          new Built("finish.", "page/CarPicture", finishes()),
+          new Built("hold.", "page/Dated", ofHolds()),
+          new Built("unnamed.", "words/IcuWords", holdParts()),
+          new Built("handout.care.always.", "handout/CareWords", CATALOGUE.services().keySet()),
+          // By names of the program's own.
+          new Built("finding.", "page/Fittings", Set.copyOf(FindingKind.ids())),
+          new Built("parking.", "page/ParkingWords", Set.copyOf(Parking.ids())),
+          new Built("handout.title.", "handout/HandoutPress", handouts()),
+          new Built("office.give.", "handout/OfficePickups", handouts()),
+          new Built("page.dates.", "page/Dated", Set.copyOf(HoldKind.ids())),
+          new Built("page.weekday.", "page/Contact", weekdays()),
+          new Built("page.seen.", "page/SeenWords", results()),
+          new Built("done.seen.", "page/SeenWords", results()),
+          // By what the class itself, or one more that is named, has in quotes.
+          quotedIn("later.", "page/LaterCare"),
+          quotedIn("office.", "handout/OfficeValues", "handout/OfficeCallers"),
+          quotedIn("office.calls.", "site/Office"),
+          quotedIn("office.give.", "handout/OfficePickups"),
+          quotedIn("handout.care.", "handout/CareWords"),
+          quotedIn("page.card.", "page/CardNotes"),
+          quotedIn("page.fitted.", "page/Fittings"),
+          quotedIn("page.nav.", "page/CustomerPage"),
+          quotedIn("page.public.", "page/PublicFacts", "guide/KnownNames"),
+          quotedIn("page.season.", "page/When"),
+          quotedIn("page.strip.", "page/Strip"),
+          quotedIn("page.visit.", "page/VisitWords"));
+
+  private static Set<String> finishes() {
+    return CATALOGUE.films().values().stream()
+        .flatMap(film -> film.finish().stream())
+        .collect(Collectors.toSet());
+  }
+
+  private static Set<String> handouts() {
+    return Arrays.stream(Handout.values()).map(Handout::id).collect(Collectors.toSet());
+  }
+
+  private static Set<String> results() {
+    return Arrays.stream(PastVisit.Result.values())
+        .map(PastVisit.Result::id)
+        .collect(Collectors.toSet());
+  }
+
+  private static Set<String> weekdays() {
+    return IntStream.rangeClosed(1, 7).mapToObj(String::valueOf).collect(Collectors.toSet());
+  }
+
+  /** What is said of holds: those parts of names that stand in the program. */
+  private static Set<String> holdParts() {
+    return CatalogueTexts.of(CATALOGUE, FILES).texts().stream()
+        .filter(text -> text.startsWith("hold."))
+        .map(text -> text.substring(text.lastIndexOf('.') + 1))
+        .filter(part -> CODE.contains("\"." + part + "\""))
+        .collect(Collectors.toSet());
+  }
+
+  private static Set<String> ofHolds() {
+    Set<String> parts = holdParts();
+    return CatalogueTexts.of(CATALOGUE, FILES).texts().stream()
+        .filter(text -> text.startsWith("hold."))
+        .filter(text -> parts.contains(text.substring(text.lastIndexOf('.') + 1)))
+        .map(text -> text.substring("hold.".length()))
+        .collect(Collectors.toSet());
+  }
+
+  /** The literals of some classes, and those put together where one ends or begins with a point. */
+  private static Built quotedIn(String begins, String by, String... more) {
+    Set<String> quoted = new TreeSet<>();
+    Stream.concat(Stream.of(by), Arrays.stream(more))
+        .map(UnusedTextsTest::source)
+        .flatMap(source -> LITERAL.matcher(source).results())
+        .forEach(literal -> quoted.add(literal.group(1)));
+    Set<String> ends = new TreeSet<>(quoted);
+    for (String one : quoted) {
+      for (String other : quoted) {
+        if (one.endsWith(".") || other.startsWith(".")) {
+          ends.add(one + other);
+        }
+      }
+      ends.add(one.substring(one.lastIndexOf('.') + 1));
+    }
+    return new Built(begins, by, ends);
+  }
+
+  private static Set<String> keys() {
+    Set<String> keys = new TreeSet<>();
+    for (String file : FILES.list("content/words/en", ".yaml")) {
+      keys.addAll(YamlTexts.read(FILES, file, new Problems()).orElseThrow().keySet());
+    }
+    return keys;
+  }
 
   @Test
-  void everyTextIsShownSomewhere() throws IOException {
-    ShopFiles files = new ShopFiles(Path.of("no-such-shop"));
-    String code = all("src/main/java", ".java") + all("site-templates", ".html");
-    Pattern built = Pattern.compile(String.join("|", BUILT));
+  void everyTextIsShownSomewhere() {
     Set<String> unused = new TreeSet<>();
-    for (String file : files.list("content/words/en", ".yaml")) {
-      for (String key : YamlTexts.read(files, file, new Problems()).orElseThrow().keySet()) {
-        if (!built.matcher(key).matches() && !isNamed(key, code)) {
-          unused.add(key);
-        }
+    for (String key : keys()) {
+      boolean named = CODE.contains("\"" + key + "\"") || CODE.contains("#{" + key + "}");
+      if (!named && BUILT.stream().noneMatch(built -> built.has(key))) {
+        unused.add(key);
       }
     }
     assertEquals(Set.of(), unused);
   }
 
-  /** Whole, or a beginning that ends in a point, and the rest, as in "visits." + which. */
-  private static boolean isNamed(String key, String code) {
-    if (code.contains("\"" + key + "\"") || code.contains("#{" + key + "}")) {
-      return true;
-    }
-    for (int dot = key.indexOf('.'); dot > 0; dot = key.indexOf('.', dot + 1)) {
-      boolean begun = code.contains(key.substring(0, dot + 1) + "\"");
-      if (begun && isNamed(key.substring(dot + 1), code)) {
-        return true;
+  @Test
+  void everyTextThatIsShownIsThere() {
+    Set<String> keys = keys();
+    Set<String> missing = new TreeSet<>();
+    Matcher shown = SHOWN.matcher(CODE);
+    while (shown.find()) {
+      String key = shown.group(1) == null ? shown.group(2) : shown.group(1);
+      boolean whole = key.contains(".") && !key.endsWith(".");
+      if (whole && !keys.contains(key) && keys.stream().noneMatch(k -> k.endsWith("." + key))) {
+        missing.add(key);
       }
     }
-    return false;
+    assertEquals(Set.of(), missing);
   }
 
-  private static String all(String folder, String ending) throws IOException {
+  @Test
+  void eachPatternStandsInItsClassAndIsNeeded() {
+    Set<String> keys = keys();
+    for (Built built : BUILT) {
+      assertTrue(source(built.by()).contains("\"" + built.begins() + "\""), built.by());
+      assertTrue(keys.stream().anyMatch(built::has), built.begins());
+    }
+  }
+
+  private static String source(String of) {
+    return text(JAVA.resolve(of + ".java"));
+  }
+
+  private static String all(String folder, String ending) {
     try (Stream<Path> files = Files.walk(Path.of(folder))) {
       return files
           .filter(f -> f.toString().endsWith(ending))
           .sorted()
           .map(UnusedTextsTest::text)
           .collect(Collectors.joining("\n"));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
   }
 

@@ -9,12 +9,15 @@ import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Severity;
 import curewindow.shop.ShopFiles;
+import curewindow.shop.ShopFolder;
 import curewindow.shop.Units;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -31,7 +34,14 @@ final class WordsLibraryTest {
   }
 
   private WordsLibrary read() {
-    return WordsLibrary.read(new ShopFiles(shop), problems);
+    return read(Set.of());
+  }
+
+  private WordsLibrary read(Set<String> shown) {
+    ShopFiles files = new ShopFiles(shop);
+    WordsLibrary library = WordsLibrary.open(files);
+    library.check(ShopFolder.read(files, Instant.EPOCH).catalogue(), shown, problems);
+    return library;
   }
 
   private List<Problem> found(String code) {
@@ -82,12 +92,87 @@ final class WordsLibraryTest {
   }
 
   @Test
-  void aTextNobodyHasIsShownByItsName() {
-    Words en = read().of("en");
-    assertEquals("such thing", en.text("no.such-thing.text"));
-    assertEquals(
-        "such thing: noon", en.text("no.such-thing.text", java.util.Map.of("when", "noon")));
-    assertFalse(en.has("no.such.text"));
+  void aTextNobodyHasIsShownAsTheWordsOfItsId() {
+    WordsLibrary library = read();
+    Words en = library.of("en");
+    assertFalse(en.has("spot.hatch-glass"));
+    assertEquals("hatch glass", en.text("spot.hatch-glass"));
+    assertEquals("Snow foam", en.text("hold.snow-foam.label"));
+    assertEquals("Snow foam", en.text("hold.snow-foam.short"));
+    Map<String, String> values = Map.of("when", "Friday", "full", "May 2");
+    assertEquals("Snow foam: until Friday.", en.text("hold.snow-foam.until", values));
+    assertEquals("Snow foam: over.", en.text("hold.snow-foam.done"));
+    for (String language : List.of("ar", "en", "es")) {
+      for (String part : List.of("until", "done", "gently", "season", "safety")) {
+        String text = library.of(language).text("hold.snow-foam." + part, values);
+        assertTrue(text.strip().contains(" "), text);
+        assertFalse(text.matches(".*[\\[\\]{}].*"), text);
+      }
+    }
+  }
+
+  /** A shop names its own holds, so no text of the program says what theirs may use. */
+  @Test
+  void textsOfAnOwnHoldAreCheckedForTheirValues() throws IOException {
+    file(
+        "en/own.yaml",
+        "hold:\n  foam:\n    until: No foam until {date}.\n    done: Foam away.\n    gently: By {full}.\n");
+    file("es/own.yaml", "hold:\n  foam:\n    until: Sin espuma.\n");
+    Words es = read().of("es");
+    assertEquals("use one of when", found("unknown-value").get(0).fix());
+    List<String> undated = found("no-date-in-text").stream().map(p -> p.file()).toList();
+    assertEquals(List.of("content/words/en/own.yaml", "content/words/es/own.yaml"), undated);
+    assertEquals("Foam: hasta el lunes.", es.text("hold.foam.until", Map.of("when", "lunes")));
+  }
+
+  private void ownSpot() throws IOException {
+    Path file = shop.resolve("content/catalogue/spots.yaml");
+    Files.createDirectories(file.getParent());
+    String own = "spots:\n  hatch-glass: {faces: side}\n";
+    String spots = new ShopFiles(shop).original("content/catalogue/spots.yaml").orElseThrow();
+    Files.writeString(file, spots.replace("spots:\n", own));
+  }
+
+  @Test
+  void anEntryWithoutTextsIsAnErrorWhereItIsShown() throws IOException {
+    ownSpot();
+    read(Set.of("en", "es"));
+    Problem p = found("words-lacking").get(0);
+    assertEquals(Severity.ERROR, p.severity());
+    assertEquals("content/catalogue/spots.yaml", p.file());
+    String line = Files.readAllLines(shop.resolve(p.file())).get(p.line() - 1);
+    assertTrue(line.startsWith("  hatch-glass:"), line);
+    assertEquals("add spot.hatch-glass to content/words/en/catalogue.yaml", p.fix());
+  }
+
+  @Test
+  void oneLanguageAloneIsAskedForItsOwnTexts() throws IOException {
+    ownSpot();
+    read(Set.of("es"));
+    assertTrue(found("words-lacking").get(0).fix().endsWith("to content/words/es/catalogue.yaml"));
+  }
+
+  @Test
+  void inLanguagesThatNobodyReadsItIsANotice() throws IOException {
+    ownSpot();
+    file("es/own.yaml", "spot:\n  hatch-glass: ventana\n");
+    read(Set.of("es"));
+    assertFalse(problems.hasErrors(), problems.all()::toString);
+    assertTrue(found("words-lacking").get(0).message().contains("in ar, en"));
+    assertEquals(List.of(), found("text-unused"), "the catalogue has it");
+  }
+
+  @Test
+  void englishStandsInForTheTextsOfAnEntry() throws IOException {
+    ownSpot();
+    file("en/own.yaml", "spot:\n  hatch-glass: hatch window\n");
+    Words es = read(Set.of("es")).of("es");
+    assertFalse(problems.hasErrors(), problems.all()::toString);
+    assertEquals(List.of(), found("words-lacking"));
+    assertTrue(
+        found("text-lacking").stream()
+            .anyMatch(p -> p.message().equals("es lacks spot.hatch-glass")));
+    assertEquals("hatch window", es.text("spot.hatch-glass"));
   }
 
   @Test
@@ -239,7 +324,7 @@ final class WordsLibraryTest {
   void aLanguageSaysItselfHowADayStandsInASentence() throws IOException {
     file("fr/language.yaml", "language:\n  locale: fr-CA\n  day-time: \"{weekday} à {time}\"\n");
     Words fr = read().of("fr");
-    java.time.Instant at = java.time.Instant.parse("2026-12-03T14:00:00Z");
+    Instant at = Instant.parse("2026-12-03T14:00:00Z");
     java.time.ZoneId zone = java.time.ZoneOffset.UTC;
     assertEquals("jeudi à 14 h 00", fr.dayAndTime(at, zone).replace('\u00A0', ' '));
     assertEquals("jeudi 3 décembre", fr.day(at, zone), "left to the locale");

@@ -1,0 +1,115 @@
+package curewindow.shop;
+
+import curewindow.problem.Nearest;
+import curewindow.problem.Where;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Notices what the holds of a catalogue say of each other in vain. */
+final class HoldFacts {
+
+  private final Map<String, Hold> holds;
+  private final BiFunction<String, String, Where> where;
+  private final Source source;
+
+  private HoldFacts(
+      Map<String, Hold> holds, BiFunction<String, String, Where> where, Source source) {
+    this.holds = holds;
+    this.where = where;
+    this.source = source;
+  }
+
+  /**
+   * Tells which facts lead nowhere, most likely as they are misspelt, and which holds wait for each
+   * other.
+   *
+   * @param holds the holds by id
+   * @param where the place of a hold's key
+   * @param source where it is told
+   */
+  static void tell(
+      Map<String, Hold> holds, BiFunction<String, String, Where> where, Source source) {
+    HoldFacts facts = new HoldFacts(holds, where, source);
+    Set<String> forbidden = facts.words(Hold::forbids);
+    Set<String> met = facts.words(Hold::brings);
+    met.addAll(facts.words(Hold::wants));
+    facts.vain("brings", Hold::brings, forbidden, "no hold forbids", "forbids:");
+    facts.vain("wants", Hold::wants, forbidden, "no hold forbids", "forbids:");
+    facts.vain("forbids", Hold::forbids, met, "no hold brings or wants", "brings: or wants:");
+    facts.circles();
+  }
+
+  private Set<String> words(Function<Hold, Set<String>> fact) {
+    return holds.values().stream()
+        .flatMap(hold -> fact.apply(hold).stream())
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  private void vain(
+      String key,
+      Function<Hold, Set<String>> fact,
+      Set<String> answered,
+      String nobody,
+      String otherKey) {
+    for (Hold hold : holds.values()) {
+      for (String word : new TreeSet<>(fact.apply(hold))) {
+        if (!answered.contains(word)) {
+          source.notice(
+              "fact-leads-nowhere",
+              where.apply(hold.id(), key),
+              "the hold " + hold.id() + " " + key + " " + word + ", which " + nobody,
+              meant(word, answered, "add it to " + otherKey + " of a hold, or delete it"));
+        }
+      }
+    }
+  }
+
+  private static String meant(String word, Collection<String> known, String otherwise) {
+    return Nearest.to(word, known).map(near -> "did you mean " + near + "?").orElse(otherwise);
+  }
+
+  /** Holds that come after each other all end with the latest; each circle is told once. */
+  private void circles() {
+    Set<String> told = new HashSet<>();
+    for (String id : holds.keySet()) {
+      List<String> circle = circle(id);
+      if (!circle.isEmpty() && circle.stream().noneMatch(told::contains)) {
+        told.addAll(circle);
+        source.notice(
+            "holds-in-a-circle",
+            where.apply(id, "after"),
+            Stream.concat(circle.stream(), Stream.of(id)).collect(Collectors.joining(" after "))
+                + ": they wait for each other, so all end with the latest",
+            "take one of them out of after:");
+      }
+    }
+  }
+
+  /** The shortest way from a hold through after: back to it; empty where there is none. */
+  private List<String> circle(String start) {
+    Set<String> seen = new HashSet<>();
+    List<List<String>> ways = new ArrayList<>(List.of(List.of(start)));
+    for (int i = 0; i < ways.size(); i++) {
+      List<String> here = ways.get(i);
+      Hold last = holds.get(here.get(here.size() - 1));
+      for (String next : last == null ? List.<String>of() : last.after()) {
+        if (next.equals(start)) {
+          return here;
+        }
+        if (seen.add(next)) {
+          ways.add(Stream.concat(here.stream(), Stream.of(next)).toList());
+        }
+      }
+    }
+    return List.of();
+  }
+}
