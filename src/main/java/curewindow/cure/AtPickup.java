@@ -16,10 +16,9 @@ import java.util.Objects;
  * @param needHours reference hours needed, as the catalogue has them
  * @param hasHours reference hours it has, up to what it needs
  * @param floorHours hours from the pickup to the floor, 0 where it is over
- * @param bayHours hours from the pickup until the need would be met in the bay and the floor over,
- *     0 where they are; infinite where the bay's air never meets it
- * @param lampHours hours under the lamp that would give the rest, 0 where there is none; infinite
- *     where the lamp does not help
+ * @param restHours hours of the reference film that it lacks at the pickup, 0 where it has all
+ * @param bayRate hours of the reference film that an hour in the bay gives, 0 or more
+ * @param lampRate the same that the lamp gives on top, 0 or more
  */
 public record AtPickup(
     int item,
@@ -29,8 +28,9 @@ public record AtPickup(
     double needHours,
     double hasHours,
     double floorHours,
-    double bayHours,
-    double lampHours) {
+    double restHours,
+    double bayRate,
+    double lampRate) {
 
   private static final double SECONDS_IN_HOUR = 3600;
 
@@ -68,9 +68,7 @@ public record AtPickup(
     double bay = Rates.inBay(driver, job.bay(), job.bondEnergy());
     double lamp = Rates.underLamp(driver, job.bay().lamp(), job.bay(), job.bondEnergy());
     double gained = bay * (pickup - claim.finished()) / SECONDS_IN_HOUR;
-    double rest = Math.max(0, claim.need(driver) - gained);
     double need = claim.rule().need().get(driver);
-    double floor = Math.max(0, (claim.floor() - pickup) / SECONDS_IN_HOUR);
     return new AtPickup(
         claim.item().item(),
         claim.item().spot(),
@@ -78,13 +76,32 @@ public record AtPickup(
         driver,
         need,
         Math.min(need, claim.lampHours(driver) + claim.hours(driver, gained)),
-        floor,
-        Math.max(floor, hours(rest, bay)),
-        hours(rest, lamp));
+        Math.max(0, (claim.floor() - pickup) / SECONDS_IN_HOUR),
+        Math.max(0, claim.need(driver) - gained),
+        bay,
+        lamp);
   }
 
-  private static double hours(double rest, double rate) {
-    return rest > 0 ? rest / rate : 0;
+  /**
+   * How long until the hold would be over for the item in the bay, as far as this need goes.
+   *
+   * @return hours from the pickup until the need is met there and the floor over, 0 where they are;
+   *     infinite where the bay's air never meets it
+   */
+  public double bayHours() {
+    return Math.max(floorHours, hours(restHours, bayRate));
+  }
+
+  /**
+   * How long the lamp would have to shine while the car stays in the bay, whose air counts too.
+   *
+   * @param stayHours hours from the pickup for which the car stays in at least
+   * @return hours under the lamp, 0 where none is wanted; longer than the stay where the car stays
+   *     in for as long as the lamp shines; infinite where the lamp does not help
+   */
+  public double lampHours(double stayHours) {
+    double after = hours(Math.max(0, restHours - bayRate * stayHours), lampRate);
+    return after <= stayHours ? after : hours(restHours, lampRate > 0 ? bayRate + lampRate : 0);
   }
 
   /**
@@ -93,6 +110,10 @@ public record AtPickup(
    * @return true where need and floor are met by the pickup
    */
   public boolean isMet() {
-    return bayHours <= 0;
+    return bayHours() <= 0;
+  }
+
+  private static double hours(double rest, double rate) {
+    return rest > 0 ? rest / rate : 0;
   }
 }

@@ -1,5 +1,6 @@
 package curewindow.shop;
 
+import curewindow.cure.Lamp;
 import curewindow.problem.Where;
 import java.time.Duration;
 import java.time.Instant;
@@ -45,6 +46,9 @@ final class HardlyMeant {
   /** Work that lies under a film for longer has set before, days. */
   private static final long UNDER_FILM = 14;
 
+  /** Hotter hardly any film or coating may get under a lamp, degrees Celsius. */
+  private static final double HOT_LAMP = 80;
+
   private final Known known;
   private final Source source;
   private final Job job;
@@ -75,6 +79,7 @@ final class HardlyMeant {
     items.forEach(notes::night);
     items.forEach(notes::light);
     items.forEach(notes::body);
+    items.forEach(notes::lamp);
     items.forEach(upper -> items.forEach(lower -> notes.layers(lower, upper)));
   }
 
@@ -212,6 +217,35 @@ final class HardlyMeant {
               "check body and spots; leave it where this car has one");
         }
       }
+    }
+  }
+
+  private void lamp(Placed placed) {
+    FittedItem item = placed.item();
+    if (item.lamp().isEmpty()) {
+      return;
+    }
+    Lamp lamp = item.lamp().get();
+    long stay = Duration.between(item.finished(), job.pickupAfter(item)).toMinutes();
+    Where where = placed.fields().where("lamp");
+    if (lamp.surface() > HOT_LAMP) {
+      source.notice(
+          "hot-lamp",
+          where,
+          "the lamp made the work " + Values.shortest(lamp.surface()) + " C hot",
+          "check surface, which is in degrees Celsius, against what the maker allows");
+    }
+    if (lamp.minutes() > stay) {
+      source.notice(
+          "long-lamp",
+          where,
+          String.format(
+              Locale.ROOT,
+              "the lamp shone for %s minutes, but the car left %d minutes after the work was"
+                  + " finished",
+              Values.shortest(lamp.minutes()),
+              stay),
+          "check minutes, finished and pickup");
     }
   }
 

@@ -65,8 +65,8 @@ public record BeforePickup(
 
   private static BeforePickup advice(List<AtPickup> unmet, double surface) {
     double bay = unmet.stream().mapToDouble(AtPickup::bayHours).max().orElseThrow();
-    double hours = unmet.stream().mapToDouble(AtPickup::lampHours).max().orElseThrow();
-    double floor = unmet.stream().mapToDouble(AtPickup::floorHours).max().orElseThrow();
+    double floor = up(unmet.stream().mapToDouble(AtPickup::floorHours).max().orElseThrow());
+    double hours = unmet.stream().mapToDouble(n -> n.lampHours(floor)).max().orElseThrow();
     double minutes = MINUTES_TOLD * up(hours * MINUTES_IN_HOUR / MINUTES_TOLD);
     Optional<Lamp> lamp =
         minutes > 0 && minutes <= Lamp.LONGEST
@@ -76,7 +76,7 @@ public record BeforePickup(
         longestFirst(unmet),
         Double.isInfinite(bay) ? Optional.empty() : Optional.of((long) up(bay)),
         lamp,
-        floor * MINUTES_IN_HOUR > minutes ? (long) up(floor) : 0);
+        floor * MINUTES_IN_HOUR > minutes ? (long) floor : 0);
   }
 
   private static double up(double value) {

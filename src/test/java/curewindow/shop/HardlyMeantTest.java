@@ -65,12 +65,16 @@ final class HardlyMeantTest {
         "vlt: 30 | vlt: 53 | 10 | Harbor 35 alone lets 35 percent | measure",
         "vlt: 30 | vlt: 0.3 | 10 | vlt is 0.3 | percent",
         "vlt: 30 | {vlt: 45, glass-vlt: 80} | 10 | Harbor 35 on this glass lets 28 percent | measure",
+        "vlt: 30 | lamp: {surface: 100; minutes: 30} | 10 | 100 C hot | what the maker allows",
+        "vlt: 30 | lamp: {surface: 60; minutes: 600} | 10 | left 90 minutes after | check minutes",
         "body: sedan | body: coupe | 8 | body coupe usually has no rear-door-glass | check body",
       })
   void aSlipIsNotedWithItsLineAndWhatToDo(
       String from, String to, int line, String what, String todo) throws IOException {
-    String keys = to.replaceAll("^\\{(.*), (.*)}$", "$1\n    $2");
-    List<Problem> notes = notes(JOB.replace(from, keys), NOW);
+    String keys = to.replaceAll("^\\{(.*), (.*)}$", "$1\n    $2").replace(';', ',');
+    String leaves = to.contains("lamp") ? "2026-12-02T16:00" : "2026-12-03T16:00";
+    String job = JOB.replace("2026-12-03T16:00", leaves).replace(from, keys);
+    List<Problem> notes = notes(job, NOW);
     assertEquals(1, notes.size(), notes.toString());
     Problem note = notes.get(0);
     assertEquals("jobs/1.yaml:" + line, note.file() + ":" + note.line(), note.oneLine());

@@ -106,8 +106,9 @@ class BeforePickupTest {
   /**
    * The case that the trade tells: at pickup the coating has 9 of its 24 hours; 17 hours longer at
    * 21 C, or 95 minutes at 60 C (common practice, no source). By hand: at 21 C it gains 0.87105 an
-   * hour, so it had 9 after 10.33 h, and wants 15 / 0.87105 = 17.2 h, told as 18 to be sure, or 15
-   * / 9.5372 h = 94.4 minutes. The floor of 12 h is over 1.67 h after the pickup.
+   * hour, so it had 9 after 10.33 h, and wants 15 / 0.87105 = 17.2 h, told as 18 to be sure. The
+   * floor of 12 h is over 1.67 h after the pickup, told as 2, in which the bay gives 1.74: the lamp
+   * has to give 13.26 / 9.5372 h = 83.4 minutes.
    */
   @Test
   void reckonsTheTradesOwnCase() {
@@ -118,8 +119,8 @@ class BeforePickupTest {
     assertEquals(17.2, lack.bayHours(), 0.03);
     assertEquals(1.67, lack.floorHours(), 0.01);
     assertEquals(Optional.of(18L), before.bayHours());
-    assertEquals(Optional.of(new Lamp(60, 95)), before.lamp());
-    assertEquals(2, before.lampStayHours(), "a lamp of 95 minutes is over before the floor");
+    assertEquals(Optional.of(new Lamp(60, 85)), before.lamp());
+    assertEquals(2, before.lampStayHours(), "a lamp of 85 minutes is over before the floor");
   }
 
   @Test
@@ -127,7 +128,7 @@ class BeforePickupTest {
     BeforePickup before =
         of(item(9 / 0.87105, Optional.of(new Lamp(60, 30)), KEEP_DRY)).orElseThrow();
     assertEquals(9 + 4.7686, before.lacking().get(0).hasHours(), 0.001);
-    assertEquals(Optional.of(new Lamp(60, 65)), before.lamp(), "94.4 minutes less 30");
+    assertEquals(Optional.of(new Lamp(60, 55)), before.lamp(), "83.4 minutes less 30");
   }
 
   @Test
@@ -152,9 +153,10 @@ class BeforePickupTest {
             .orElseThrow();
     assertEquals(
         List.of("wipers", "keep-dry"), before.lacking().stream().map(AtPickup::hold).toList());
-    // By hand: (48 - 4 x 0.87105) / 0.87105 = 51.1 h, and 44.516 / 9.5372 h = 280.1 minutes.
+    // By hand: (48 - 4 x 0.87105) / 0.87105 = 51.1 h; in the 20 h to the floor the bay gives 17.42,
+    // and (44.516 - 17.421) / 9.5372 h = 170.5 minutes.
     assertEquals(Optional.of(52L), before.bayHours());
-    assertEquals(Optional.of(new Lamp(60, 285)), before.lamp());
+    assertEquals(Optional.of(new Lamp(60, 175)), before.lamp());
     assertEquals(20, before.lampStayHours());
   }
 
@@ -203,16 +205,21 @@ class BeforePickupTest {
                     assertTrue(of(bay, d.stay() + longer - 1, Map.of(), rule).isPresent());
                     told.lamp()
                         .ifPresent(
-                            lamp ->
-                                assertTrue(
-                                    of(
-                                            bay,
-                                            d.stay() + told.lampStayHours() + lamp.minutes() / 60,
-                                            lamp.dose(bay, BOND),
-                                            rule)
-                                        .isEmpty()));
+                            lamp -> {
+                              assertTrue(isReady(told, lamp.minutes(), bay, d.stay(), rule));
+                              assertTrue(!isReady(told, lamp.minutes() - 5, bay, d.stay(), rule));
+                            });
                   });
         });
+  }
+
+  /** Whether the lamp lets the car go once it has shone and the car has stayed as long as told. */
+  private static boolean isReady(
+      BeforePickup told, double minutes, Bay bay, double stay, HoldRule rule) {
+    Map<Driver, Double> dose =
+        minutes < Lamp.SHORTEST ? Map.of() : new Lamp(60, minutes).dose(bay, BOND);
+    double longer = Math.max(told.lampStayHours(), minutes / 60);
+    return of(bay, stay + longer, dose, rule).isEmpty();
   }
 
   private static Optional<BeforePickup> of(

@@ -55,8 +55,8 @@ class WhyTextTest {
   }
 
   /**
-   * By hand: a coating in a bay of rate 1 has 6 of its 24 hours after 6 h; 18 h more, or at 60 C,
-   * 9.5372 an hour, 113.2 minutes, and never before the floor of 12 h.
+   * By hand: a coating in a bay of rate 1 has 6 of its 24 hours after 6 h; 18 h more, or 6 h until
+   * the floor of 12 h and for the 12 h left, at 60 C 9.5372 an hour, 75.5 minutes.
    */
   @Test
   void tellsTheShopBeforePickupWhatWouldLetTheCarLeaveInAnyWeather() {
@@ -65,7 +65,7 @@ class WhyTextTest {
         text.contains("Coating stays dry: at pickup Tidewater Paint has 6 of its 24 hours"), text);
     assertTrue(
         text.contains(
-            "keep the car in 18 hours longer (bay at 23 C), or give each part 115 minutes of lamp at"
+            "keep the car in 18 hours longer (bay at 23 C), or give each part 80 minutes of lamp at"
                 + " 60 C and keep the car in 6 hours longer, and the way home does no harm in any"
                 + " weather; never more heat than its maker allows"),
         text);
@@ -73,13 +73,16 @@ class WhyTextTest {
     assertFalse(tint.contains("Before pickup"), "a roll-down window stays up on the road too");
   }
 
-  /** By hand: 30 min at 60 C gave 4.7686 h, so 13.23 h are left, 83.2 minutes at 60 C. */
+  /**
+   * By hand: 30 min at 60 C gave 4.7686 h, so 13.23 h are left; 6 of them the bay gives until the
+   * floor, and 7.23 are 45.5 minutes at 60 C.
+   */
   @Test
   void tellsWhatALampGave() {
     String text = flat(Why.of(Steady.coated(Optional.of(new Lamp(60, 30)))).text(Look.USUAL));
     assertTrue(text.contains("under the lamp: 30 minutes at 60 C"), text);
     assertTrue(text.contains("has 10 of its 24 hours keep the car in 14 hours longer"), text);
-    assertTrue(text.contains("another 85 minutes of lamp at 60 C"), text);
+    assertTrue(text.contains("another 50 minutes of lamp at 60 C"), text);
     assertTrue(text.contains("the lamp gave 4.8 of them at the finish"), text);
     assertTrue(text.contains("the lamp gave 4.8 of the 36.0 reference hours needed"), text);
   }
