@@ -32,9 +32,9 @@ final class CsvJobs {
           "place",
           "place",
           "zone",
-          "zone",
-          "pickup",
-          "pickup");
+          "zone");
+
+  private static final Map<String, String> STAY = ordered("in", "in", "pickup", "pickup");
 
   private static final Map<String, String> CAR =
       ordered(
@@ -108,7 +108,7 @@ final class CsvJobs {
 
   /** All columns that the file may have. */
   static List<String> columns() {
-    return Stream.of(JOB, CAR, PARKING, ITEM, LAMP, FOUND)
+    return Stream.of(JOB, STAY, CAR, PARKING, ITEM, LAMP, FOUND)
         .flatMap(m -> m.keySet().stream())
         .toList();
   }
@@ -132,13 +132,9 @@ final class CsvJobs {
   private Read job(String id, List<CsvTable.Line> lines) {
     boolean whole = lines.stream().allMatch(CsvTable.Line::whole);
     CsvTable.Line first = lines.get(0);
+    boolean comesBack = lines.stream().anyMatch(line -> line.cells().containsKey("in"));
     int before = source.errors();
-    for (CsvTable.Line line : lines) {
-      if (!line.whole()) {
-        continue;
-      }
-      Stream.of(JOB, CAR, PARKING).forEach(columns -> same(columns, first, line));
-    }
+    lines.stream().filter(CsvTable.Line::whole).forEach(line -> same(first, line, comesBack));
     List<Node> items = new ArrayList<>();
     Set<Node> found = new LinkedHashSet<>();
     for (CsvTable.Line line : lines) {
@@ -151,11 +147,33 @@ final class CsvJobs {
     Branch job = branch(first, JOB);
     job.entries().put("car", entry(branch(first, CAR)));
     job.entries().put("parking", entry(branch(first, PARKING)));
+    if (comesBack) {
+      job.entries().put("stays", entry(stays(first, lines)));
+    } else {
+      job.entries().putAll(branch(first, STAY).entries());
+    }
     job.entries().put("items", entry(new Row(first.where(), items)));
     if (!found.isEmpty()) {
       job.entries().put("found", entry(new Row(first.where(), List.copyOf(found))));
     }
     return new Read(id, job, whole, source.errors() == before);
+  }
+
+  /** Every stay once, where the rows first name it. */
+  private static Row stays(CsvTable.Line first, List<CsvTable.Line> lines) {
+    Map<List<String>, Node> stays = new LinkedHashMap<>();
+    for (CsvTable.Line line : lines) {
+      Branch stay = branch(line, STAY);
+      if (!stay.entries().isEmpty()) {
+        stays.putIfAbsent(
+            STAY.keySet().stream().map(c -> line.cells().get(c)).map(CsvJobs::text).toList(), stay);
+      }
+    }
+    return new Row(first.where(), List.copyOf(stays.values()));
+  }
+
+  private static String text(Leaf cell) {
+    return cell == null ? "" : cell.text().strip();
   }
 
   private static Branch item(CsvTable.Line line) {
@@ -168,13 +186,18 @@ final class CsvJobs {
   }
 
   /** Later rows of a job may repeat or leave out what the first one says of the job. */
+  private void same(CsvTable.Line first, CsvTable.Line line, boolean comesBack) {
+    Stream.of(JOB, CAR, PARKING).forEach(columns -> same(columns, first, line));
+    if (!comesBack) {
+      same(STAY, first, line);
+    }
+  }
+
   private void same(Map<String, String> columns, CsvTable.Line first, CsvTable.Line line) {
     for (String column : columns.keySet()) {
       Leaf said = first.cells().get(column);
       Leaf again = line.cells().get(column);
-      boolean other =
-          again != null && (said == null || !said.text().strip().equals(again.text().strip()));
-      if (other) {
+      if (again != null && !text(said).equals(text(again))) {
         source.error(
             "rows-differ",
             again.where(),

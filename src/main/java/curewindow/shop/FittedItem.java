@@ -76,6 +76,14 @@ public record FittedItem(
         Optional.empty());
   }
 
+  /** Whether this was fitted later on a spot, in place of older work of the same service. */
+  boolean replaces(FittedItem older, String spot) {
+    return service.equals(older.service)
+        && spots.contains(spot)
+        && older.spots.contains(spot)
+        && finished.isAfter(older.finished);
+  }
+
   /** The same work on other spots. */
   FittedItem on(List<String> others) {
     return new FittedItem(

@@ -255,7 +255,7 @@ final class HardlyMeant {
     Service below = known.catalogue().services().get(under.service());
     Service above = known.catalogue().services().get(over.service());
     Optional<String> spot = over.spots().stream().filter(under.spots()::contains).findFirst();
-    boolean covers = above.film() && below.inside() == above.inside();
+    boolean covers = above.film() && below.inside() == above.inside() && !above.equals(below);
     if (!covers || spot.isEmpty() || !isJustBefore(lower, upper, below)) {
       return;
     }

@@ -39,7 +39,7 @@ final class ItemReader {
     this.source = source;
   }
 
-  /** All items of a job, at least one, no spot twice with one service. */
+  /** All items of a job, at least one, in one stay no spot twice with one service. */
   List<FittedItem> items(Fields job) {
     List<Node> nodes = job.items("items");
     if (nodes.isEmpty() && job.node("items").orElse(null) instanceof Node.Row) {
@@ -53,15 +53,18 @@ final class ItemReader {
           .ifPresent(
               item -> {
                 items.add(item);
-                once(item, node, items.size(), fitted);
+                if (!stays.isEmpty()) {
+                  once(item, node, items.size(), fitted);
+                }
               });
     }
     return items;
   }
 
   private void once(FittedItem item, Node node, int number, Map<String, Integer> fitted) {
+    long stay = stays.stream().filter(s -> !s.in().isAfter(item.finished())).count();
     for (String spot : item.spots()) {
-      Integer first = fitted.putIfAbsent(item.service() + " " + spot, number);
+      Integer first = fitted.putIfAbsent(stay + " " + item.service() + " " + spot, number);
       if (first != null) {
         source.error(
             "fitted-twice",

@@ -4,6 +4,7 @@ import curewindow.cure.ParkingPlan;
 import curewindow.cure.Stay;
 import curewindow.problem.Where;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -100,6 +101,23 @@ public record Job(
                 .filter(item -> known.stream().anyMatch(stay -> stay.has(item.finished())))
                 .toList(),
             known);
+  }
+
+  /** The same job without work in whose place other work of its service came in a later stay. */
+  Job withoutReplaced() {
+    List<FittedItem> left = new ArrayList<>();
+    for (FittedItem item : items) {
+      List<String> spots =
+          item.spots().stream()
+              .filter(spot -> items.stream().noneMatch(i -> i.replaces(item, spot)))
+              .toList();
+      if (spots.size() == item.spots().size()) {
+        left.add(item);
+      } else if (!spots.isEmpty()) {
+        left.add(item.on(spots));
+      }
+    }
+    return with(left, stays);
   }
 
   /** The same job with other work in other stays. */

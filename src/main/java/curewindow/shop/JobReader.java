@@ -103,7 +103,7 @@ final class JobReader {
             f.where("id")));
   }
 
-  /** The stays as far as they are right; where only the pickup is given, of one that ends then. */
+  /** All stays, none where one is wrong; where only the pickup is given, one that ends then. */
   private List<Stay> stays(Fields f, Optional<ZoneId> clock) {
     if (f.has("pickup") == f.has("stays")) {
       boolean both = f.has("pickup");
@@ -129,6 +129,9 @@ final class JobReader {
         return List.of();
       }
       stay.ifPresent(stays::add);
+    }
+    if (stays.size() < f.items("stays").size()) {
+      return List.of();
     }
     if (stays.isEmpty()
         && f.node("stays").orElse(null) instanceof Node.Row row

@@ -46,7 +46,7 @@ final class JobsReader {
       for (JobReader.Read read : same) {
         read.job()
             .filter(j -> single)
-            .map(job -> job.asOf(known.now()))
+            .map(job -> job.asOf(known.now()).withoutReplaced())
             .ifPresentOrElse(good::add, () -> leftOut(read));
         if (!single) {
           duplicate(read, same);

@@ -22,8 +22,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Which holds and settles are over because the shop has looked: what was found fine, or was mended,
- * is over from the day of the visit on, for all work that was finished on a day before it.
+ * Which holds and settles are over because the shop has looked: what was found fine is over from
+ * the day of the visit on, for all work that was finished on a day before it.
  */
 public final class Seen {
 
@@ -94,7 +94,7 @@ public final class Seen {
     FittedItem fitted = job.items().get(item.item());
     LocalDate finished = LocalDate.ofInstant(fitted.finished(), zone);
     return job.seen().stream()
-        .filter(visit -> visit.result() != PastVisit.Result.REFITTED)
+        .filter(visit -> visit.result() == PastVisit.Result.FINE)
         .filter(visit -> finished.isBefore(visit.day()))
         .filter(visit -> looksAt(visit, fitted.service(), rule.hold()))
         .map(PastVisit::day)

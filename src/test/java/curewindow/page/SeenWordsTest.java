@@ -41,15 +41,15 @@ class SeenWordsTest {
       delimiter = '|',
       value = {
         "en | FINE | We looked at it on December 8: all fine.",
-        "en | MENDED | We looked at it on December 8 and put something right: all fine now.",
+        "en | MENDED | We looked at it on December 8 and put something right. Your dates stay as they are.",
         "en | REFITTED | We fitted it anew on December 8: its dates count from then.",
         "es | REFITTED | Lo colocamos de nuevo el 8 de diciembre: sus fechas cuentan desde"
             + " entonces.",
         "ar | REFITTED | ركّبناه من جديد يوم 8 ديسمبر: تُحسب مواعيده من ذلك اليوم.",
         "es | FINE | Lo revisamos el 8 de diciembre: todo bien.",
-        "es | MENDED | Lo revisamos el 8 de diciembre y corregimos un detalle: ya está todo bien.",
+        "es | MENDED | Lo revisamos el 8 de diciembre y corregimos un detalle. Sus fechas no cambian.",
         "ar | FINE | فحصناه يوم 8 ديسمبر: كل شيء على ما يرام.",
-        "ar | MENDED | فحصناه يوم 8 ديسمبر وأصلحنا ما لزم: كل شيء على ما يرام الآن."
+        "ar | MENDED | فحصناه يوم 8 ديسمبر وأصلحنا ما لزم. المواعيد لا تتغيّر."
       })
   void theTopSaysWhatCameOfIt(String language, Result result, String said) {
     assertEquals(said, note(page(language, visit("2026-12-08", result))));
@@ -95,7 +95,7 @@ class SeenWordsTest {
     assertEquals(
         List.of(
             "Looked at since",
-            "December 8, 2026 Window tint. Put right, and all fine now.",
+            "December 8, 2026 Window tint. Put right.",
             "December 20, 2026 All fine."),
         rows);
   }

@@ -79,6 +79,63 @@ class StaysReaderTest {
     assertEquals(2, after.items().size());
   }
 
+  /** In one stay a spot is written once; in a later one the same spot is fitted anew. */
+  @Test
+  void laterWorkTakesThePlaceOfOlderOnTheSameSpot() throws IOException {
+    Path file = dir.resolve("jobs/1.yaml");
+    String again =
+        "  - {service: tint, film: harbor-35, spots: [front-door-glass], finished: DAYT12:00}\n";
+    String job =
+        Files.readString(file)
+            .replaceFirst(
+                "pickup: .*",
+                "stays: [" + FIRST + ", {in: 2026-12-03T08:00, pickup: 2026-12-03T17:00}]");
+    Files.writeString(file, job + again.replace("DAY", "2026-11-25"));
+    assertEquals(1, TestShops.read(dir).problems().size());
+    Files.writeString(file, job + again.replace("DAY", "2026-12-03"));
+    Instant now = Instant.parse("2026-12-04T00:00:00Z");
+    assertEquals(List.of(), TestShops.lines(TestShops.read(dir, now)));
+    assertEquals(List.of("front-door-glass 2026-12-03T20:00:00Z"), spots(TestShops.read(dir, now)));
+    Instant before = Instant.parse("2026-12-01T00:00:00Z");
+    assertEquals(
+        List.of("front-door-glass 2026-11-25T22:30:00Z"), spots(TestShops.read(dir, before)));
+  }
+
+  private static List<String> spots(ShopRead read) {
+    return read.jobs().get(0).items().stream()
+        .map(i -> String.join(" ", i.spots()) + " " + i.finished())
+        .toList();
+  }
+
+  @Test
+  void aRowOfJobsCsvNamesItsStay() throws IOException {
+    Files.delete(dir.resolve("jobs/1.yaml"));
+    String head =
+        "job,body,paint,parking-day,parking-night,in,pickup,service,film,spots,finished\n"
+            + "7,sedan,dark,outside,outside,2026-11-25T09:00,2026-11-25T17:00,tint,harbor-35,"
+            + "front-door-glass,2026-11-25T14:00\n";
+    String row = "7,,,,,%s,%s,tint,harbor-35,front-door-glass,%s\n";
+    Files.writeString(
+        dir.resolve("jobs.csv"),
+        head
+            + "7,,,,,,,tint,harbor-35,back-glass,2026-11-25T14:00\n"
+            + row.formatted("2026-12-03T08:00", "2026-12-03T17:00", "2026-12-03T12:00"));
+    ShopRead read = TestShops.read(dir, Instant.parse("2026-12-04T00:00:00Z"));
+    assertEquals(List.of(), TestShops.lines(read));
+    assertEquals(
+        List.of(
+            stay("2026-11-25T17:00:00Z", "2026-11-26T01:00:00Z"),
+            stay("2026-12-03T16:00:00Z", "2026-12-04T01:00:00Z")),
+        read.jobs().get(0).stays());
+    assertEquals(
+        List.of("back-glass 2026-11-25T22:00:00Z", "front-door-glass 2026-12-03T20:00:00Z"),
+        spots(read));
+    Files.writeString(
+        dir.resolve("jobs.csv"), head + row.formatted("", "2026-12-03T17:00", "2026-12-03T12:00"));
+    assertEquals(1, TestShops.read(dir).problems().size());
+    assertEquals("in is missing", TestShops.lines(TestShops.read(dir)).get(0).split("  ")[1]);
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',

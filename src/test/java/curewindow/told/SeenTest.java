@@ -117,6 +117,16 @@ class SeenTest {
   }
 
   @Test
+  void whatWasOnlyMendedRunsOn() {
+    Timeline before = told(job(List.of(TINT)));
+    LocalDate day = LocalDate.parse("2026-12-03");
+    for (List<String> what : List.of(List.<String>of(), List.of("tint"), List.of("inside-glass"))) {
+      Job mended = job(List.of(TINT), new PastVisit(day, what, Result.MENDED, "pressed down"));
+      assertEquals(before, told(mended), what.toString());
+    }
+  }
+
+  @Test
   void aNamedHoldIsOverAndOneThatWasOverByThenStays() {
     Timeline before = told(job(List.of(TINT)));
     Timeline early = told(job(List.of(TINT), seen("2026-12-03", "inside-glass", "hand-wash")));
