@@ -67,8 +67,7 @@ final class CarPicture {
       List<Mark> marks,
       String service,
       String spots,
-      String facts,
-      List<CarHolds.Line> holds) {}
+      String facts) {}
 
   /** The whole picture with its list. */
   record Picture(
@@ -85,7 +84,6 @@ final class CarPicture {
   private final Words words;
   private final CarDrawing drawing;
   private final CarMarks marks;
-  private final CarHolds holds;
   private final List<String> services;
   private final Set<String> fitted = new LinkedHashSet<>();
   private int top;
@@ -96,7 +94,6 @@ final class CarPicture {
     this.words = view.words();
     this.drawing = CarDrawing.of(view.job().car().body());
     this.marks = new CarMarks(drawing.width());
-    this.holds = new CarHolds(view);
     this.services = view.job().items().stream().map(FittedItem::service).distinct().toList();
     view.job().items().forEach(i -> fitted.addAll(i.spots()));
     this.top = drawing.top();
@@ -164,8 +161,7 @@ final class CarPicture {
         numbers,
         service,
         spots,
-        facts(item),
-        holds.of(position));
+        facts(item));
   }
 
   /** Takes a place for a number, with a line to its spot where it stands beside that. */

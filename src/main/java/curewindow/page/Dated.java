@@ -161,12 +161,12 @@ final class Dated {
   }
 
   /** Until when in few words. */
-  String until(Release release) {
+  private String until(Release release) {
     return words.text("page.then.until", Map.of("when", when.shortDay(release)));
   }
 
   /** What is said of a hold from its end on. */
-  String free(Release release) {
+  private String free(Release release) {
     return freeWords(release, when, words);
   }
 

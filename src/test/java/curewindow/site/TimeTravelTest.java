@@ -48,8 +48,6 @@ class TimeTravelTest {
           + "T('.state',r).join('|'),r.querySelector('time').dateTime,"
           + "String((r.querySelector('[data-to]')||{dataset:{}}).dataset.to||'')]),"
           + "asked:[...document.querySelectorAll('summary')].map(s=>[T('.state',s).join('|'),"
-          + "String((s.querySelector('[data-to]')||{dataset:{}}).dataset.to||'')]),"
-          + "car:[...document.querySelectorAll('.key ul li')].map(s=>[T('b',s).join('|'),"
           + "String((s.querySelector('[data-to]')||{dataset:{}}).dataset.to||'')])}";
 
   private static final String LATER =
@@ -127,12 +125,11 @@ class TimeTravelTest {
       String go = parked.words().text("page.state.go");
       seen.rows().forEach(row -> assertFalse(row.get(1).equals(go), row.toString()));
       seen.asked().forEach(row -> assertFalse(row.get(0).equals(go), row.toString()));
-      seen.car().forEach(row -> assertFalse(row.get(0).equals(go), row.toString()));
       assertEquals(List.of(), seen.freed());
     }
   }
 
-  /** Rows: hold, state, date, and when the script changes it; questions and car: state and that. */
+  /** Rows: hold, state, date, and when the script changes it; questions: state and that. */
   private record Seen(
       List<String> answers,
       List<String> say,
@@ -140,8 +137,7 @@ class TimeTravelTest {
       List<String> freed,
       List<String> next,
       List<List<String>> rows,
-      List<List<String>> asked,
-      List<List<String>> car) {}
+      List<List<String>> asked) {}
 
   @SuppressWarnings("unchecked")
   private static Seen seen(String script, Object... arguments) {
@@ -153,8 +149,7 @@ class TimeTravelTest {
         (List<String>) seen.get("freed"),
         (List<String>) seen.get("next"),
         (List<List<String>>) seen.get("rows"),
-        (List<List<String>>) seen.get("asked"),
-        (List<List<String>>) seen.get("car"));
+        (List<List<String>>) seen.get("asked"));
   }
 
   /** What may be said at a time, by the dates alone. */
@@ -187,7 +182,6 @@ class TimeTravelTest {
       assertTrue(
           seen.next().stream().noneMatch(h -> over(view.timeline().of(h).orElseThrow())), where);
       seen.asked().forEach(asked -> agrees(asked, seen));
-      seen.car().forEach(car -> agrees(car, seen));
     }
 
     /** What stands on the page for a hold that ended gently, as if it had ended fully. */
