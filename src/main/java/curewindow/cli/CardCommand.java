@@ -72,7 +72,8 @@ final class CardCommand implements Callable<Integer> {
       return Exit.PROBLEMS;
     }
     HandoutChoice choice = handout.or(loaded.shop().orElseThrow().handout());
-    return explain ? explain(loaded, jobs.get()) : write(loaded, jobs.get(), choice, ready);
+    int made = explain ? explain(loaded, jobs.get()) : write(loaded, jobs.get(), choice, ready);
+    return which.areWhole() ? made : Exit.PROBLEMS;
   }
 
   private int explain(LoadedShop loaded, List<Job> jobs) {

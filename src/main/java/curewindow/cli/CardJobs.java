@@ -33,6 +33,8 @@ final class CardJobs {
           "all jobs that are picked up on this day, such as 2026-11-25, or on that of a time")
   private String pickup;
 
+  private boolean whole = true;
+
   /** Refuses a command without jobs, or with a wrong day, before anything is read. */
   void refuseNone() {
     if (ids.isEmpty() && pickup == null) {
@@ -61,12 +63,20 @@ final class CardJobs {
       JobLookup.find(loaded, "", err); // Says that shop.yaml comes first.
       return Optional.empty();
     }
+    if (pickup != null) {
+      whole = JobLookup.sayLeftOut(loaded, err);
+    }
     Optional<LocalDate> day = loaded.shop().flatMap(shop -> day(shop.zone()));
     day.ifPresent(d -> ofDay(loaded, d).filter(j -> !jobs.contains(j)).forEach(jobs::add));
     if (jobs.isEmpty()) {
       err.println("No job is picked up on " + day.orElseThrow());
     }
     return jobs.isEmpty() ? Optional.empty() : Optional.of(jobs);
+  }
+
+  /** Whether all jobs of the day are among them, once {@link #of} is done. */
+  boolean areWhole() {
+    return whole;
   }
 
   /** The jobs of a day by the shop's clock, the first to be picked up first. */

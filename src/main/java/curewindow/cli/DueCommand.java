@@ -66,8 +66,9 @@ final class DueCommand implements Callable<Integer> {
     if (called != null) {
       return note(due, loaded, time);
     }
+    boolean whole = JobLookup.sayLeftOut(loaded, spec.commandLine().getErr());
     print(due, loaded, out);
-    return problems.hasErrors() ? Exit.PROBLEMS : Exit.OK;
+    return problems.hasErrors() || !whole ? Exit.PROBLEMS : Exit.OK;
   }
 
   private int note(DueCalls due, LoadedShop loaded, Instant time) throws IOException {
@@ -124,6 +125,7 @@ final class DueCommand implements Callable<Integer> {
     if (written) {
       spec.commandLine().getOut().println(file + ": the day of " + office.day(time));
     }
-    return problems.all().isEmpty() ? Exit.OK : Exit.PROBLEMS;
+    boolean whole = JobLookup.sayLeftOut(loaded, spec.commandLine().getErr());
+    return problems.all().isEmpty() && whole ? Exit.OK : Exit.PROBLEMS;
   }
 }

@@ -34,4 +34,14 @@ final class JobLookup {
     }
     return Optional.empty();
   }
+
+  /** Says which jobs had to be left out, and why; whether there is none. */
+  static boolean sayLeftOut(LoadedShop loaded, PrintWriter err) {
+    if (!loaded.brokenJobs().isEmpty()) {
+      err.println("Without " + String.join(", ", loaded.brokenJobs()) + ":");
+      ProblemLines.print(
+          loaded.problems().stream().filter(p -> p.severity() == Severity.ERROR).toList(), err);
+    }
+    return loaded.brokenJobs().isEmpty();
+  }
 }

@@ -111,7 +111,7 @@ final class ConditionParser {
   private void check(String kind, String name) {
     if (!known.kinds().contains(kind)) {
       unknownKind(kind);
-    } else if (!known.namesOf(kind).contains(name)) {
+    } else if (!known.has(kind, name)) {
       broken = true;
       source.error(
           "unknown-name",

@@ -94,7 +94,7 @@ final class GuideCheck {
       }
       return good;
     }
-    boolean good = known.values().contains(name);
+    boolean good = known.hasValue(name);
     if (!good) {
       source.error(
           "unknown-value",

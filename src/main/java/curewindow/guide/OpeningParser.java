@@ -65,7 +65,7 @@ final class OpeningParser {
   }
 
   private Optional<String> hold(String name) {
-    if (known.namesOf("hold").contains(name)) {
+    if (known.has("hold", name)) {
       return Optional.of(name);
     }
     source.error(

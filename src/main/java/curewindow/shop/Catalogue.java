@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * What the shop fits, where, and what must be held off from afterwards. Maps keep the order of the
@@ -15,6 +16,7 @@ import java.util.Map;
  * @param holds by id
  * @param rules all hold rules
  * @param visits when the shop would like to look at its work, by service
+ * @param unusable what the files define besides, with errors
  */
 public record Catalogue(
     Map<String, Service> services,
@@ -22,7 +24,8 @@ public record Catalogue(
     Map<String, Spot> spots,
     Map<String, Hold> holds,
     List<RuleFor> rules,
-    List<VisitRule> visits) {
+    List<VisitRule> visits,
+    Unusable unusable) {
 
   /** Copies the maps, keeping their order. */
   public Catalogue {
@@ -32,6 +35,27 @@ public record Catalogue(
     holds = Collections.unmodifiableMap(new LinkedHashMap<>(holds));
     rules = List.copyOf(rules);
     visits = List.copyOf(visits);
+    Objects.requireNonNull(unusable, "unusable");
+  }
+
+  /**
+   * A catalogue without errors.
+   *
+   * @param services by id
+   * @param films by id
+   * @param spots by id
+   * @param holds by id
+   * @param rules all hold rules
+   * @param visits when the shop would like to look at its work, by service
+   */
+  public Catalogue(
+      Map<String, Service> services,
+      Map<String, Film> films,
+      Map<String, Spot> spots,
+      Map<String, Hold> holds,
+      List<RuleFor> rules,
+      List<VisitRule> visits) {
+    this(services, films, spots, holds, rules, visits, Unusable.NOTHING);
   }
 
   /**

@@ -1,6 +1,7 @@
 package curewindow.shop;
 
 import curewindow.problem.Problems;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,6 +10,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.BiFunction;
 
 /** Reads the four files of the catalogue. Entries with problems are left out. */
@@ -32,6 +35,7 @@ final class CatalogueReader {
   private final ShopFiles files;
   private final Problems problems;
   private final Map<String, Broken> broken = new LinkedHashMap<>();
+  private final List<BrokenRule> brokenRules = new ArrayList<>();
 
   CatalogueReader(ShopFiles files, Problems problems) {
     this.files = files;
@@ -46,6 +50,11 @@ final class CatalogueReader {
     return broken;
   }
 
+  /** The rules that cannot be used, once {@link #read} is done. */
+  List<BrokenRule> brokenRules() {
+    return brokenRules;
+  }
+
   Catalogue read() {
     Map<String, Spot> spots = entries(SPOTS, "spots", SPOT, CatalogueReader::spot);
     Names spotNames = names("spot", spots.keySet(), SPOTS);
@@ -53,11 +62,26 @@ final class CatalogueReader {
         entries(SERVICES, "services", SERVICE, (id, f) -> service(id, f, spotNames));
     Map<String, Film> films = entries(FILMS, "films", FILM, (id, f) -> film(id, f, services));
     Source source = new Source(HOLDS, problems);
-    HoldsReader holds =
-        new HoldsReader(
-            source, names("service", services.keySet(), SERVICES), spotNames, broken.get(HOLDS));
-    open(HOLDS, source, Keys.needs("holds", "rules").allows("visits")).ifPresent(holds::read);
-    return new Catalogue(services, films, spots, holds.holds(), holds.rules(), holds.visits());
+    Names serviceNames = names("service", services.keySet(), SERVICES);
+    HoldsReader holds = new HoldsReader(source, serviceNames, spotNames, broken.get(HOLDS));
+    holds.read(open(HOLDS, source, Keys.needs("holds", "rules").allows("visits")));
+    brokenRules.addAll(holds.brokenRules());
+    return new Catalogue(
+        services, films, spots, holds.holds(), holds.rules(), holds.visits(), unusable());
+  }
+
+  private Unusable unusable() {
+    Map<String, Set<String>> ids = new TreeMap<>();
+    Set<String> kinds = new TreeSet<>();
+    Map.of("service", SERVICES, "film", FILMS, "spot", SPOTS, "hold", HOLDS)
+        .forEach(
+            (kind, file) -> {
+              ids.put(kind, Set.copyOf(broken.get(file).names()));
+              if (broken.get(file).isWhole()) {
+                kinds.add(kind);
+              }
+            });
+    return new Unusable(ids, kinds);
   }
 
   private Names names(String what, Set<String> known, String file) {
@@ -68,7 +92,7 @@ final class CatalogueReader {
     Optional<Node> node = files.text(file, problems).flatMap(t -> YamlTree.read(t, source));
     Optional<Fields> fields = node.flatMap(n -> Fields.of(n, keys, source));
     if (fields.isEmpty()) {
-      broken.get(file).addAll();
+      broken.get(file).addAll(source.firstAfter(0));
     }
     return fields;
   }
@@ -80,7 +104,9 @@ final class CatalogueReader {
     open(file, source, Keys.needs(key))
         .flatMap(f -> f.node(key))
         .flatMap(n -> Fields.anyKeys(n, source))
-        .ifPresent(all -> each(all, keys, entry, found, broken.get(file)));
+        .ifPresentOrElse(
+            all -> each(all, keys, entry, found, broken.get(file)),
+            () -> broken.get(file).addAll(source.firstAfter(0)));
     return found;
   }
 
@@ -102,7 +128,7 @@ final class CatalogueReader {
       if (value.isPresent() && source.errors() == before) {
         into.put(id, value.get());
       } else {
-        broken.add(id);
+        broken.add(id, source.firstAfter(before));
       }
     }
   }
@@ -122,7 +148,7 @@ final class CatalogueReader {
     Optional<Boolean> inside = f.flag("inside");
     Optional<Boolean> film = f.flag("film");
     Optional<Double> permeance = f.number("reference-permeance", 0.01, 100_000);
-    List<String> spots = f.names("spots", spotNames);
+    List<String> spots = f.names("spots", spotNames.defined());
     Optional<String> guide = f.text("guide", 40);
     Upkeep upkeep = upkeep(f, film);
     if (film.orElse(false) && !f.has("reference-permeance")) {

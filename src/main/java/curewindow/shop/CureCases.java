@@ -85,15 +85,8 @@ public final class CureCases {
 
   private static List<HoldRule> rules(Catalogue catalogue, Service service, Spot spot, Car car) {
     return catalogue.rules().stream()
-        .filter(r -> r.service().equals(service.id()))
-        .filter(r -> r.fact().map(f -> holdsOf(spot, car, f)).orElse(true))
-        .filter(r -> r.spots().isEmpty() || r.spots().contains(spot.id()))
-        .filter(r -> !r.exceptSpots().contains(spot.id()))
+        .filter(r -> r.isFor(service, spot, car))
         .map(RuleFor::rule)
         .toList();
-  }
-
-  private static boolean holdsOf(Spot spot, Car car, SpotFact fact) {
-    return spot.facts().contains(fact) && !car.lacks().contains(fact);
   }
 }

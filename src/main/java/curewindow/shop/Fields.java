@@ -102,6 +102,13 @@ final class Fields {
     return Optional.of(entry.value());
   }
 
+  /** The value of a key where it has keys of its own, without telling where it has none. */
+  Optional<Branch> branch(String key) {
+    return Optional.ofNullable(branch.entries().get(key))
+        .map(Entry::value)
+        .flatMap(value -> value instanceof Branch inner ? Optional.of(inner) : Optional.empty());
+  }
+
   Optional<Leaf> leaf(String key) {
     return node(key).flatMap(this::single);
   }

@@ -41,12 +41,15 @@ final class JobReader {
     this.source = source;
   }
 
-  /** A job as far as it could be read: its id, where it stands, and itself if it is good. */
-  record Read(Optional<String> id, Where where, Optional<Job> job) {
+  /**
+   * A job as far as it could be read: its id, where it stands, itself if it is good, and where the
+   * errors of the catalogue stand that leave it out.
+   */
+  record Read(Optional<String> id, Where where, Optional<Job> job, List<Where> causes) {
 
     /** The same without the job, because of a problem elsewhere in its file. */
     Read without() {
-      return new Read(id, where, Optional.empty());
+      return new Read(id, where, Optional.empty(), causes);
     }
   }
 
@@ -54,15 +57,16 @@ final class JobReader {
     int before = source.errors();
     Optional<Fields> fields = Fields.of(node, JOB, source);
     if (fields.isEmpty()) {
-      return new Read(Optional.empty(), node.where(), Optional.empty());
+      return new Read(Optional.empty(), node.where(), Optional.empty(), List.of());
     }
     Fields f = fields.get();
     Optional<String> id = f.code("id", 200).flatMap(text -> id(text, f.where("id")));
     Optional<Job> job = job(f, id);
+    job.map(known::doubts).ifPresent(doubts -> doubts.forEach(source::follows));
     Where where = f.where("id");
     Optional<Job> good = source.errors() == before ? job : Optional.empty();
     good.ifPresent(j -> HardlyMeant.note(known, source, j, f, clock(f).orElse(ZoneOffset.UTC)));
-    return new Read(id, where, good);
+    return new Read(id, where, good, source.elsewhereAfter(before));
   }
 
   private Optional<Job> job(Fields f, Optional<String> id) {

@@ -19,11 +19,15 @@ final class JobsReader {
 
   private static final String FOLDER = "jobs";
 
+  /** Of how many jobs a problem names the ids. */
+  private static final int SHOWN = 5;
+
   private final ShopFiles files;
   private final Problems problems;
   private final Known known;
   private final List<JobReader.Read> reads = new ArrayList<>();
   private final TreeSet<String> broken = new TreeSet<>();
+  private final Map<Where, TreeSet<String>> inDoubt = new LinkedHashMap<>();
 
   JobsReader(ShopFiles files, Problems problems, Known known) {
     this.files = files;
@@ -31,8 +35,12 @@ final class JobsReader {
     this.known = known;
   }
 
-  /** The good jobs by id, and the names of the others. */
-  record Read(List<Job> good, List<String> broken) {}
+  /**
+   * The good jobs by id, and the names of the others.
+   *
+   * @param inDoubt those of the others that an error of the catalogue leaves out, by its place
+   */
+  record Read(List<Job> good, List<String> broken, Map<Where, TreeSet<String>> inDoubt) {}
 
   Read read() {
     files.list(FOLDER, ".yaml").forEach(this::file);
@@ -54,11 +62,33 @@ final class JobsReader {
       }
     }
     good.sort(Comparator.comparing(Job::id));
-    return new Read(good, List.copyOf(broken));
+    inDoubt.forEach(this::tellDoubt);
+    return new Read(good, List.copyOf(broken), inDoubt);
   }
 
   private void leftOut(JobReader.Read read) {
-    broken.add(read.id().orElse(read.where().file()));
+    String name = read.id().orElse(read.where().file());
+    broken.add(name);
+    // Told once, however many errors of the catalogue concern it.
+    read.causes().stream()
+        .findFirst()
+        .ifPresent(cause -> inDoubt.computeIfAbsent(cause, c -> new TreeSet<>()).add(name));
+  }
+
+  private void tellDoubt(Where cause, TreeSet<String> jobs) {
+    int count = jobs.size();
+    List<String> shown = jobs.stream().limit(count > SHOWN + 1 ? SHOWN : count).toList();
+    String more = shown.size() < count ? " and " + (count - shown.size()) + " more" : "";
+    problems.add(
+        Problem.error(
+            "unsure-jobs",
+            cause,
+            "the error here leaves out "
+                + (count == 1 ? "1 job, whose" : count + " jobs, whose")
+                + " dates would not be sure: "
+                + String.join(", ", shown)
+                + more,
+            "mend it first"));
   }
 
   private void file(String file) {

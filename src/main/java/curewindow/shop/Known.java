@@ -1,5 +1,6 @@
 package curewindow.shop;
 
+import curewindow.problem.Where;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
@@ -12,6 +13,7 @@ import java.util.Set;
  *
  * @param catalogue the catalogue's good entries
  * @param broken entries of the catalogue's files with problems, by file
+ * @param brokenRules rules of the catalogue with problems
  * @param places the places
  * @param languages languages with words and guides
  * @param shop the shop and what jobs fall back to
@@ -20,6 +22,7 @@ import java.util.Set;
 record Known(
     Catalogue catalogue,
     Map<String, Broken> broken,
+    List<BrokenRule> brokenRules,
     Names places,
     List<String> languages,
     ShopReader.Read shop,
@@ -38,6 +41,14 @@ record Known(
   /** The shop's place. */
   Optional<String> place() {
     return shop.place();
+  }
+
+  /** Where the errors stand that leave the dates of a job in doubt. */
+  List<Where> doubts(Job job) {
+    return brokenRules.stream()
+        .filter(rule -> rule.concerns(job, catalogue.spots()))
+        .map(BrokenRule::cause)
+        .toList();
   }
 
   Names services() {

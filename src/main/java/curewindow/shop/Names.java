@@ -1,10 +1,13 @@
 package curewindow.shop;
 
 import curewindow.problem.Nearest;
+import curewindow.problem.Where;
 import curewindow.shop.Node.Leaf;
 import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -26,11 +29,23 @@ record Names(String what, Collection<String> known, Broken broken) {
     return new Names(what, known, Broken.none());
   }
 
-  /** The name, or empty after telling that it is unknown. */
+  /** The same, where it matters only that a name is defined, not whether it can be used. */
+  Names defined() {
+    Set<String> all = new LinkedHashSet<>(known);
+    all.addAll(broken.names());
+    return new Names(what, all, broken);
+  }
+
+  /** The name, or empty after telling that it is unknown, unless it has an error that is told. */
   Optional<String> check(Leaf leaf, Source source) {
     String name = leaf.text().strip();
     if (known.contains(name)) {
       return Optional.of(name);
+    }
+    Optional<Where> cause = broken.cause(name);
+    if (cause.isPresent()) {
+      source.follows(cause.get());
+      return Optional.empty();
     }
     boolean defined = broken.has(name);
     source.error(

@@ -29,4 +29,9 @@ public record RuleFor(
     spots = List.copyOf(spots);
     exceptSpots = List.copyOf(exceptSpots);
   }
+
+  /** Whether it is for a service's work on a spot of a car. */
+  boolean isFor(Service fitted, Spot spot, Car car) {
+    return new Scope(Optional.of(service), fact, spots, exceptSpots).has(fitted.id(), spot, car);
+  }
 }

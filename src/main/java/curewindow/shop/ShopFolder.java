@@ -69,7 +69,15 @@ public final class ShopFolder {
             .read(files.text(ShopReader.FILE, problems).flatMap(t -> YamlTree.read(t, source)));
     CatalogueReader catalogueReader = new CatalogueReader(files, problems);
     Catalogue catalogue = catalogueReader.read();
-    Known known = new Known(catalogue, catalogueReader.broken(), placeNames, languages, shop, now);
+    Known known =
+        new Known(
+            catalogue,
+            catalogueReader.broken(),
+            catalogueReader.brokenRules(),
+            placeNames,
+            languages,
+            shop,
+            now);
     Map<String, ObservedHours> observed = ObservedReader.read(files, known, places, now, problems);
     JobsReader.Read jobs = new JobsReader(files, problems, known).read();
     return new ShopRead(

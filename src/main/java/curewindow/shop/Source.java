@@ -4,7 +4,9 @@ import curewindow.problem.Nearest;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Where;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
 
 /** One file that is being read: where its problems go, and whether it had any. */
@@ -17,7 +19,11 @@ final class Source {
 
   private final String file;
   private final Problems problems;
-  private int errors;
+  private final List<Cause> causes = new ArrayList<>();
+  private int told;
+
+  /** Where an error stands, and whether that is told of another thing than the one being read. */
+  private record Cause(Where where, boolean elsewhere) {}
 
   Source(String file, Problems problems) {
     this.file = file;
@@ -28,16 +34,32 @@ final class Source {
     return file;
   }
 
-  /** How many errors there were so far; those that are no longer listed count too. */
+  /** How many errors there were so far; those that are not listed here count too. */
   int errors() {
-    return errors;
+    return causes.size();
+  }
+
+  /** Where the first error after others stands, or else the whole file. */
+  Where firstAfter(int errors) {
+    return causes.size() > errors ? causes.get(errors).where() : Where.file(file);
+  }
+
+  /** Where the errors after others stand that are told elsewhere. */
+  List<Where> elsewhereAfter(int errors) {
+    return causes.stream().skip(errors).filter(Cause::elsewhere).map(Cause::where).toList();
+  }
+
+  /** Counts an error that what is read has only because of another one, which is told already. */
+  void follows(Where cause) {
+    causes.add(new Cause(cause, true));
   }
 
   void error(String code, Where where, String message, String fix) {
-    errors++;
-    if (errors <= MOST) {
+    causes.add(new Cause(where, false));
+    told++;
+    if (told <= MOST) {
       problems.add(Problem.error(code, where, message, fix));
-    } else if (errors == MOST + 1) {
+    } else if (told == MOST + 1) {
       problems.add(
           Problem.error(
               "more-problems",
@@ -93,7 +115,7 @@ final class Source {
 
   /** What to do about an unknown name: the nearest known one, or all of them if they are few. */
   String suggestion(String typed, Collection<String> known) {
-    if (errors > MOST) {
+    if (told > MOST) {
       return "";
     }
     Optional<String> nearest = typed.length() > 60 ? Optional.empty() : Nearest.to(typed, known);

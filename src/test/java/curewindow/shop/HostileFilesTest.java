@@ -66,6 +66,7 @@ class HostileFilesTest {
         new Known(
             read.catalogue(),
             Map.of(),
+            List.of(),
             Names.of("place", List.of("seattle")),
             null,
             new ShopReader.Read(
