@@ -1,6 +1,5 @@
 package curewindow.cli;
 
-import curewindow.problem.Severity;
 import curewindow.shop.Job;
 import curewindow.site.LoadedShop;
 import curewindow.site.WhyOf;
@@ -98,8 +97,7 @@ final class DatesCommand implements Callable<Integer> {
       JobLookup.find(loaded, "", err); // Says that shop.yaml comes first.
     } else if (!loaded.brokenJobs().isEmpty()) {
       err.println("Without " + String.join(", ", loaded.brokenJobs()) + ":");
-      ProblemLines.print(
-          loaded.problems().stream().filter(p -> p.severity() == Severity.ERROR).toList(), err);
+      ProblemLines.print(loaded.errors(), err);
     }
     return loaded.shop().isEmpty() ? List.of() : loaded.jobs();
   }
