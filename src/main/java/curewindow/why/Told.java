@@ -62,7 +62,7 @@ final class Told {
       return String.format(Locale.ROOT, "at the limit (%.0f %% set)", 100 * limit.share());
     }
     if (release.end() instanceof Release.Seen) {
-      return "seen to be over";
+      return "over, seen by us";
     }
     return release.kind() == HoldKind.HOLD ? "safe by then" : "settled by then";
   }

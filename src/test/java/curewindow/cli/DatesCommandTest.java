@@ -7,6 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -108,6 +111,24 @@ class DatesCommandTest {
           line);
     }
     assertTrue(said.contains("safe by then") && said.contains(", then gently, all set"), said);
+  }
+
+  /** Nobody reads that a date is safe by then where it is over as the shop has looked. */
+  @Test
+  void sayWhereTheShopHasLooked(@TempDir Path shop) throws IOException {
+    twoJobs(shop);
+    Files.writeString(
+        shop.resolve("visits.csv"), "job,day,what,result\nQ-3101,2026-11-27,windows-up,fine\n");
+    Clock clock = Clock.fixed(Instant.parse("2026-12-01T20:00:00Z"), ZoneOffset.UTC);
+    String over = "Fri Nov 27 2026, 8 AM, over, seen by us";
+    String text = Typed.run(clock, "dates", "Q-3101", "--shop", shop).said();
+    assertTrue(text.matches("(?s).*Q-3101  Windows stay up +" + over + "\\R.*"), text);
+    String csv = Typed.run(clock, "dates", "Q-3101", "--csv", "--shop", shop).said();
+    assertTrue(csv.contains("\nQ-3101,windows-up,hold,seen,2026-11-27T08:00-08:00,"), csv);
+    String json = Typed.run(clock, "dates", "Q-3101", "--json", "--shop", shop).said();
+    assertTrue(json.contains("\"seen\""), json);
+    String why = Typed.run(clock, "why", "Q-3101", "--shop", shop).said();
+    assertTrue(why.contains("Windows stay up: Fri Nov 27, 8 AM, over, seen by us"), why);
   }
 
   @Test
