@@ -57,6 +57,11 @@ final class Told {
     return weekday(at.toLocalDate()) + HOUR.format(at) + ", " + state(release);
   }
 
+  /** The day alone, such as {@code Sun Dec 13}. */
+  String endDay(Release release) {
+    return weekday(local(release.end().at()).toLocalDate());
+  }
+
   private static String state(Release release) {
     if (release.end() instanceof Release.AtLimit limit) {
       return String.format(Locale.ROOT, "at the limit (%.0f %% set)", 100 * limit.share());
