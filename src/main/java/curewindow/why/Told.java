@@ -51,7 +51,9 @@ final class Told {
   /** When, and in which sense, such as {@code Sun Dec 13, 1 PM, at the limit (60 % set)}. */
   String end(Release release) {
     if (release.end() instanceof Release.BySeason) {
-      return new When(view).shortDay(release) + year(local(release.end().at()).toLocalDate());
+      String season = new When(view).shortDay(release);
+      String year = year(local(release.end().at()).toLocalDate());
+      return season.endsWith(year) ? season : season + year;
     }
     ZonedDateTime at = local(release.end().at());
     return weekday(at.toLocalDate()) + HOUR.format(at) + ", " + state(release);
