@@ -2,7 +2,6 @@ package curewindow.cli;
 
 import curewindow.problem.Nearest;
 import curewindow.problem.Problem;
-import curewindow.problem.Severity;
 import curewindow.shop.Job;
 import curewindow.site.LoadedShop;
 import java.io.PrintWriter;
@@ -19,14 +18,17 @@ final class JobLookup {
     if (job.isPresent()) {
       return job;
     }
-    List<Problem> errors =
-        loaded.problems().stream().filter(p -> p.severity() == Severity.ERROR).toList();
     if (loaded.shop().isEmpty()) {
       err.println("shop.yaml has to be mended first:");
-      ProblemLines.print(errors, err);
+      ProblemLines.print(loaded.errors(), err);
     } else if (loaded.brokenJobs().contains(id)) {
+      List<Problem> errors = loaded.errorsOf(id);
       err.println("Job " + id + " has to be mended first:");
       ProblemLines.print(errors, err);
+      int others = loaded.errors().size() - errors.size();
+      if (others > 0) {
+        err.println(others + " more to mend in other jobs: check tells them");
+      }
     } else {
       List<String> known = loaded.jobs().stream().map(Job::id).toList();
       String nearest = Nearest.to(id, known).map(n -> "; did you mean " + n + "?").orElse("");
@@ -39,8 +41,7 @@ final class JobLookup {
   static boolean sayLeftOut(LoadedShop loaded, PrintWriter err) {
     if (!loaded.brokenJobs().isEmpty()) {
       err.println("Without " + String.join(", ", loaded.brokenJobs()) + ":");
-      ProblemLines.print(
-          loaded.problems().stream().filter(p -> p.severity() == Severity.ERROR).toList(), err);
+      ProblemLines.print(loaded.errors(), err);
     }
     return loaded.brokenJobs().isEmpty();
   }

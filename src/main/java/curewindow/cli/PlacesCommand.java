@@ -107,9 +107,9 @@ final class PlacesCommand implements Callable<Integer> {
             .orElse("");
     PrintWriter err = spec.commandLine().getErr();
     err.println("No place is called " + typed + near);
-    err.println(
-        "Any point has the weather of the places round it: places near LAT LON --height M shows them,");
-    err.println("and what to write into content/places to use it.");
+    err.println("To find the nearest built-in place, give latitude and longitude, in degrees:");
+    err.println("  places near LAT LON --height M");
+    err.println("It also shows what to write into content/places for a place of your own.");
   }
 
   private ShopRead read() throws IOException {

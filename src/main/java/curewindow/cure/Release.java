@@ -47,13 +47,7 @@ public record Release(
   public Release waitingFor(Release other) {
     Instant later = other.likely.isAfter(likely) ? other.likely : likely;
     return new Release(
-        hold,
-        kind,
-        end.movedTo(other.end.at()),
-        later,
-        because,
-        becauseLikely,
-        Optional.of(other.hold));
+        hold, kind, end.movedTo(other.end), later, because, becauseLikely, Optional.of(other.hold));
   }
 
   /**
@@ -102,12 +96,12 @@ public record Release(
     Instant at();
 
     /**
-     * The same end told for another time.
+     * The same end told with a later one.
      *
-     * @param other a whole hour between 8:00 and 20:00 where the car is
+     * @param other the end of another hold
      * @return the end
      */
-    End movedTo(Instant other);
+    End movedTo(End other);
   }
 
   /**
@@ -123,8 +117,8 @@ public record Release(
     }
 
     @Override
-    public End movedTo(Instant other) {
-      return new SafeBy(other);
+    public End movedTo(End other) {
+      return new SafeBy(other.at());
     }
   }
 
@@ -157,8 +151,8 @@ public record Release(
     }
 
     @Override
-    public End movedTo(Instant other) {
-      return new AtLimit(other, share, full.isAfter(other) ? full : other);
+    public End movedTo(End other) {
+      return new AtLimit(other.at(), share, full.isAfter(other.at()) ? full : other.at());
     }
 
     /**
@@ -185,8 +179,8 @@ public record Release(
     }
 
     @Override
-    public End movedTo(Instant other) {
-      return new BySeason(other);
+    public End movedTo(End other) {
+      return new BySeason(other.at());
     }
   }
 
@@ -203,8 +197,8 @@ public record Release(
     }
 
     @Override
-    public End movedTo(Instant other) {
-      return new SafeBy(other);
+    public End movedTo(End other) {
+      return other instanceof Seen ? other : new SafeBy(other.at());
     }
   }
 }

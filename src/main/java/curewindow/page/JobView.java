@@ -22,7 +22,7 @@ import java.util.Optional;
  * @param place the place where the car stands
  * @param timeline the dates; those given are brought into agreement with each other
  * @param visit the day on which the shop would like to see the car
- * @param words the words of the job's language
+ * @param words the words of the job's language; dates that are far from the pickup get their year
  * @param address the public address of the job's page, ending in a slash
  * @param token the secret part of the address
  * @param printed what the customer was told by cards
@@ -57,6 +57,7 @@ public record JobView(
     Objects.requireNonNull(printed, "printed");
     Timeline seen = Seen.over(job, shop, catalogue, place, timeline);
     timeline = HoldOrder.of(seen, catalogue.holds());
+    words = words.around(timeline.pickup());
   }
 
   /**

@@ -34,8 +34,25 @@ public final class Nearest {
    * @return the names, the nearest first
    */
   public static List<String> some(String typed, Collection<String> known, int most) {
+    return within(Math.max(2, typed.length() / 3), typed, known, most);
+  }
+
+  /**
+   * The known name that a typed one hardly differs from, for names that are many and short, of
+   * which some other one is always a bit alike.
+   *
+   * @param typed what was written
+   * @param known the names that would have been right
+   * @return the nearest name, or empty where none is within a quarter of the length, at least one
+   *     edit
+   */
+  public static Optional<String> closely(String typed, Collection<String> known) {
+    return within(Math.max(1, typed.length() / 4), typed, known, 1).stream().findFirst();
+  }
+
+  private static List<String> within(
+      int allowed, String typed, Collection<String> known, int most) {
     String from = fold(typed);
-    int allowed = Math.max(2, from.length() / 3);
     return known.stream()
         .filter(k -> distance(from, fold(k)) <= Math.min(allowed, Math.max(1, k.length() - 1)))
         .filter(k -> k.length() > 2 || beginsAlike(from, fold(k)))

@@ -101,10 +101,11 @@ final class CsvJobs {
    *
    * @param id its id, not checked
    * @param node what a job file would hold
+   * @param parts its rows
    * @param whole whether all of its rows have all of their cells
    * @param agrees whether its rows agree on what they say of the job
    */
-  record Read(String id, Node node, boolean whole, boolean agrees) {}
+  record Read(String id, Node node, List<BrokenJob.Part> parts, boolean whole, boolean agrees) {}
 
   /** All columns that the file may have. */
   static List<String> columns() {
@@ -156,7 +157,11 @@ final class CsvJobs {
     if (!found.isEmpty()) {
       job.entries().put("found", entry(new Row(first.where(), List.copyOf(found))));
     }
-    return new Read(id, job, whole, source.errors() == before);
+    return new Read(id, job, parts(lines), whole, source.errors() == before);
+  }
+
+  private static List<BrokenJob.Part> parts(List<CsvTable.Line> lines) {
+    return lines.stream().map(l -> new BrokenJob.Part(FILE, l.where().line(), l.last())).toList();
   }
 
   /** Every stay once, where the rows first name it. */

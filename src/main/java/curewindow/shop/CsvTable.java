@@ -33,10 +33,11 @@ final class CsvTable {
    * A row.
    *
    * @param where its start
+   * @param last the line on which it ends
    * @param cells the cells that are not empty, by column name
    * @param whole whether it has as many cells as the header
    */
-  record Line(Where where, Map<String, Node.Leaf> cells, boolean whole) {}
+  record Line(Where where, int last, Map<String, Node.Leaf> cells, boolean whole) {}
 
   /** The rows of a text, or empty after telling that its header cannot be used. */
   static Optional<List<Line>> read(
@@ -60,7 +61,7 @@ final class CsvTable {
     if (table.cut && !lines.isEmpty()) {
       // The rows that are lost may belong to the job of the last one.
       Line last = lines.remove(lines.size() - 1);
-      lines.add(new Line(last.where(), last.cells(), false));
+      lines.add(new Line(last.where(), last.last(), last.cells(), false));
     }
     return Optional.of(lines);
   }
@@ -147,7 +148,7 @@ final class CsvTable {
         cells.put(header.get(i), new Node.Leaf(where, Node.Type.CELL, value));
       }
     }
-    return new Line(places.get(0), cells, whole);
+    return new Line(places.get(0), lineAfter(row) - 1, cells, whole);
   }
 
   /** Where each cell of a row begins. */

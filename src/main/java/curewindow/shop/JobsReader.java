@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
 
@@ -25,8 +26,11 @@ final class JobsReader {
   private final ShopFiles files;
   private final Problems problems;
   private final Known known;
-  private final List<JobReader.Read> reads = new ArrayList<>();
-  private final TreeSet<String> broken = new TreeSet<>();
+  private final List<Placed> reads = new ArrayList<>();
+
+  /** Where the jobs stand that are left out, by their names. */
+  private final Map<String, List<BrokenJob.Part>> broken = new TreeMap<>();
+
   private final Map<Where, TreeSet<String>> inDoubt = new LinkedHashMap<>();
 
   JobsReader(ShopFiles files, Problems problems, Known known) {
@@ -36,11 +40,14 @@ final class JobsReader {
   }
 
   /**
-   * The good jobs by id, and the names of the others.
+   * The good jobs by id, and the others by name.
    *
    * @param inDoubt those of the others that an error of the catalogue leaves out, by its place
    */
-  record Read(List<Job> good, List<String> broken, Map<Where, TreeSet<String>> inDoubt) {}
+  record Read(List<Job> good, List<BrokenJob> broken, Map<Where, TreeSet<String>> inDoubt) {}
+
+  /** A job as far as it could be read, and where it stands. */
+  private record Placed(JobReader.Read read, List<BrokenJob.Part> parts) {}
 
   Read read() {
     files.list(FOLDER, ".yaml").forEach(this::file);
@@ -49,30 +56,40 @@ final class JobsReader {
       csv();
     }
     List<Job> good = new ArrayList<>();
-    for (List<JobReader.Read> same : byId().values()) {
+    for (List<Placed> same : byId().values()) {
       boolean single = same.size() == 1;
-      for (JobReader.Read read : same) {
-        read.job()
+      for (Placed placed : same) {
+        placed
+            .read()
+            .job()
             .filter(j -> single)
             .map(job -> job.asOf(known.now()).withoutReplaced())
-            .ifPresentOrElse(good::add, () -> leftOut(read));
+            .ifPresentOrElse(good::add, () -> leftOut(placed));
         if (!single) {
-          duplicate(read, same);
+          duplicate(placed, same);
         }
       }
     }
     good.sort(Comparator.comparing(Job::id));
     inDoubt.forEach(this::tellDoubt);
-    return new Read(good, List.copyOf(broken), inDoubt);
+    return new Read(
+        good,
+        broken.entrySet().stream().map(e -> new BrokenJob(e.getKey(), e.getValue())).toList(),
+        inDoubt);
   }
 
-  private void leftOut(JobReader.Read read) {
+  private void leftOut(Placed placed) {
+    JobReader.Read read = placed.read();
     String name = read.id().orElse(read.where().file());
-    broken.add(name);
+    leftOut(name, placed.parts());
     // Told once, however many errors of the catalogue concern it.
     read.causes().stream()
         .findFirst()
         .ifPresent(cause -> inDoubt.computeIfAbsent(cause, c -> new TreeSet<>()).add(name));
+  }
+
+  private void leftOut(String name, List<BrokenJob.Part> parts) {
+    broken.computeIfAbsent(name, n -> new ArrayList<>()).addAll(parts);
   }
 
   private void tellDoubt(Where cause, TreeSet<String> jobs) {
@@ -93,9 +110,10 @@ final class JobsReader {
 
   private void file(String file) {
     String name = Source.shown(file);
+    List<BrokenJob.Part> parts = List.of(BrokenJob.Part.whole(name));
     Faults.guard(Where.file(name), problems, () -> job(file, new Source(name, problems)))
         .flatMap(Function.identity())
-        .ifPresentOrElse(reads::add, () -> broken.add(name));
+        .ifPresentOrElse(read -> reads.add(new Placed(read, parts)), () -> leftOut(name, parts));
   }
 
   private Optional<JobReader.Read> job(String file, Source source) {
@@ -113,7 +131,7 @@ final class JobsReader {
             Where.file(Source.shown(file)),
             "the file ends in .yml and is not read",
             "rename it so that it ends in .yaml"));
-    broken.add(Source.shown(file));
+    leftOut(Source.shown(file), List.of(BrokenJob.Part.whole(Source.shown(file))));
   }
 
   private void csv() {
@@ -125,31 +143,36 @@ final class JobsReader {
       if (job.whole()) {
         Faults.guard(job.node().where(), problems, () -> reader.read(job.node()))
             .map(read -> job.agrees() ? read : read.without())
-            .ifPresentOrElse(reads::add, () -> broken.add(Source.shown(job.id())));
+            .ifPresentOrElse(read -> reads.add(new Placed(read, job.parts())), () -> leftOut(job));
       } else {
-        broken.add(Source.shown(job.id()));
+        leftOut(job);
       }
     }
     if (jobs.isEmpty() && (text.isEmpty() || source.errors() > 0)) {
-      broken.add(CsvJobs.FILE);
+      leftOut(CsvJobs.FILE, List.of());
     }
   }
 
-  private Map<String, List<JobReader.Read>> byId() {
-    Map<String, List<JobReader.Read>> byId = new LinkedHashMap<>();
-    for (JobReader.Read read : reads) {
-      if (read.id().isEmpty()) {
-        leftOut(read);
+  private void leftOut(CsvJobs.Read job) {
+    leftOut(Source.shown(job.id()), job.parts());
+  }
+
+  private Map<String, List<Placed>> byId() {
+    Map<String, List<Placed>> byId = new LinkedHashMap<>();
+    for (Placed placed : reads) {
+      Optional<String> id = placed.read().id();
+      if (id.isEmpty()) {
+        leftOut(placed);
       } else {
-        String key = read.id().get().toLowerCase(Locale.ROOT);
-        byId.computeIfAbsent(key, k -> new ArrayList<>()).add(read);
+        byId.computeIfAbsent(id.get().toLowerCase(Locale.ROOT), k -> new ArrayList<>()).add(placed);
       }
     }
     return byId;
   }
 
-  private void duplicate(JobReader.Read read, List<JobReader.Read> same) {
-    JobReader.Read other = same.get(0) == read ? same.get(1) : same.get(0);
+  private void duplicate(Placed placed, List<Placed> same) {
+    JobReader.Read read = placed.read();
+    JobReader.Read other = (same.get(0) == placed ? same.get(1) : same.get(0)).read();
     Where at = other.where();
     problems.add(
         Problem.error(

@@ -6,8 +6,11 @@ import curewindow.shop.Node.Leaf;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -22,8 +25,15 @@ record Names(String what, Collection<String> known, Broken broken) {
   /** What places are called in messages. */
   static final String PLACE = "place";
 
+  /** What time zones are called in messages. */
+  static final String ZONE = "time zone";
+
   private static final int SHOWN = 3;
   private static final int LONGEST = 60;
+
+  /** Zones that are named for a city or an island; the others are leftovers. */
+  private static final Pattern REGION =
+      Pattern.compile("(Africa|America|Antarctica|Asia|Atlantic|Australia|Europe|Indian|Pacific)/");
 
   static Names of(String what, Collection<String> known) {
     return new Names(what, known, Broken.none());
@@ -57,9 +67,14 @@ record Names(String what, Collection<String> known, Broken broken) {
   }
 
   private String fix(String name, Source source) {
-    return what.equals(PLACE) && name.length() <= LONGEST
-        ? placeFix(name)
-        : source.suggestion(name, known);
+    if (name.length() > LONGEST) {
+      return source.suggestion(name, known);
+    }
+    return switch (what) {
+      case PLACE -> placeFix(name);
+      case ZONE -> zoneFix(name);
+      default -> source.suggestion(name, known);
+    };
   }
 
   /** Places are too many to list, and people know them by other names than their ids. */
@@ -73,6 +88,26 @@ record Names(String what, Collection<String> known, Broken broken) {
             .limit(SHOWN)
             .toList();
     String meant = near.isEmpty() ? "" : "did you mean " + String.join(" or ", near) + "? ";
-    return meant + "the command \"places WORD\" finds places by name";
+    return meant
+        + "the command \"places WORD\" finds places by name, \"places near LAT LON\" the nearest"
+        + " ones and how to add your own";
+  }
+
+  /** A zone is known by its city; one that merely looks alike is another zone. */
+  private String zoneFix(String name) {
+    Map<String, String> byCity = new TreeMap<>();
+    known.stream()
+        .filter(id -> REGION.matcher(id).lookingAt())
+        .sorted()
+        .forEach(id -> byCity.putIfAbsent(city(id), id));
+    return Nearest.closely(city(name), byCity.keySet())
+        .map(city -> "did you mean " + byCity.get(city) + "?")
+        .orElse(
+            "use the zone of a large city with the same time, such as Europe/London or"
+                + " America/Los_Angeles");
+  }
+
+  private static String city(String zone) {
+    return zone.substring(zone.lastIndexOf('/') + 1);
   }
 }

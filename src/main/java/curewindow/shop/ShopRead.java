@@ -17,8 +17,7 @@ import java.util.Optional;
  * @param observed weather that was measured, by the place's id; rows with problems are left out
  * @param languages languages that have both words and guides, in alphabetical order
  * @param jobs the good jobs, by id
- * @param brokenJobs ids of jobs that were left out, as far as an id could be read, else the file's
- *     name; alphabetical
+ * @param brokenJobs the jobs that were left out, by name
  * @param problems all problems, sorted
  */
 public record ShopRead(
@@ -28,7 +27,7 @@ public record ShopRead(
     Map<String, ObservedHours> observed,
     List<String> languages,
     List<Job> jobs,
-    List<String> brokenJobs,
+    List<BrokenJob> brokenJobs,
     List<Problem> problems) {
 
   /** Copies the lists. */

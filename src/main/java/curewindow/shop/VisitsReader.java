@@ -46,7 +46,7 @@ final class VisitsReader {
     this.catalogue = known.catalogue();
     read.good().forEach(job -> jobs.put(job.id(), job));
     Broken broken = new Broken("its file");
-    read.broken().forEach(broken::add);
+    read.broken().forEach(job -> broken.add(job.name()));
     read.inDoubt().forEach((cause, ids) -> ids.forEach(id -> broken.add(id, cause)));
     this.names = new Names("job", jobs.keySet(), broken);
     // Without a zone the shop is of no use, which is told elsewhere.

@@ -8,7 +8,7 @@ import java.util.TreeSet;
 final class Zones {
 
   private static final Names NAMES =
-      Names.of("time zone", new TreeSet<>(ZoneId.getAvailableZoneIds()));
+      Names.of(Names.ZONE, new TreeSet<>(ZoneId.getAvailableZoneIds()));
 
   private Zones() {}
 

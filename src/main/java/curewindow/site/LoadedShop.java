@@ -12,6 +12,7 @@ import curewindow.page.Printed;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Severity;
+import curewindow.shop.BrokenJob;
 import curewindow.shop.CureCases;
 import curewindow.shop.Job;
 import curewindow.shop.Shop;
@@ -134,7 +135,7 @@ public final class LoadedShop {
    * @return true where a problem is more than a notice
    */
   public boolean hasErrors() {
-    return problems().stream().anyMatch(p -> p.severity() == Severity.ERROR);
+    return !errors().isEmpty();
   }
 
   /**
@@ -171,7 +172,33 @@ public final class LoadedShop {
    * @return their ids, or file names where the id could not be read
    */
   public List<String> brokenJobs() {
-    return read.brokenJobs();
+    return read.brokenJobs().stream().map(BrokenJob::name).toList();
+  }
+
+  /**
+   * What has to be mended for one of the jobs that had to be left out.
+   *
+   * @param name its name among {@link #brokenJobs}
+   * @return the errors of the job and of what jobs share, without those of other jobs; by file and
+   *     line
+   */
+  public List<Problem> errorsOf(String name) {
+    List<BrokenJob> broken = read.brokenJobs();
+    return errors().stream()
+        .filter(
+            p ->
+                broken.stream().anyMatch(job -> job.name().equals(name) && job.has(p))
+                    || broken.stream().noneMatch(job -> job.has(p)))
+        .toList();
+  }
+
+  /**
+   * Everything that has to be mended before all of the folder can be used.
+   *
+   * @return the problems that are more than notices, by file and line
+   */
+  public List<Problem> errors() {
+    return problems().stream().filter(p -> p.severity() == Severity.ERROR).toList();
   }
 
   /**

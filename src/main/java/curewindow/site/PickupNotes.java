@@ -1,14 +1,19 @@
 package curewindow.site;
 
+import curewindow.problem.Faults;
 import curewindow.problem.Problem;
+import curewindow.problem.Problems;
 import curewindow.shop.Job;
 import curewindow.why.PickupAdvice;
-import curewindow.words.WordsLibrary;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
-/** What the shop is told before it hands cars over that are not ready for the road. */
+/**
+ * What the shop is told before it hands cars over that are not ready for the road, or that will
+ * hardly be set when their most important holds end.
+ */
 public final class PickupNotes {
 
   private PickupNotes() {}
@@ -28,11 +33,12 @@ public final class PickupNotes {
   }
 
   private static Optional<Problem> note(LoadedShop shop, Job job) {
-    return PickupAdvice.of(
-            job,
-            shop.read().catalogue(),
-            shop.cureCase(job),
-            shop.words().of(WordsLibrary.FALLBACK))
+    // A fault of the program was told with the job's page.
+    return Faults.guard(
+            job.where(),
+            new Problems(),
+            () -> PickupAdvice.note(shop.english(job), shop.cureCase(job)))
+        .flatMap(Function.identity())
         .map(
             told ->
                 Problem.notice(

@@ -1,6 +1,8 @@
 package curewindow.why;
 
+import curewindow.cure.AtPickup;
 import curewindow.cure.CureCase;
+import curewindow.page.JobView;
 import curewindow.shop.Catalogue;
 import curewindow.shop.Job;
 import curewindow.told.BeforePickup;
@@ -8,6 +10,9 @@ import curewindow.words.Words;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The advice to the shop before it hands a car over, in English.
@@ -37,5 +42,29 @@ public record PickupAdvice(List<String> facts, String advice) {
     return BeforePickup.of(curing, catalogue.holds())
         .map(before -> new PickupWords(before, job, catalogue))
         .map(words -> new PickupAdvice(words.facts(english), words.advice(curing.bay())));
+  }
+
+  /**
+   * The advice for a job as one note: what is not ready for the road, and what safety or plans hang
+   * on and is hardly set when it ends.
+   *
+   * @param view the job in English
+   * @param curing what its dates are computed from
+   * @return the advice; empty where nothing is wrong with either
+   */
+  public static Optional<PickupAdvice> note(JobView view, CureCase curing) {
+    Set<String> said =
+        BeforePickup.of(curing, view.catalogue().holds()).stream()
+            .flatMap(before -> before.lacking().stream())
+            .map(AtPickup::hold)
+            .collect(Collectors.toSet());
+    Optional<PickupAdvice> road = of(view.job(), view.catalogue(), curing, view.words());
+    Optional<PickupAdvice> barely = BarelySetWords.of(view, curing, said);
+    return road.map(r -> barely.map(r::and).orElse(r)).or(() -> barely);
+  }
+
+  /** What helps the way home helps the other as well. */
+  private PickupAdvice and(PickupAdvice other) {
+    return new PickupAdvice(Stream.concat(facts.stream(), other.facts.stream()).toList(), advice);
   }
 }

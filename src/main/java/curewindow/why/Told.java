@@ -51,10 +51,17 @@ final class Told {
   /** When, and in which sense, such as {@code Sun Dec 13, 1 PM, at the limit (60 % set)}. */
   String end(Release release) {
     if (release.end() instanceof Release.BySeason) {
-      return new When(view).shortDay(release) + year(local(release.end().at()).toLocalDate());
+      String season = new When(view).shortDay(release);
+      String year = year(local(release.end().at()).toLocalDate());
+      return season.endsWith(year) ? season : season + year;
     }
     ZonedDateTime at = local(release.end().at());
     return weekday(at.toLocalDate()) + HOUR.format(at) + ", " + state(release);
+  }
+
+  /** The day alone, such as {@code Sun Dec 13}. */
+  String endDay(Release release) {
+    return weekday(local(release.end().at()).toLocalDate());
   }
 
   private static String state(Release release) {
@@ -62,7 +69,7 @@ final class Told {
       return String.format(Locale.ROOT, "at the limit (%.0f %% set)", 100 * limit.share());
     }
     if (release.end() instanceof Release.Seen) {
-      return "seen to be over";
+      return "over, seen by us";
     }
     return release.kind() == HoldKind.HOLD ? "safe by then" : "settled by then";
   }

@@ -69,7 +69,10 @@ public record TrialAsked(
   }
 
   private static String near(String id, Map<String, Place> places) {
-    return near(id, places.keySet()).orElse("; the command \"places WORD\" finds places by name");
+    return near(id, places.keySet())
+        .orElse(
+            "; the command \"places WORD\" finds places by name, \"places near LAT LON\" the"
+                + " nearest ones");
   }
 
   private static Optional<String> near(String typed, Collection<String> known) {

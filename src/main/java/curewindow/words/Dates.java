@@ -13,6 +13,7 @@ import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.Date;
+import java.util.Optional;
 
 /**
  * Dates and hours by CLDR patterns. The local date and time come from java.time's zone rules, so
@@ -21,33 +22,68 @@ import java.util.Date;
  */
 final class Dates {
 
-  private final SimpleDateFormat day;
-  private final SimpleDateFormat shortDay;
-  private final SimpleDateFormat weekday;
-  private final SimpleDateFormat monthDay;
-  private final SimpleDateFormat fullWeekday;
-  private final SimpleDateFormat fullMonthDay;
-  private final SimpleDateFormat month;
-  private final SimpleDateFormat date;
-  private final SimpleDateFormat hour;
-  private final SimpleDateFormat hourAndMinute;
-  private final SimpleFormatter dayAndTime;
+  /** What is longer before or after the time that is spoken of has its year. */
+  private static final int MONTHS_BEFORE = 6;
+
+  private static final int MONTHS_AFTER = 9;
+
+  private final Formats formats;
+
+  /** The time that is spoken of; empty where no date has its year. */
+  private final Optional<Instant> about;
 
   Dates(ULocale locale) {
-    DateTimePatternGenerator patterns = DateTimePatternGenerator.getInstance(locale);
-    day = format(locale, patterns.getBestPattern("EEEEMMMMd"));
-    shortDay = format(locale, patterns.getBestPattern("EEEMMMd"));
-    weekday = format(locale, patterns.getBestPattern("ccc"));
-    monthDay = format(locale, patterns.getBestPattern("MMMd"));
-    fullWeekday = format(locale, patterns.getBestPattern("cccc"));
-    fullMonthDay = format(locale, patterns.getBestPattern("MMMMd"));
-    month = format(locale, "LLLL");
-    date = format(locale, patterns.getBestPattern("yMMMMd"));
-    hourAndMinute = format(locale, patterns.getBestPattern("jm"));
-    String hourAlone = patterns.getBestPattern("j");
-    boolean halfDays = hourAlone.indexOf('h') >= 0 || hourAlone.indexOf('K') >= 0;
-    hour = halfDays ? format(locale, hourAlone) : hourAndMinute;
-    dayAndTime = SimpleFormatter.compile(patterns.getDateTimeFormat(DateFormat.MEDIUM));
+    this(new Formats(locale), Optional.empty());
+  }
+
+  private Dates(Formats formats, Optional<Instant> about) {
+    this.formats = formats;
+    this.about = about;
+  }
+
+  /** The same for dates about a time. */
+  Dates around(Instant time) {
+    return new Dates(formats, Optional.of(time));
+  }
+
+  /** A way to write a day or a month, and the same with its year. */
+  private record Form(SimpleDateFormat bare, SimpleDateFormat withYear) {}
+
+  /** The patterns of a language. */
+  private static final class Formats {
+
+    private final Form day;
+    private final Form shortDay;
+    private final Form monthDay;
+    private final Form fullMonthDay;
+    private final Form month;
+    private final SimpleDateFormat weekday;
+    private final SimpleDateFormat fullWeekday;
+    private final SimpleDateFormat hour;
+    private final SimpleDateFormat hourAndMinute;
+    private final SimpleFormatter dayAndTime;
+
+    Formats(ULocale locale) {
+      DateTimePatternGenerator patterns = DateTimePatternGenerator.getInstance(locale);
+      day = form(locale, patterns, "EEEEMMMMd");
+      shortDay = form(locale, patterns, "EEEMMMd");
+      monthDay = form(locale, patterns, "MMMd");
+      fullMonthDay = form(locale, patterns, "MMMMd");
+      month = new Form(format(locale, "LLLL"), format(locale, patterns.getBestPattern("yMMMM")));
+      weekday = format(locale, patterns.getBestPattern("ccc"));
+      fullWeekday = format(locale, patterns.getBestPattern("cccc"));
+      hourAndMinute = format(locale, patterns.getBestPattern("jm"));
+      String hourAlone = patterns.getBestPattern("j");
+      boolean halfDays = hourAlone.indexOf('h') >= 0 || hourAlone.indexOf('K') >= 0;
+      hour = halfDays ? format(locale, hourAlone) : hourAndMinute;
+      dayAndTime = SimpleFormatter.compile(patterns.getDateTimeFormat(DateFormat.MEDIUM));
+    }
+
+    private static Form form(ULocale locale, DateTimePatternGenerator patterns, String skeleton) {
+      return new Form(
+          format(locale, patterns.getBestPattern(skeleton)),
+          format(locale, patterns.getBestPattern("y" + skeleton)));
+    }
   }
 
   private static SimpleDateFormat format(ULocale locale, String pattern) {
@@ -59,44 +95,60 @@ final class Dates {
   }
 
   String day(Instant at, ZoneId zone) {
-    return write(day, at.atZone(zone).toLocalDateTime());
+    return write(formats.day, at, zone);
   }
 
   String shortDay(Instant at, ZoneId zone) {
-    return write(shortDay, at.atZone(zone).toLocalDateTime());
+    return write(formats.shortDay, at, zone);
   }
 
   String weekday(Instant at, ZoneId zone) {
-    return write(weekday, at.atZone(zone).toLocalDateTime());
+    return write(formats.weekday, at.atZone(zone).toLocalDateTime());
   }
 
   String monthDay(Instant at, ZoneId zone) {
-    return write(monthDay, at.atZone(zone).toLocalDateTime());
+    return write(formats.monthDay, at, zone);
   }
 
   String fullWeekday(Instant at, ZoneId zone) {
-    return write(fullWeekday, at.atZone(zone).toLocalDateTime());
+    return write(formats.fullWeekday, at.atZone(zone).toLocalDateTime());
   }
 
   String fullMonthDay(Instant at, ZoneId zone) {
-    return write(fullMonthDay, at.atZone(zone).toLocalDateTime());
+    return write(formats.fullMonthDay, at, zone);
   }
 
   String month(Instant at, ZoneId zone) {
-    return write(month, at.atZone(zone).toLocalDateTime());
+    return write(formats.month, at, zone);
   }
 
   String time(Instant at, ZoneId zone) {
     LocalDateTime local = at.atZone(zone).toLocalDateTime();
-    return write(local.getMinute() == 0 ? hour : hourAndMinute, local);
+    return write(local.getMinute() == 0 ? formats.hour : formats.hourAndMinute, local);
   }
 
   String dayAndTime(Instant at, ZoneId zone) {
-    return dayAndTime.format(time(at, zone), day(at, zone));
+    return formats.dayAndTime.format(time(at, zone), day(at, zone));
   }
 
   String date(LocalDate at) {
-    return write(date, at.atStartOfDay());
+    return write(formats.fullMonthDay.withYear(), at.atStartOfDay());
+  }
+
+  private String write(Form form, Instant at, ZoneId zone) {
+    return write(
+        isFar(at, zone) ? form.withYear() : form.bare(), at.atZone(zone).toLocalDateTime());
+  }
+
+  private boolean isFar(Instant at, ZoneId zone) {
+    LocalDate day = at.atZone(zone).toLocalDate();
+    return about
+        .map(time -> time.atZone(zone).toLocalDate())
+        .filter(
+            now ->
+                day.isBefore(now.minusMonths(MONTHS_BEFORE))
+                    || day.isAfter(now.plusMonths(MONTHS_AFTER)))
+        .isPresent();
   }
 
   private static String write(SimpleDateFormat format, LocalDateTime local) {

@@ -26,12 +26,31 @@ final class IcuWords implements Words {
   private final Numbers numbers;
 
   IcuWords(LanguageReading own, Units units, Optional<LanguageReading> english) {
+    this(
+        own,
+        units,
+        english,
+        new Dates(own.facts().locale()),
+        new Numbers(own.facts().locale(), units));
+  }
+
+  private IcuWords(
+      LanguageReading own,
+      Units units,
+      Optional<LanguageReading> english,
+      Dates dates,
+      Numbers numbers) {
     this.facts = own.facts();
     this.units = units;
     this.own = own;
     this.english = english;
-    this.dates = new Dates(facts.locale());
-    this.numbers = new Numbers(facts.locale(), units);
+    this.dates = dates;
+    this.numbers = numbers;
+  }
+
+  @Override
+  public Words around(Instant time) {
+    return new IcuWords(own, units, english, dates.around(time), numbers);
   }
 
   @Override

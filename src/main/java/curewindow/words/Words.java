@@ -57,6 +57,15 @@ public interface Words {
   boolean has(String key);
 
   /**
+   * The same words for who reads dates about a time: a day or month that is more than six months
+   * before it, or more than nine months after it, has its year.
+   *
+   * @param time such as a pickup
+   * @return the words
+   */
+  Words around(Instant time);
+
+  /**
    * A day with its weekday as running text has it, such as {@code Thursday, December 3}.
    *
    * @param at the instant

@@ -70,6 +70,17 @@ final class CareCalendarTest {
     }
   }
 
+  /** Next year's date must not pass for one of these weeks; the day of the event tells no year. */
+  @Test
+  void aVisitInMoreThanNineMonthsHasItsYear() throws Exception {
+    VEvent near = event(SampleJobs.tinted().visit("2026-12-28").view(), "visit");
+    assertFalse(value(near, Property.DESCRIPTION).contains("202"));
+    VEvent far = event(SampleJobs.tinted().visit("2027-11-15").view(), "visit");
+    assertTrue(
+        value(far, Property.DESCRIPTION).contains("Mon, Nov 15, 2027"),
+        value(far, Property.DESCRIPTION));
+  }
+
   @Test
   void textsComeBackAsTheyWere() throws Exception {
     VEvent event = event(SampleJobs.tinted().view(), "windows-up");

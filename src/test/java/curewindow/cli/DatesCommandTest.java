@@ -1,11 +1,15 @@
 package curewindow.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -109,6 +113,24 @@ class DatesCommandTest {
     assertTrue(said.contains("safe by then") && said.contains(", then gently, all set"), said);
   }
 
+  /** Nobody reads that a date is safe by then where it is over as the shop has looked. */
+  @Test
+  void sayWhereTheShopHasLooked(@TempDir Path shop) throws IOException {
+    twoJobs(shop);
+    Files.writeString(
+        shop.resolve("visits.csv"), "job,day,what,result\nQ-3101,2026-11-27,windows-up,fine\n");
+    Clock clock = Clock.fixed(Instant.parse("2026-12-01T20:00:00Z"), ZoneOffset.UTC);
+    String over = "Fri Nov 27 2026, 8 AM, over, seen by us";
+    String text = Typed.run(clock, "dates", "Q-3101", "--shop", shop).said();
+    assertTrue(text.matches("(?s).*Q-3101  Windows stay up +" + over + "\\R.*"), text);
+    String csv = Typed.run(clock, "dates", "Q-3101", "--csv", "--shop", shop).said();
+    assertTrue(csv.contains("\nQ-3101,windows-up,hold,seen,2026-11-27T08:00-08:00,"), csv);
+    String json = Typed.run(clock, "dates", "Q-3101", "--json", "--shop", shop).said();
+    assertTrue(json.contains("\"seen\""), json);
+    String why = Typed.run(clock, "why", "Q-3101", "--shop", shop).said();
+    assertTrue(why.contains("Windows stay up: Fri Nov 27, 8 AM, over, seen by us"), why);
+  }
+
   @Test
   void moveWithTheParking() {
     JsonNode outside = json("Q-3101");
@@ -120,6 +142,48 @@ class DatesCommandTest {
     assertEquals(Exit.USAGE, run(DEMO, "Q-3101", "--parking", "heatd"));
     assertTrue(said.contains("did you mean heated?"), said);
     assertEquals(Exit.USAGE, run(DEMO, "--csv", "--json"));
+  }
+
+  /**
+   * Of a broken job its own problems are told, and those of what jobs share; not those of others.
+   */
+  @Test
+  void ofABrokenJobAreItsOwnProblems(@TempDir Path shop) throws IOException {
+    twoJobs(shop);
+    for (String id : List.of("Q-3101", "Q-3102")) {
+      Path job = shop.resolve("jobs/" + id + ".yaml");
+      Files.writeString(job, Files.readString(job).replace("pickup:", "pick-up:"));
+    }
+    String head =
+        "job,body,paint,car,parking-day,parking-night,pickup,service,film,spots,finished\n";
+    String row =
+        ",sedan,dark,\"four\ndoors\",outside,outside,2026-11-25T17:00,tint,harbor-35,"
+            + "back-glass,2026-11-25T14:30\n";
+    Files.writeString(
+        shop.resolve("jobs.csv"),
+        head
+            + ("C-1" + row).replace("sedan", "sedann")
+            + ("C-2" + row).replace("harbor", "harbour")
+            + "C-3,sedan\n");
+    String two = told(shop, "Q-3102");
+    assertTrue(two.startsWith("Job Q-3102 has to be mended first:\njobs/Q-3102.yaml:"), two);
+    assertFalse(two.contains("Q-3101.yaml") || two.contains("jobs.csv"), two);
+    assertTrue(two.endsWith("\n7 more to mend in other jobs: check tells them\n"), two);
+    assertEquals(two, told(shop, "Q-3102", "why"));
+    assertEquals(two, told(shop, "Q-3102", "card"));
+    assertTrue(told(shop, "C-1").contains("jobs.csv:2:5  no body type is called sedann"), said);
+    assertEquals(4, said.lines().count(), said);
+    assertTrue(told(shop, "C-2").contains("jobs.csv:5:") && said.contains("harbour-35"), said);
+    assertEquals(4, said.lines().count(), said);
+    assertTrue(told(shop, "C-3").contains("jobs.csv:6:1  the row has 2 columns"), said);
+    assertEquals(3, said.lines().count(), said);
+  }
+
+  private String told(Path shop, String job, String... command) {
+    Typed typed = Typed.run(command.length == 0 ? "dates" : command[0], job, "--shop", shop);
+    assertEquals(Exit.PROBLEMS, typed.code(), typed.said());
+    said = typed.said().replace("\r\n", "\n");
+    return said;
   }
 
   @Test

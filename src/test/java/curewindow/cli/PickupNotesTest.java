@@ -98,6 +98,36 @@ class PickupNotesTest {
     assertFalse(later.contains("Before pickup"), later);
   }
 
+  /** What is safe or planned by, and hardly set at its limit, is told too, in one line a job. */
+  @Test
+  void checkNotesWhatIsHardlySetWhenItEnds() throws IOException {
+    Path job = shop.resolve("jobs/Q-3103.yaml");
+    Files.copy(Path.of("content/demo/jobs/Q-3103.yaml"), job);
+    String hardly = "Rear defroster stays off: ends at its limit, Thu Dec 17, only about 21 % set";
+    assertEquals(
+        "note: jobs/Q-3103.yaml:3:5  " + hardly + "  longer in the bay or the lamp would help",
+        noteOf("Q-3103"));
+    Files.writeString(
+        job,
+        Files.readString(job)
+            + "  - {service: paint-film, film: fieldcoat-gloss, spots: [hood],"
+            + " finished: 2026-12-03T15:00}\n");
+    String both = noteOf("Q-3103");
+    assertTrue(both.contains("No rain, no highway: at pickup Fieldcoat Gloss has"), both);
+    assertTrue(both.contains("hours; " + hardly + "  keep the car in"), both);
+  }
+
+  private String noteOf(String job) {
+    List<String> notes =
+        run(BEFORE, "check", "--notes", "--shop", shop)
+            .said()
+            .lines()
+            .filter(l -> l.contains(job))
+            .toList();
+    assertEquals(1, notes.size(), notes.toString());
+    return notes.get(0);
+  }
+
   /** Who does as told is told no more. */
   @Test
   void theLampOrTheLongerStayEndsIt() throws IOException {

@@ -45,6 +45,7 @@ class PlacesCommandTest {
     "maine land, portland-maine",
     "ZÜRICH, zurich",
     "switzer, zurich",
+    "glasgow, glasgow",
   })
   void findsPlacesByName(String typed, String id) {
     assertEquals(Exit.OK, run((Object[]) ("places " + typed).split(" ")), said);
@@ -59,9 +60,11 @@ class PlacesCommandTest {
   void saysWhatToDoWhereNoPlaceHasTheName() throws IOException {
     assertEquals(Exit.USAGE, run("places", "seatel"));
     says("No place is called seatel; did you mean seattle \\(Seattle, Washington\\)\\?");
-    says(".*places near LAT LON --height M.*");
     assertEquals(Exit.USAGE, run("places", "xyzzyplugh"));
     says("No place is called xyzzyplugh");
+    says("To find the nearest built-in place, give latitude and longitude, in degrees:");
+    says("  places near LAT LON --height M");
+    says("It also shows what to write into content/places for a place of your own\\.");
     Files.createDirectories(dir.resolve("content/places"));
     Files.writeString(
         dir.resolve("content/places/mill.yaml"),

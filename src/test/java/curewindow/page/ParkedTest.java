@@ -45,7 +45,7 @@ class ParkedTest {
     return new Release(
         r.hold(),
         r.kind(),
-        r.end().movedTo(r.end().at().plus(by)),
+        r.end().movedTo(new Release.SafeBy(r.end().at().plus(by))),
         r.likely().plus(by),
         r.because(),
         r.becauseLikely(),

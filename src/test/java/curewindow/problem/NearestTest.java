@@ -24,4 +24,13 @@ class NearestTest {
     assertEquals(Optional.empty(), Nearest.to("fr", List.of("ar", "en")));
     assertEquals(Optional.of("en"), Nearest.to("EN", List.of("ar", "en")));
   }
+
+  @Test
+  void amongManyShortNamesOnlyOneThatHardlyDiffersIsMeant() {
+    List<String> cities = List.of("Lisbon", "London", "Gaza", "Los_Angeles");
+    assertEquals(Optional.empty(), Nearest.closely("Glasgow", cities));
+    assertEquals(Optional.empty(), Nearest.closely("Graz", cities));
+    assertEquals(Optional.of("London"), Nearest.closely("Lodnon", cities));
+    assertEquals(Optional.of("Los_Angeles"), Nearest.closely("Los Angelos", cities));
+  }
 }

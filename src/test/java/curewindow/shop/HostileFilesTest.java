@@ -78,7 +78,7 @@ class HostileFilesTest {
     Problems problems = new Problems();
     JobsReader.Read jobs = new JobsReader(new ShopFiles(dir), problems, faulty).read();
     assertEquals(List.of("2"), jobs.good().stream().map(Job::id).toList());
-    assertEquals(List.of("jobs/1.yaml"), jobs.broken());
+    assertEquals(List.of("jobs/1.yaml"), jobs.broken().stream().map(BrokenJob::name).toList());
     assertEquals(List.of("jobs/1.yaml"), problems.all().stream().map(Problem::file).toList());
   }
 

@@ -172,6 +172,19 @@ class SeenTest {
   }
 
   @Test
+  void whatIsSeenFineAndWaitsForWhatIsSeenFineLaterIsSeenToo() {
+    FittedItem coating = item("paint-coating", "tidewater-paint", "2026-12-01T22:00:00Z", "hood");
+    Timeline told =
+        told(
+            job(
+                List.of(coating),
+                seen("2026-12-02", "hand-wash"),
+                seen("2026-12-03", "rinse", "rain", "keep-dry")));
+    assertEquals(morning("2026-12-03"), of(told, "rinse").end());
+    assertEquals(morning("2026-12-03"), of(told, "hand-wash").end());
+  }
+
+  @Test
   void workThatWasFittedAnewBeginsAgain() {
     FittedItem anew = item("tint", "harbor-35", "2026-12-18T18:00:00Z", "back-glass");
     FittedItem kept = item("tint", "harbor-35", "2026-12-01T22:00:00Z", "front-door-glass");

@@ -55,6 +55,31 @@ final class DatesAndNumbersTest {
     assertEquals("3 de diciembre de 2026", es.date(LocalDate.of(2026, 12, 3)));
   }
 
+  /** A date that could be mistaken for one of this year has its year. */
+  @Test
+  void datesFarFromThePickupHaveTheirYear() {
+    Words near = en.around(TWO);
+    for (String day : List.of("2026-06-03T20:00:00Z", "2027-09-03T20:00:00Z")) {
+      Instant at = Instant.parse(day);
+      assertEquals(en.day(at, DENVER), near.day(at, DENVER));
+      assertEquals(en.monthDay(at, DENVER), near.monthDay(at, DENVER));
+      assertEquals(en.month(at, DENVER), near.month(at, DENVER));
+    }
+    assertEquals("Tue, Jun 2, 2026", near.shortDay(Instant.parse("2026-06-02T20:00:00Z"), DENVER));
+    Instant far = Instant.parse("2027-11-15T21:00:00Z");
+    assertEquals("Mon, Nov 15", en.shortDay(far, DENVER));
+    assertEquals("Mon, Nov 15, 2027", near.shortDay(far, DENVER));
+    assertEquals("Monday, November 15, 2027", near.day(far, DENVER));
+    assertEquals("Nov 15, 2027", near.monthDay(far, DENVER));
+    assertEquals("November 15, 2027", near.fullMonthDay(far, DENVER));
+    assertEquals("November 2027", near.month(far, DENVER));
+    assertEquals("Monday, November 15, 2027, 2\u00A0PM", near.dayAndTime(far, DENVER));
+    Words spanish = es.around(TWO);
+    assertEquals(
+        "lunes 15 de noviembre de 2027 a las 2\u00A0p.m.", spanish.dayAndTime(far, DENVER));
+    assertEquals("noviembre de 2027", spanish.month(far, DENVER));
+  }
+
   @Test
   void hoursOfTheDayClockKeepTheirMinutes() {
     Dates spain = new Dates(com.ibm.icu.util.ULocale.forLanguageTag("es-ES"));

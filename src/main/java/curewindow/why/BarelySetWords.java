@@ -1,0 +1,68 @@
+package curewindow.why;
+
+import curewindow.cure.AtPickup;
+import curewindow.cure.CureCase;
+import curewindow.cure.Release;
+import curewindow.page.JobView;
+import curewindow.told.BarelySet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** Says to the shop which of a job's holds end at their limit with hardly anything set. */
+final class BarelySetWords {
+
+  private BarelySetWords() {}
+
+  /**
+   * What is hardly set, and what would help.
+   *
+   * @param view the job in English
+   * @param curing what its dates are computed from
+   * @param said ids of holds that need no more to be said of
+   * @return a fact for each such hold; empty where there is none
+   */
+  static Optional<PickupAdvice> of(JobView view, CureCase curing, Set<String> said) {
+    List<Release> barely =
+        BarelySet.of(view.timeline(), view.catalogue().holds()).stream()
+            .filter(r -> !said.contains(r.hold()))
+            .toList();
+    Told told = Told.besidePickup(view);
+    return barely.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new PickupAdvice(
+                barely.stream().map(r -> fact(r, told)).toList(), advice(barely, curing)));
+  }
+
+  private static String fact(Release release, Told told) {
+    long percent = Math.max(1, Math.round(100 * ((Release.AtLimit) release.end()).share()));
+    return String.format(
+        Locale.ROOT,
+        "%s: ends at its limit, %s, only about %d %% set",
+        told.label(release),
+        told.endDay(release),
+        percent);
+  }
+
+  /** Air that is too damp or cold sets nothing, however long the car stays in it. */
+  private static String advice(List<Release> barely, CureCase curing) {
+    List<AtPickup> needs =
+        AtPickup.of(curing).stream()
+            .filter(n -> !n.isMet() && barely.stream().anyMatch(r -> r.hold().equals(n.hold())))
+            .toList();
+    List<String> helps =
+        Stream.of(
+                Optional.of("longer in the bay")
+                    .filter(h -> needs.stream().anyMatch(n -> Double.isFinite(n.bayHours()))),
+                Optional.of("the lamp")
+                    .filter(h -> needs.stream().anyMatch(n -> n.restHours() * n.lampRate() > 0)))
+            .flatMap(Optional::stream)
+            .toList();
+    return helps.isEmpty()
+        ? "a warmer or drier place to park would help"
+        : String.join(" or ", helps) + " would help";
+  }
+}
