@@ -57,7 +57,7 @@ public final class OfficeCalendar {
 
   private static CareEvent event(JobView view, String name, CareEvent.Start start, String what) {
     String who =
-        Stream.of(view.job().id(), view.job().firstName(), view.job().car().text())
+        Stream.of(view.job().id(), view.job().firstName(), view.car())
             .filter(text -> !text.isBlank())
             .collect(Collectors.joining(", "));
     return new CareEvent(

@@ -30,7 +30,7 @@ final class CommonWords {
     values.put("phone", phone);
     values.put("call", words.text("handout.card.question") + " " + phone);
     values.put("greeting", greeting(view));
-    values.put("car", view.job().car().text());
+    values.put("car", view.car());
     values.put("scan", words.text("handout.card.scan"));
     values.put("type", words.text("handout.card.type"));
     values.put("site", kept(address.brokenSite(), words));
@@ -46,9 +46,10 @@ final class CommonWords {
     return words.rightToLeft() ? LEFT_TO_RIGHT + text + LEFT_TO_RIGHT : text;
   }
 
+  /** Nobody is greeted with half a name, so not by one with signs that the fonts lack. */
   private static String greeting(JobView view) {
     String name = view.job().firstName().strip();
-    return name.isEmpty()
+    return name.isEmpty() || !PaperProblems.lacking(name).isEmpty()
         ? view.words().text("handout.card.greeting-nameless")
         : view.words().text("handout.card.greeting", Map.of("name", name));
   }

@@ -176,7 +176,7 @@ public record OfficeCallers(List<Caller> callers, int more) {
         likely.why(),
         ours.job().id(),
         ours.job().firstName().strip(),
-        ours.job().car().text(),
+        ours.car(),
         jobs.speaks(likely.view()),
         reasons(likely, ours, jobs),
         shown,

@@ -49,7 +49,7 @@ final class OfficePickups {
         jobs.words().time(view.job().pickup(), jobs.shop().zone()),
         view.job().id(),
         view.job().firstName().strip(),
-        view.job().car().text(),
+        view.car(),
         jobs.speaks(view),
         fitted(ours),
         new JobFacts(ours).value("job.parking").orElse(""),

@@ -89,7 +89,7 @@ public record OfficeVisits(List<Visit> overdue, List<Visit> ahead, int older) {
         VisitWords.shortDay(visit.day(), ours),
         ours.job().id(),
         ours.job().firstName().strip(),
-        ours.job().car().text(),
+        ours.car(),
         VisitWords.title(visit, ours.words()),
         look(ours, visit));
   }

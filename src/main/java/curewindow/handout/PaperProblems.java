@@ -97,9 +97,14 @@ final class PaperProblems {
         "hand out cards in a language with Latin, Greek, Cyrillic, Hebrew or Arabic letters");
   }
 
+  /** The signs of a text that a font lacks. */
+  static String lacking(String shown) {
+    return PaperFont.BOLD.lacking(shown) + PaperFont.TEXT.lacking(shown);
+  }
+
   /** That a text has a sign that no font has, or nothing. */
   static Optional<Problem> lacking(String shown, Where where, String fix) {
-    String lacking = PaperFont.BOLD.lacking(shown) + PaperFont.TEXT.lacking(shown);
+    String lacking = lacking(shown);
     if (lacking.isEmpty()) {
       return Optional.empty();
     }

@@ -25,14 +25,13 @@ record CareView(
   static CareView of(CustomerPage page, Look look, GuideLibrary guides, int questions) {
     JobView view = page.job();
     Words words = view.words();
-    Map<String, String> job = Map.of("id", view.job().id(), "car", view.job().car().text());
+    Map<String, String> job = Map.of("id", view.job().id(), "car", view.car());
     Contact contact = new Contact(view.shop(), words);
     return new CareView(
         words.language(),
         words.rightToLeft() ? "rtl" : "ltr",
         true,
-        words.text(
-            "page.care.page", Map.of("car", view.job().car().text(), "shop", view.shop().name())),
+        words.text("page.care.page", Map.of("car", view.car(), "shop", view.shop().name())),
         CustomerPage.greeting(view),
         look,
         contact.card(words.text("page.reach.subject", job), words.text("page.reach.body", job)),

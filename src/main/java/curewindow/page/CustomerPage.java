@@ -41,7 +41,7 @@ final class CustomerPage {
    * @param room how many questions there is room for
    */
   CustomerView view(int room) {
-    Map<String, String> job = Map.of("id", view.job().id(), "car", view.job().car().text());
+    Map<String, String> job = Map.of("id", view.job().id(), "car", view.car());
     JobFacts facts = new JobFacts(view);
     CareText texts = new CareText(guides, words.language(), facts);
     Contact contact = new Contact(view.shop(), words);
@@ -58,8 +58,7 @@ final class CustomerPage {
         words.language(),
         words.rightToLeft() ? "rtl" : "ltr",
         true,
-        words.text(
-            "page.title", Map.of("car", view.job().car().text(), "shop", view.shop().name())),
+        words.text("page.title", Map.of("car", view.car(), "shop", view.shop().name())),
         notes.later(),
         greeting(view),
         look,
@@ -93,7 +92,7 @@ final class CustomerPage {
   /** Whose page it is. */
   static String greeting(JobView view) {
     Words words = view.words();
-    String car = view.job().car().text();
+    String car = view.car();
     String name = view.job().firstName();
     return name.isBlank()
         ? words.text("page.greeting-nameless", Map.of("car", car))

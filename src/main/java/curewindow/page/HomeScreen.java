@@ -68,7 +68,7 @@ public final class HomeScreen {
   }
 
   private static String manifest(JobView view) {
-    String car = view.job().car().text();
+    String car = view.car();
     return "{"
         + ("\"name\":" + quoted(car + ", " + view.shop().name()))
         + (",\"short_name\":" + quoted(car))

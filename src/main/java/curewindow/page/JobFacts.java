@@ -115,7 +115,7 @@ public final class JobFacts implements GuideFacts {
   private Optional<String> job(String what) {
     return switch (what) {
       case "first-name" -> Optional.of(view.job().firstName()).filter(n -> !n.isEmpty());
-      case "car" -> Optional.of(view.job().car().text());
+      case "car" -> Optional.of(view.car());
       case "place" -> Optional.of(view.place().name());
       case "parking" -> Optional.of(ParkingWords.of(view.job().parking(), words));
       case "pickup" -> Optional.of(words.dayAndTime(view.timeline().pickup(), zone));

@@ -98,6 +98,16 @@ public record JobView(
   }
 
   /**
+   * What the car is called.
+   *
+   * @return the words by which its owner knows it; where none are given, its body, such as sedan
+   */
+  public String car() {
+    String text = job.car().text();
+    return text.isBlank() ? words.text("car.body." + job.car().body().id()) : text;
+  }
+
+  /**
    * The same job with what its customer was told by cards.
    *
    * @param told what they say

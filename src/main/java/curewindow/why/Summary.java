@@ -57,7 +57,7 @@ final class Summary {
 
   private List<String> head() {
     return List.of(
-        String.format("Job %s, %s", view.job().id(), view.job().car().text()),
+        String.format("Job %s, %s", view.job().id(), view.car()),
         String.format(
             Locale.ROOT,
             "Place: %s (%.2f, %.2f, %.0f m, %s)",

@@ -325,6 +325,20 @@ final class CardPressTest {
   }
 
   @Test
+  void nobodyIsGreetedWithHalfAName() throws Exception {
+    for (String name : List.of("\u6F22\u5B57", "Li \u6F22")) {
+      Optional<byte[]> pdf =
+          press.print(
+              List.of(SampleJobs.tinted().firstName(name).view()), SheetPaper.NONE, problems);
+      try (PrintedCard card = new PrintedCard(pdf.orElseThrow())) {
+        String text = card.text(0);
+        assertTrue(text.contains("This is for your car"), text);
+        assertFalse(text.contains(", this is") || text.contains("Li"), text);
+      }
+    }
+  }
+
+  @Test
   void aSignThatTheFontLacksIsToldAndLeftOut() throws Exception {
     Optional<byte[]> pdf =
         press.print(

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
+import curewindow.shop.BodyType;
 import curewindow.shop.Finding;
 import curewindow.shop.FindingKind;
 import curewindow.shop.FittedItem;
@@ -29,6 +30,8 @@ import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class CustomerPageTest {
 
@@ -56,6 +59,20 @@ class CustomerPageTest {
         "Keep the windows up until Friday, December 4, 2 PM",
         page.select(".answer .say").text().replace(" ,", ","));
     assertEquals("2026-12-04T14:00:00-07:00", page.select(".answer time").attr("datetime"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"en, Your car:, coupe", "es, Su auto:, cupé", "ar, سيارتك:, كوبيه"})
+  void aCarWithoutWordsIsCalledByItsBody(String language, String yours, String body) {
+    Demo demo = Demo.tint();
+    demo.language = language;
+    demo.body = BodyType.COUPE;
+    demo.car = "";
+    demo.firstName = "";
+    Document page = page(demo);
+    String told = page.selectFirst("h1").text().replaceAll("[\u2068\u2069]", "");
+    assertEquals(yours + " " + body, told);
+    assertTrue(page.title().contains(body), page.title());
   }
 
   @Test

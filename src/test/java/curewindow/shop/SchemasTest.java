@@ -45,6 +45,7 @@ class SchemasTest {
           "jobs/5.yaml of bad-ids",
           "jobs/3.yaml of bad-times",
           "jobs/3.yaml of unknown-names",
+          "jobs/4.yaml of unknown-names",
           "jobs/4.yaml of bad-times",
           "jobs/1.yaml of catalogue-wrong",
           "jobs/1.yaml of shop-wrong");

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import curewindow.cure.HoldKind;
 import curewindow.cure.Parking;
 import curewindow.problem.Problems;
+import curewindow.shop.BodyType;
 import curewindow.shop.Catalogue;
 import curewindow.shop.FindingKind;
 import curewindow.shop.Handout;
@@ -65,6 +66,7 @@ class UnusedTextsTest {
           new Built("unnamed.", "words/IcuWords", holdParts()),
           new Built("handout.care.always.", "handout/CareWords", CATALOGUE.services().keySet()),
           // By names of the program's own.
+          new Built("car.body.", "page/JobView", Set.copyOf(BodyType.ids())),
           new Built("finding.", "page/Fittings", Set.copyOf(FindingKind.ids())),
           new Built("parking.", "page/ParkingWords", Set.copyOf(Parking.ids())),
           new Built("handout.title.", "handout/HandoutPress", handouts()),
