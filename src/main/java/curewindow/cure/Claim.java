@@ -32,9 +32,6 @@ record Claim(
   private static final Driver[] DRIVERS = Driver.values();
   private static final double[] NO_LAMP = new double[DRIVERS.length];
 
-  /** Four hundred days, in seconds. */
-  private static final long FAR = 400L * 86_400;
-
   /**
    * The claim of an item.
    *
@@ -59,11 +56,6 @@ record Claim(
         finished,
         finished + seconds(rule.floorHours()),
         Math.max(pickup, finished + seconds(rule.limitHours())));
-  }
-
-  /** The same claim with as much time as nature takes: hardly any need lasts longer than a year. */
-  Claim withoutLimit() {
-    return new Claim(item, rule, drivers, needs, lamp, stay, pickup, finished, floor, limit + FAR);
   }
 
   private static long seconds(double hours) {

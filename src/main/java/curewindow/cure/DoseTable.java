@@ -249,15 +249,14 @@ final class DoseTable {
   }
 
   /**
-   * The first hour by which the weathers have gained a dose on the mean since another.
+   * The first hour by which the mean over the weathers has reached a sum.
    *
-   * @param from the other hour
-   * @param dose the dose
-   * @param last the last hour looked at, not before the other
+   * @param from the first hour looked at
+   * @param sum the sum from the start of the first month
+   * @param last the last hour looked at, not before the first
    * @return the hour, or the last
    */
-  int meanReach(int from, double dose, int last) {
-    double sum = mean(from) + dose;
+  int meanReach(int from, double sum, int last) {
     int number = stretchOf(from);
     while (at(number).end() < last && at(number).mean(at(number).end()) < sum) {
       number++;

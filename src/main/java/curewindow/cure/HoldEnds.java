@@ -18,6 +18,9 @@ import java.util.Optional;
  */
 final class HoldEnds {
 
+  /** Hardly any need lasts longer: four hundred days, in seconds. */
+  private static final long FAR = 400L * 86_400;
+
   /** Hours of the first step away from a guess. */
   private static final int STEP = 2;
 
@@ -43,9 +46,6 @@ final class HoldEnds {
   /** The same, in the weather that stands in the middle of those that end then. */
   private final Decision medianShown;
 
-  /** Whether it matters which item decides, and not only when. */
-  private final boolean explained;
-
   private final Decision ninth;
 
   /**
@@ -62,10 +62,11 @@ final class HoldEnds {
   private record Shares(long at, double[] each, double[] sorted) {}
 
   /**
-   * How far a hold is when it ends at the limit, in the median weather.
+   * How far a hold is when it ends at the limit.
    *
-   * @param share of the need of the item that has least, 0 to below 1
-   * @param full when all needs are met
+   * @param share of the need of the item that has least, in the median weather, 0 to below 1
+   * @param full when all needs are met by the mean dose of the weathers, up to the hour; not before
+   *     the end
    */
   record Late(double share, long full) {}
 
@@ -78,14 +79,9 @@ final class HoldEnds {
    * @param ninth the number, from 1, of the end that nine of ten weathers keep
    */
   HoldEnds(JobDoses doses, List<Claim> claims, int members, int ninth) {
-    this(doses, claims, members, ninth, true);
-  }
-
-  private HoldEnds(JobDoses doses, List<Claim> claims, int members, int ninth, boolean explained) {
     this.doses = doses;
     this.claims = claims;
     this.members = members;
-    this.explained = explained;
     for (Claim claim : claims) {
       add(claim);
     }
@@ -279,9 +275,6 @@ final class HoldEnds {
   /** The end that is so many seconds, decided by the item that ends last. */
   private Decision decision(int member, long end) {
     Claim last = claims.get(0);
-    if (!explained) {
-      return new Decision(last, member, end, false);
-    }
     if (claims.size() > 1) {
       long lastEnd = Long.MIN_VALUE;
       for (Claim claim : claims) {
@@ -313,10 +306,11 @@ final class HoldEnds {
     if (shares[members - number] >= 1) {
       return Optional.empty();
     }
-    int half = (members + 1) / 2;
-    List<Claim> free = claims.stream().map(Claim::withoutLimit).toList();
-    long full = new HoldEnds(doses, free, members, half, false).median.at();
-    return Optional.of(new Late(shares[members - half], full));
+    long full = at;
+    for (Wanted one : deciding) {
+      full = Math.max(full, one.metOnTheMean(at + FAR));
+    }
+    return Optional.of(new Late(shares[members - (members + 1) / 2], full));
   }
 
   /** Which weathers are done by the start of an hour. */

@@ -9,6 +9,7 @@ final class PickupDoses {
   private final long pickup;
   private final double bayRate;
   private final double[] atPickup;
+  private final double meanAtPickup;
   private double[][] byStretch = new double[4][];
 
   /**
@@ -23,6 +24,15 @@ final class PickupDoses {
     this.pickup = pickup;
     this.bayRate = bayRate;
     this.atPickup = table.until(pickup);
+    this.meanAtPickup = mean(atPickup);
+  }
+
+  private static double mean(double[] values) {
+    double sum = 0;
+    for (double value : values) {
+      sum += value;
+    }
+    return sum / values.length;
   }
 
   /** What an item gains in the bay until a time, which may be after the pickup. */
@@ -72,10 +82,10 @@ final class PickupDoses {
     table.keep(stretch, hour, then(stretch), dose, gained);
   }
 
-  /** About the hour by which a dose is gained in half of the weathers, at most a last hour. */
+  /** The hour by which a dose is gained on the mean of the weathers, at most a last hour. */
   int guess(double dose, int last) {
     int first = hour(pickup);
-    return first >= last ? last : table.meanReach(first, dose, last);
+    return first >= last ? last : table.meanReach(first, meanAtPickup + dose, last);
   }
 
   /**
@@ -89,7 +99,7 @@ final class PickupDoses {
   int guess(double dose, int further, int from, int last) {
     int stretch = table.stretchOf(from);
     double lacking = table.lacking(stretch, from, then(stretch), dose, further);
-    return lacking > 0 ? table.meanReach(from, lacking, last) : from;
+    return lacking > 0 ? table.meanReach(from, table.mean(from) + lacking, last) : from;
   }
 
   /** When a dose is gained, not after a last time, or {@link DoseTable#NEVER}. */

@@ -14,6 +14,11 @@ record Wanted(Claim claim, PickupDoses doses, double dose) {
     return doses.reach(dose, member, claim.limit());
   }
 
+  /** When the mean dose of the weathers is enough, up to the hour, at most a last time. */
+  long metOnTheMean(long last) {
+    return doses.second(doses.guess(dose, doses.hour(last)));
+  }
+
   /** When the wait is over that ends within the hour before an hour's start. */
   long overInHour(int member, int end) {
     return Math.min(claim.limit(), doses.inHour(dose, member, end));

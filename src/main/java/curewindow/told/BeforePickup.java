@@ -3,7 +3,9 @@ package curewindow.told;
 import curewindow.cure.AtPickup;
 import curewindow.cure.CureCase;
 import curewindow.cure.Lamp;
+import curewindow.shop.Catalogue;
 import curewindow.shop.Hold;
+import curewindow.shop.SpotFact;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -45,31 +47,29 @@ public record BeforePickup(
   }
 
   /**
-   * The advice for a job.
+   * The advice for a job. No lamp is told of where something in the cabin lacks hours: it hides
+   * airbags, and heat harms leather and fabric.
    *
    * @param job the job
-   * @param holds the holds by id
+   * @param catalogue its holds, and which spots are in the cabin
    * @return the advice; empty where the car can go home in any weather
    */
-  public static Optional<BeforePickup> of(CureCase job, Map<String, Hold> holds) {
+  public static Optional<BeforePickup> of(CureCase job, Catalogue catalogue) {
     List<AtPickup> unmet =
         AtPickup.of(job).stream()
-            .filter(need -> !need.isMet() && isOfTheRoad(holds.get(need.hold())))
+            .filter(need -> !need.isMet() && catalogue.is(need.hold(), Hold.Mark.ROAD))
             .toList();
-    return unmet.isEmpty() ? Optional.empty() : Optional.of(advice(unmet, job.bay().lamp()));
+    boolean cabin = unmet.stream().anyMatch(n -> catalogue.is(n.spot(), SpotFact.CABIN));
+    return unmet.isEmpty() ? Optional.empty() : Optional.of(advice(unmet, job.bay().lamp(), cabin));
   }
 
-  private static boolean isOfTheRoad(Hold hold) {
-    return hold != null && hold.is(Hold.Mark.ROAD);
-  }
-
-  private static BeforePickup advice(List<AtPickup> unmet, double surface) {
+  private static BeforePickup advice(List<AtPickup> unmet, double surface, boolean cabin) {
     double bay = unmet.stream().mapToDouble(AtPickup::bayHours).max().orElseThrow();
     double floor = up(unmet.stream().mapToDouble(AtPickup::floorHours).max().orElseThrow());
     double hours = unmet.stream().mapToDouble(n -> n.lampHours(floor)).max().orElseThrow();
     double minutes = MINUTES_TOLD * up(hours * MINUTES_IN_HOUR / MINUTES_TOLD);
     Optional<Lamp> lamp =
-        minutes > 0 && minutes <= Lamp.LONGEST
+        !cabin && minutes > 0 && minutes <= Lamp.LONGEST
             ? Optional.of(new Lamp(surface, minutes))
             : Optional.empty();
     return new BeforePickup(

@@ -39,7 +39,7 @@ public record PickupAdvice(List<String> facts, String advice) {
    */
   public static Optional<PickupAdvice> of(
       Job job, Catalogue catalogue, CureCase curing, Words english) {
-    return BeforePickup.of(curing, catalogue.holds())
+    return BeforePickup.of(curing, catalogue)
         .map(before -> new PickupWords(before, job, catalogue))
         .map(words -> new PickupAdvice(words.facts(english), words.advice(curing.bay())));
   }
@@ -54,7 +54,7 @@ public record PickupAdvice(List<String> facts, String advice) {
    */
   public static Optional<PickupAdvice> note(JobView view, CureCase curing) {
     Set<String> said =
-        BeforePickup.of(curing, view.catalogue().holds()).stream()
+        BeforePickup.of(curing, view.catalogue()).stream()
             .flatMap(before -> before.lacking().stream())
             .map(AtPickup::hold)
             .collect(Collectors.toSet());

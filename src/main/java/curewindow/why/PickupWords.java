@@ -80,8 +80,7 @@ final class PickupWords {
 
   private String caution() {
     return "; never more heat than its maker allows"
-        + (isOn(SpotFact.GLASS) ? ", glass slowly, and none on chipped glass" : "")
-        + (isOn(SpotFact.CABIN) ? ", and none on an airbag" : "");
+        + (isOn(SpotFact.GLASS) ? ", glass slowly, and none on chipped glass" : "");
   }
 
   private boolean isOn(SpotFact fact) {

@@ -117,7 +117,7 @@ final class WhyData {
   }
 
   private Map<String, Object> beforePickup() {
-    return BeforePickup.of(grounds.curing(), view.catalogue().holds())
+    return BeforePickup.of(grounds.curing(), view.catalogue())
         .map(
             before -> {
               Map<String, Object> data =

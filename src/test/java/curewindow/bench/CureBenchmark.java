@@ -47,7 +47,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
 public class CureBenchmark {
 
-  /** Months that end most holds by the weather, by floors, and by look-bys. */
+  /** Months that end most holds by the weather, by floors, and by limits. */
   @Param({"phoenix 1", "seattle 7", "minneapolis 1"})
   private String where;
 

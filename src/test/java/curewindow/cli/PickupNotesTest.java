@@ -44,7 +44,7 @@ class PickupNotesTest {
   /**
    * By hand, Q-3107: 21.5 h in the bay at 0.87105 an hour are 18.7 of 24; 5.27 more take 6.05 h, or
    * with the lamp at 60 C, 9.5372 an hour more, 30.4 minutes. Q-3111: 3.5 h are 3.05 of 12; 8.95
-   * more take 10.3 h, or with the hour until its floor 50.8 minutes.
+   * more take 10.3 h; seats get no lamp.
    */
   @Test
   void checkNotesCarsThatAreNotReadyForTheRoadAndNothingFails() {
@@ -64,10 +64,8 @@ class PickupNotesTest {
             .said()
             .contains(
                 "note: jobs/Q-3111.yaml:3:5  Seats rest: at pickup Tidewater Fabric has 3 of its 12"
-                    + " hours  keep the car in 11 hours longer (bay at 21 C), or give each part 55"
-                    + " minutes of lamp at 60 C and keep the car in 1 hour longer, and the way home"
-                    + " does no harm in any weather; never more heat than its maker allows, and none"
-                    + " on an airbag\n"),
+                    + " hours  keep the car in 11 hours longer (bay at 21 C), and the way home"
+                    + " does no harm in any weather\n"),
         notes.said());
     assertTrue(
         notes.said().contains("Tidewater Glass has 3 of its 24 hours, Tidewater Wheel has 6 of"),
@@ -114,7 +112,7 @@ class PickupNotesTest {
             + "  - {service: paint-film, film: fieldcoat-gloss, spots: [hood],"
             + " finished: 2026-12-03T15:00}\n");
     String both = noteOf("Q-3103");
-    assertTrue(both.contains("No rain, no highway: at pickup Fieldcoat Gloss has"), both);
+    assertTrue(both.contains("No rain, no wet roads: at pickup Fieldcoat Gloss has"), both);
     assertTrue(both.contains("hours; " + hardly + "  keep the car in"), both);
   }
 

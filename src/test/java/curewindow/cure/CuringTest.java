@@ -110,7 +110,7 @@ class CuringTest {
     assertEquals(local("2026-01-29T12:00"), end.at());
     double rate = Rates.bond(-30, 50_000);
     assertEquals(336 * rate / 48, end.share(), 1e-9);
-    assertEquals(NOON.plus(Duration.ofSeconds((long) Math.ceil(3600 * 48 / rate))), end.full());
+    assertEquals(NOON.plus(Duration.ofHours((long) Math.ceil(48 / rate))), end.full());
     assertEquals(NOON.plus(Duration.ofHours(336)), release.likely());
     assertEquals(Optional.of(Driver.BOND), release.because().driver());
     assertEquals(336, release.because().realHours(), 1e-9);

@@ -124,7 +124,9 @@ class BrowserPageTest {
     demo.language = "en";
     browser.clock(Demo.at("2026-12-01T16:30")).screen(390, 844, true).go(file(demo));
     assertEquals(
-        List.of("No rain, no highway", "No hand wash", "No pressure washer"), next(), "at pickup");
+        List.of("No rain, no wet roads", "No hand wash", "No pressure washer"),
+        next(),
+        "at pickup");
     browser.later(Duration.ofDays(2));
     assertTrue(answer().startsWith("Do not wash the outside by hand"));
     assertEquals(List.of("No pressure washer", "No automatic wash", "No wax or sealant"), next());

@@ -19,6 +19,7 @@ import curewindow.cure.PaintTone;
 import curewindow.cure.Parking;
 import curewindow.cure.ParkingPlan;
 import curewindow.cure.Stay;
+import curewindow.shop.Catalogue;
 import curewindow.shop.Hold;
 import curewindow.shop.ShopFiles;
 import curewindow.shop.ShopFolder;
@@ -45,8 +46,8 @@ class BeforePickupTest {
   private static final Bay BAY = new Bay(21, 50);
   private static final double BOND = 50_000;
 
-  private static final Map<String, Hold> STARTING =
-      ShopFolder.read(new ShopFiles(Path.of("no-such-shop")), Instant.EPOCH).catalogue().holds();
+  private static final Catalogue STARTING =
+      ShopFolder.read(new ShopFiles(Path.of("no-such-shop")), Instant.EPOCH).catalogue();
 
   /** The starting rules of holds that are kept, or not, on the road. */
   private static final HoldRule KEEP_DRY = rule("keep-dry", Driver.CROSSLINK, 24, 12);
@@ -98,7 +99,10 @@ class BeforePickupTest {
   void theRoadIsAFactOfTheCatalogue() {
     Set<String> road =
         Set.copyOf(
-            STARTING.values().stream().filter(h -> h.is(Hold.Mark.ROAD)).map(Hold::id).toList());
+            STARTING.holds().values().stream()
+                .filter(h -> h.is(Hold.Mark.ROAD))
+                .map(Hold::id)
+                .toList());
     assertEquals(Set.of("keep-dry", "rain", "wipers", "seats"), road);
     assertEquals(Optional.empty(), of(item(2, Optional.empty(), WASH)));
   }
@@ -169,6 +173,22 @@ class BeforePickupTest {
             .orElseThrow();
     assertEquals(Optional.empty(), before.lamp(), "not within ten hours");
     assertTrue(before.bayHours().isPresent());
+  }
+
+  @Test
+  void tellsOfNoLampOnSeats() {
+    CureItem seats =
+        new CureItem(
+            0,
+            "seats",
+            Exposure.CABIN,
+            1,
+            PICKUP.minusSeconds(3600),
+            Map.of(),
+            List.of(rule("seats", Driver.CROSSLINK, 12, 12)));
+    BeforePickup before = of(seats).orElseThrow();
+    assertEquals(Optional.empty(), before.lamp());
+    assertEquals(Optional.of(13L), before.bayHours());
   }
 
   @Test
