@@ -49,32 +49,30 @@ final class CardJobs {
     return Optional.ofNullable(pickup).map(p -> TimeOptions.day("--pickup", p, zone, spec));
   }
 
-  /** The jobs, or empty after saying why there are none. */
+  /** The jobs that can be used, or empty where there is none; those that cannot are told. */
   Optional<List<Job>> of(LoadedShop loaded, PrintWriter err) {
     List<Job> jobs = new ArrayList<>();
     for (String id : ids) {
       Optional<Job> job = JobLookup.find(loaded, id, err);
-      if (job.isEmpty()) {
-        return Optional.empty();
-      }
-      jobs.add(job.get());
+      job.ifPresent(jobs::add);
+      whole &= job.isPresent();
     }
     if (pickup != null && loaded.shop().isEmpty()) {
       JobLookup.find(loaded, "", err); // Says that shop.yaml comes first.
       return Optional.empty();
     }
     if (pickup != null) {
-      whole = JobLookup.sayLeftOut(loaded, err);
+      whole &= JobLookup.sayLeftOut(loaded, err);
     }
     Optional<LocalDate> day = loaded.shop().flatMap(shop -> day(shop.zone()));
     day.ifPresent(d -> ofDay(loaded, d).filter(j -> !jobs.contains(j)).forEach(jobs::add));
-    if (jobs.isEmpty()) {
-      err.println("No job is picked up on " + day.orElseThrow());
+    if (jobs.isEmpty() && day.isPresent()) {
+      err.println("No job is picked up on " + day.get());
     }
     return jobs.isEmpty() ? Optional.empty() : Optional.of(jobs);
   }
 
-  /** Whether all jobs of the day are among them, once {@link #of} is done. */
+  /** Whether all that were asked for are among them, once {@link #of} is done. */
   boolean areWhole() {
     return whole;
   }

@@ -35,7 +35,7 @@ final class CsvTable {
    * @param where its start
    * @param last the line on which it ends
    * @param cells the cells that are not empty, by column name
-   * @param whole whether it has as many cells as the header
+   * @param whole whether it has as many cells as the header, and all of them can be read
    */
   record Line(Where where, int last, Map<String, Node.Leaf> cells, boolean whole) {}
 
@@ -138,6 +138,13 @@ final class CsvTable {
           places.get(0),
           "the row has " + row.getFieldCount() + " columns, the header " + header.size(),
           "add or remove separators; put a cell that holds one in quotes");
+    } else if (row.getFields().stream().anyMatch(cell -> cell.contains("\uFFFD"))) {
+      whole = false;
+      source.error(
+          "not-utf8",
+          places.get(0),
+          "the row is not UTF-8",
+          "save the file again with the encoding UTF-8");
     }
     Map<String, Node.Leaf> cells = new LinkedHashMap<>();
     for (int i = 0; i < Math.min(header.size(), row.getFieldCount()); i++) {

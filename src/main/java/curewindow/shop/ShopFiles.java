@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
+import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -205,7 +206,12 @@ public final class ShopFiles {
   private static Optional<String> decode(String file, byte[] bytes, Problems problems) {
     ByteBuffer in = ByteBuffer.wrap(bytes);
     try {
-      String text = StandardCharsets.UTF_8.newDecoder().decode(in).toString();
+      // A row that is no UTF-8 costs no other row: it has this sign in it, and is told as it is
+      // read.
+      CodingErrorAction action =
+          file.endsWith(".csv") ? CodingErrorAction.REPLACE : CodingErrorAction.REPORT;
+      String text =
+          StandardCharsets.UTF_8.newDecoder().onMalformedInput(action).decode(in).toString();
       return Optional.of(text.startsWith("\uFEFF") ? text.substring(1) : text);
     } catch (CharacterCodingException e) {
       int line = 1;

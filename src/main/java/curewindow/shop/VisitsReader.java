@@ -145,7 +145,7 @@ final class VisitsReader {
           "check finished and pickup");
       return Optional.empty();
     }
-    return finished.map(at -> new Stay(at, left.orElseGet(() -> closing(at))));
+    return finished.flatMap(at -> left.or(() -> closing(at, line)).map(l -> new Stay(at, l)));
   }
 
   private void notRefitted(Leaf cell) {
@@ -169,13 +169,25 @@ final class VisitsReader {
     return false;
   }
 
-  /** When the shop closes on the day of a finish, or the finish where that is later. */
-  private Instant closing(Instant finished) {
+  /**
+   * When the shop closes on the day of a finish, or the finish where that is later or no hours are
+   * stated. On a day on which it is closed nobody can know.
+   */
+  private Optional<Instant> closing(Instant finished, CsvTable.Line line) {
     LocalDate day = day(finished);
-    return shop.flatMap(s -> new OpenDays(s).closing(day))
-        .map(time -> day.atTime(time).atZone(zone).toInstant())
-        .filter(at -> at.isAfter(finished))
-        .orElse(finished);
+    if (shop.filter(s -> !s.opening().isEmpty() && !new OpenDays(s).isOpen(day)).isPresent()) {
+      source.error(
+          "missing-key",
+          line.where(),
+          "pickup is missing, and the shop was closed on " + day,
+          "fill in pickup, or check finished");
+      return Optional.empty();
+    }
+    return Optional.of(
+        shop.flatMap(s -> new OpenDays(s).closing(day))
+            .map(time -> day.atTime(time).atZone(zone).toInstant())
+            .filter(at -> at.isAfter(finished))
+            .orElse(finished));
   }
 
   private boolean isRefit(CsvTable.Line line, Job job, List<String> what, Stay stay) {

@@ -25,7 +25,8 @@ public final class HoldOrder {
 
   /**
    * The dates as they are told. A hold that is over by pickup is left out: nobody has to keep it
-   * any more, or another one that forbids the same says it all.
+   * any more. One that waits for another that forbids the same is left out too, as that one says it
+   * all, unless people plan by it.
    *
    * @param computed the dates as computed, each hold by itself
    * @param catalogue the holds by id; those it lacks hold nothing back
@@ -81,7 +82,11 @@ public final class HoldOrder {
     Release own = computed.of(told.hold()).orElseThrow();
     return told.kind() == HoldKind.HOLD
         && !own.end().at().isAfter(computed.pickup())
-        && told.waitsFor().filter(by -> !forbids(by, told.hold())).isEmpty();
+        && told.waitsFor().filter(by -> isMain(told) || !forbids(by, told.hold())).isEmpty();
+  }
+
+  private boolean isMain(Release release) {
+    return catalogue.get(release.hold()).is(Hold.Mark.MAIN);
   }
 
   private boolean forbids(String one, String other) {

@@ -66,7 +66,8 @@ final class Told {
 
   private static String state(Release release) {
     if (release.end() instanceof Release.AtLimit limit) {
-      return String.format(Locale.ROOT, "at the limit (%.0f %% set)", 100 * limit.share());
+      return String.format(
+          Locale.ROOT, "at the limit (%.0f %% set)", Math.min(99, 100 * limit.share()));
     }
     if (release.end() instanceof Release.Seen) {
       return "over, seen by us";

@@ -136,9 +136,19 @@ final class CardCommandTest {
   }
 
   @Test
+  void oneBadJobDoesNotStopTheOthers() throws IOException {
+    Files.writeString(shop.resolve("jobs/BAD.yaml"), "id: BAD\n");
+    says(card("BAD", "Q-3111"), Exit.PROBLEMS, "Job BAD has to be mended first", "for 1 job");
+    says(card("NONE", "Q-3111"), Exit.PROBLEMS, "There is no job NONE", "for 1 job");
+    assertEquals(List.of("cards.pdf"), written());
+    says(card("BAD"), Exit.PROBLEMS, "Job BAD has to be mended first");
+  }
+
+  @Test
   void aSignThatNoFontHasIsToldWithItsFile() throws IOException {
     edit("shop.yaml", "name: ", "name: \u6F22 ");
     Typed told = card("Q-3111");
+    assertEquals(Exit.OK, told.code(), "a note stops nobody");
     assertTrue(told.said().contains("U+6F22") && told.said().contains("shop.yaml"), told.said());
     assertEquals(List.of("cards.pdf"), written());
   }

@@ -154,10 +154,15 @@ class VisitsReaderTest {
         stay("2026-12-09T02:00:00Z", "2026-12-09T02:00:00Z"),
         refitted("1,2026-12-08,tint,refitted,2026-12-08T18:00,\n").stays().get(1),
         "after hours");
+    String closed = "1,2026-12-10,tint,refitted,2026-12-10T11:00,";
     assertEquals(
-        stay("2026-12-10T19:00:00Z", "2026-12-10T19:00:00Z"),
-        refitted("1,2026-12-10,tint,refitted,2026-12-10T11:00,\n").stays().get(1),
-        "on a day on which it is closed");
+        List.of(
+            "visits.csv:2:1  pickup is missing, and the shop was closed on 2026-12-10"
+                + "  fill in pickup, or check finished"),
+        TestShops.lines(read("job,day,what,result,finished,pickup\n" + closed + "\n")));
+    assertEquals(
+        stay("2026-12-10T19:00:00Z", "2026-12-10T20:00:00Z"),
+        refitted(closed + "2026-12-10T12:00\n").stays().get(1));
   }
 
   @Test

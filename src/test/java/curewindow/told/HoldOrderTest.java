@@ -131,6 +131,8 @@ class HoldOrderTest {
     Timeline forbidden = told(STARTING, release("rain", -0.5), release("keep-dry", 1));
     assertEquals(Optional.empty(), forbidden.of("rain"), "keep-dry says it all");
     assertEquals(Optional.empty(), told(STARTING, release("seats", -0.5)).of("seats"));
+    Timeline planned = told(STARTING, release("hand-wash", -0.5), release("keep-dry", 1));
+    assertEquals(1, days(planned, "hand-wash"), "people plan by it");
     Timeline waiting = told(STARTING, release("hand-wash", -0.5), release("rinse", 1));
     assertEquals(1, days(waiting, "hand-wash"), "nobody washes before the rinse");
   }
