@@ -79,6 +79,11 @@ record Claim(
     return needs[driver.ordinal()] - lamp[driver.ordinal()];
   }
 
+  /** All that is needed of one of the rule's drivers, in hours of the reference film. */
+  double whole(Driver driver) {
+    return needs[driver.ordinal()];
+  }
+
   /**
    * Which share of all it needs of a driver an item has.
    *

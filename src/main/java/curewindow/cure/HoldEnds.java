@@ -162,7 +162,7 @@ final class HoldEnds {
     if (at != known.at()) {
       double[] each = new double[members];
       Arrays.fill(each, 1);
-      claims.forEach(claim -> doses.shares(claim, at, each));
+      deciding.forEach(one -> one.shares(at, each));
       double[] sorted = each.clone();
       Arrays.sort(sorted);
       known = new Shares(at, each, sorted);

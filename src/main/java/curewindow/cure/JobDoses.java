@@ -64,7 +64,8 @@ final class JobDoses {
   Wanted wanted(Claim claim, Driver driver) {
     PickupDoses of = doses(claim, driver);
     double need = claim.need(driver);
-    return new Wanted(claim, of, need - of.inBay(claim.finished(), claim.pickup()));
+    return new Wanted(
+        claim, of, claim.whole(driver), need - of.inBay(claim.finished(), claim.pickup()));
   }
 
   /**
@@ -92,24 +93,6 @@ final class JobDoses {
     PickupDoses of = doses(claim, driver);
     double inBay = of.inBay(claim.finished(), until);
     return until <= claim.pickup() ? inBay : inBay + of.since(until, member);
-  }
-
-  /**
-   * Which share of all that an item needs it has in each of the weathers.
-   *
-   * @param claim the item and its rule
-   * @param until a time not before the finish
-   * @param shares for each weather, made smaller where this item has less of a driver; 0 to 1
-   */
-  void shares(Claim claim, long until, double[] shares) {
-    for (Driver driver : claim.drivers()) {
-      PickupDoses of = doses(claim, driver);
-      double inBay = of.inBay(claim.finished(), until);
-      double[] since = until > claim.pickup() ? of.since(until) : new double[shares.length];
-      for (int m = 0; m < shares.length; m++) {
-        shares[m] = Math.min(shares[m], claim.share(driver, inBay + since[m]));
-      }
-    }
   }
 
   /**

@@ -5,9 +5,10 @@ package curewindow.cure;
  *
  * @param claim the item and its rule
  * @param doses the driver's doses since the pickup
+ * @param whole all that the item needs
  * @param dose the need, less what the bay has given; above 0
  */
-record Wanted(Claim claim, PickupDoses doses, double dose) {
+record Wanted(Claim claim, PickupDoses doses, double whole, double dose) {
 
   /** When the need is met, not after the limit, or {@link DoseTable#NEVER}. */
   long met(int member) {
@@ -24,9 +25,28 @@ record Wanted(Claim claim, PickupDoses doses, double dose) {
     return Math.min(claim.limit(), doses.inHour(dose, member, end));
   }
 
-  /** Whether the wait is over wherever another's is, as both count the same doses. */
+  /**
+   * Whether the wait is over wherever another's is, and never less of the need met, as both count
+   * the same doses.
+   */
   boolean isOverWith(Wanted other) {
-    return doses == other.doses && dose <= other.dose && claim.limit() <= other.claim.limit();
+    return doses == other.doses
+        && dose <= other.dose
+        && whole >= other.whole
+        && claim.limit() <= other.claim.limit();
+  }
+
+  /**
+   * Which share of all that it needs the item has.
+   *
+   * @param at a time not before the pickup
+   * @param shares for each weather, made smaller where this item has less; 0 to 1
+   */
+  void shares(long at, double[] shares) {
+    double[] since = doses.since(at);
+    for (int m = 0; m < shares.length; m++) {
+      shares[m] = Math.min(shares[m], 1 - (dose - since[m]) / whole);
+    }
   }
 
   /** Whether an hour begins before the limit, so that it matters whether the need is met. */
