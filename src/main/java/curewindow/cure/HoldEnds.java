@@ -42,10 +42,6 @@ final class HoldEnds {
   private Shares known = new Shares(Long.MIN_VALUE, new double[0], new double[0]);
 
   private final Decision median;
-
-  /** The same, in the weather that stands in the middle of those that end then. */
-  private final Decision medianShown;
-
   private final Decision ninth;
 
   /**
@@ -87,11 +83,8 @@ final class HoldEnds {
     }
     this.number = ninth;
     int half = (members + 1) / 2;
-    Decision middle = end(half);
-    this.median = middle;
-    Decision safe = ninth == half ? middle : later(ninth);
-    this.medianShown = ranked(middle, half);
-    this.ninth = ranked(safe, ninth);
+    this.median = ranked(end(half), half);
+    this.ninth = ninth == half ? median : ranked(later(ninth), ninth);
   }
 
   private void add(Claim claim) {
@@ -120,7 +113,7 @@ final class HoldEnds {
 
   /** The end that half of the weathers keep. */
   Decision median() {
-    return medianShown;
+    return median;
   }
 
   /** The end that nine of ten weathers keep. */
@@ -179,7 +172,11 @@ final class HoldEnds {
     int hour = first;
     for (int i = 0; i < deciding.size(); i++) {
       Wanted one = deciding.get(i);
-      hour = search(one, hour, one.doses().guess(one.dose(), last()), number);
+      int guess = one.doses().guess(one.dose(), last());
+      if (guess == last() && isLate(number)) {
+        return limited();
+      }
+      hour = search(one, hour, guess, number);
     }
     hour = searchAll(hour, number);
     return hour == first ? decision(metAt(first).next(0), least) : within(hour, number);
@@ -190,14 +187,35 @@ final class HoldEnds {
     if (median.at() == least) {
       return end(number);
     }
+    if (median.at() == latest && isLate(number)) {
+      return limited();
+    }
     int first = hours().hour(median.at());
     int hour = first;
     for (int i = 0; i < deciding.size(); i++) {
       Wanted one = deciding.get(i);
       int guess = one.doses().guess(one.dose(), members - number, first, last());
+      if (guess == last() && isLate(number)) {
+        return limited();
+      }
       hour = search(one, hour, guess, number);
     }
     return within(searchAll(hour, number), number);
+  }
+
+  /** Whether all items have one limit, and it comes before the end that a number had without it. */
+  private boolean isLate(int number) {
+    for (Wanted one : deciding) {
+      if (one.claim().limit() != latest) {
+        return false;
+      }
+    }
+    return latest >= least && shares(latest).sorted()[members - number] < 1;
+  }
+
+  /** The end at the one limit; which weather and item are shown is decided by their shares. */
+  private Decision limited() {
+    return new Decision(claims.get(0), 0, latest, true);
   }
 
   private PickupDoses hours() {
