@@ -66,7 +66,7 @@ final class KnownNames {
     }
     for (String hold : holds) {
       values.addAll(List.of(dots("hold", hold, "until"), dots("hold", hold, "likely")));
-      values.add(dots("hold", hold, "day"));
+      values.addAll(List.of(dots("hold", hold, "day"), dots("hold", hold, "full")));
     }
     values.addAll(FIXED_VALUES);
     for (String service : services) {

@@ -91,6 +91,7 @@ public final class JobFacts implements GuideFacts {
       case "likely" ->
           release.filter(r -> r.becauseLikely().isMet()).map(r -> words.day(r.likely(), zone));
       case "day" -> release.map(new When(view)::day);
+      case "full" -> release.map(r -> words.day(over(r), zone));
       default -> Optional.empty();
     };
   }
