@@ -36,16 +36,13 @@ record Refit(List<String> services, List<String> spots, Stay stay) {
   Job on(Job job) {
     List<FittedItem> items = new ArrayList<>();
     for (FittedItem item : job.items()) {
+      items.add(item);
       List<String> anew = anew(item);
-      List<String> kept = item.spots().stream().filter(s -> !anew.contains(s)).toList();
-      if (!kept.isEmpty()) {
-        items.add(item.on(kept));
-      }
       if (!anew.isEmpty()) {
         items.add(item.on(anew).anew(finished()));
       }
     }
-    return job.with(items, stays(job.stays()));
+    return job.with(items, stays(job.stays())).withoutReplaced();
   }
 
   /** A car that is in the shop already needs no stay of its own; none lasts into the next one. */

@@ -39,9 +39,13 @@ public record PickupAdvice(List<String> facts, String advice) {
    */
   public static Optional<PickupAdvice> of(
       Job job, Catalogue catalogue, CureCase curing, Words english) {
-    return BeforePickup.of(curing, catalogue)
-        .map(before -> new PickupWords(before, job, catalogue))
-        .map(words -> new PickupAdvice(words.facts(english), words.advice(curing.bay())));
+    return BeforePickup.of(curing, catalogue).map(b -> of(b, job, catalogue, curing, english));
+  }
+
+  private static PickupAdvice of(
+      BeforePickup before, Job job, Catalogue catalogue, CureCase curing, Words english) {
+    PickupWords words = new PickupWords(before, job, catalogue);
+    return new PickupAdvice(words.facts(english), words.advice(curing.bay()));
   }
 
   /**
@@ -53,12 +57,14 @@ public record PickupAdvice(List<String> facts, String advice) {
    * @return the advice; empty where nothing is wrong with either
    */
   public static Optional<PickupAdvice> note(JobView view, CureCase curing) {
+    Optional<BeforePickup> before = BeforePickup.of(curing, view.catalogue());
     Set<String> said =
-        BeforePickup.of(curing, view.catalogue()).stream()
-            .flatMap(before -> before.lacking().stream())
+        before.stream()
+            .flatMap(b -> b.lacking().stream())
             .map(AtPickup::hold)
             .collect(Collectors.toSet());
-    Optional<PickupAdvice> road = of(view.job(), view.catalogue(), curing, view.words());
+    Optional<PickupAdvice> road =
+        before.map(b -> of(b, view.job(), view.catalogue(), curing, view.words()));
     Optional<PickupAdvice> barely = BarelySetWords.of(view, curing, said);
     return road.map(r -> barely.map(r::and).orElse(r)).or(() -> barely);
   }
