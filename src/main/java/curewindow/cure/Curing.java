@@ -182,13 +182,22 @@ public final class Curing {
       inRange("pickup", stay.pickup());
     }
     for (CureItem item : job.items()) {
-      inRange("finished of item " + item.item(), item.finished());
-      if (job.stays().stream().noneMatch(stay -> stay.has(item.finished()))) {
+      inRange("finished", item.finished());
+      if (!isInShop(job, item.finished())) {
         throw new IllegalArgumentException(
             "item %d on %s is finished at %s, when the car is not in the shop"
                 .formatted(item.item(), item.spot(), item.finished()));
       }
     }
+  }
+
+  private static boolean isInShop(CureCase job, Instant at) {
+    for (Stay stay : job.stays()) {
+      if (stay.has(at)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static void inRange(String name, Instant at) {

@@ -199,7 +199,17 @@ final class DoseTable {
 
   /** The number of the stretch of an hour, from 0. */
   int stretchOf(int hour) {
-    int number = 0;
+    return stretchOf(hour, 0);
+  }
+
+  /**
+   * The number of the stretch of an hour.
+   *
+   * @param hour the hour
+   * @param guess the number it has, most likely; decides nothing but the speed
+   */
+  int stretchOf(int hour, int guess) {
+    int number = hour < at(guess).first() ? 0 : guess;
     while (hour >= at(number).end()) {
       number++;
     }

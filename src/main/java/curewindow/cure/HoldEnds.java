@@ -41,6 +41,11 @@ final class HoldEnds {
   /** The shares asked for last, as they are asked for again and again at the limit. */
   private Shares known = new Shares(Long.MIN_VALUE, new double[0], new double[0]);
 
+  /** The weathers done by the hour asked for last. */
+  private WeatherSet done;
+
+  private int doneAt;
+
   private final Decision median;
   private final Decision ninth;
 
@@ -251,8 +256,8 @@ final class HoldEnds {
    * @param number the number
    */
   private Decision within(int hour, int number) {
+    WeatherSet met = metAt(hour).copy();
     WeatherSet early = metAt(hour - 1);
-    WeatherSet met = metAt(hour);
     met.removeAll(early);
     int found = met.count();
     long[] ends = new long[found];
@@ -290,20 +295,22 @@ final class HoldEnds {
     return end;
   }
 
-  /** The end that is so many seconds, decided by the item that ends last. */
+  /** The end that is so many seconds, decided by the first of the items that end last. */
   private Decision decision(int member, long end) {
     Claim last = claims.get(0);
-    if (claims.size() > 1) {
-      long lastEnd = Long.MIN_VALUE;
-      for (Claim claim : claims) {
-        long ends = end(claim, member);
-        if (ends > lastEnd) {
-          lastEnd = ends;
-          last = claim;
-        }
+    long lastEnd = Long.MIN_VALUE;
+    boolean past = false;
+    for (int i = 0; i < claims.size() && lastEnd < end; i++) {
+      Claim claim = claims.get(i);
+      long met = met(claim, member);
+      long ends = Math.min(claim.limit(), met);
+      if (ends > lastEnd) {
+        lastEnd = ends;
+        last = claim;
+        past = met == DoseTable.NEVER;
       }
     }
-    return new Decision(last, member, end, met(last, member) == DoseTable.NEVER);
+    return new Decision(last, member, end, past);
   }
 
   private long met(Claim claim, int member) {
@@ -331,15 +338,18 @@ final class HoldEnds {
     return Optional.of(new Late(shares[members - (members + 1) / 2], full));
   }
 
-  /** Which weathers are done by the start of an hour. */
+  /** Which weathers are done by the start of an hour; not to be changed. */
   private WeatherSet metAt(int hour) {
-    WeatherSet met = WeatherSet.all(members);
-    for (int i = 0; i < deciding.size(); i++) {
-      Wanted one = deciding.get(i);
-      if (one.matters(hour)) {
-        one.doses().keep(hour, one.dose(), met);
+    if (done == null || hour != doneAt) {
+      doneAt = hour;
+      done = WeatherSet.all(members);
+      for (int i = 0; i < deciding.size(); i++) {
+        Wanted one = deciding.get(i);
+        if (one.matters(hour)) {
+          one.doses().keep(hour, one.dose(), done);
+        }
       }
     }
-    return met;
+    return done;
   }
 }

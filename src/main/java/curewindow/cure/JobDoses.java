@@ -77,8 +77,12 @@ final class JobDoses {
    * @return not after the claim's limit, or {@link DoseTable#NEVER}
    */
   long met(Claim claim, Driver driver, int member) {
-    long inBay = metInBay(claim, driver);
-    return inBay != DoseTable.NEVER ? inBay : wanted(claim, driver).met(member);
+    PickupDoses of = doses(claim, driver);
+    double need = claim.need(driver);
+    double inBay = of.inBay(claim.finished(), claim.pickup());
+    return inBay >= need
+        ? of.metInBay(claim.finished(), need)
+        : of.reach(need - inBay, member, claim.limit());
   }
 
   /**

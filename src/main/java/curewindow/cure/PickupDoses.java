@@ -5,11 +5,15 @@ import java.util.Arrays;
 /** The doses of one driver on one surface, counted from a pickup of one job. For one thread. */
 final class PickupDoses {
 
+  /** A guess takes no weather to have been slower than the mean by more than this. */
+  private static final double SLOWEST = 2;
+
   private final DoseTable table;
   private final long pickup;
   private final double bayRate;
   private final double[] atPickup;
   private final double meanAtPickup;
+  private int lastStretch;
   private double[][] byStretch = new double[4][];
 
   /**
@@ -59,6 +63,12 @@ final class PickupDoses {
     return since;
   }
 
+  /** Most questions are about hours close to each other. */
+  private int stretchOf(int hour) {
+    lastStretch = table.stretchOf(hour, lastStretch);
+    return lastStretch;
+  }
+
   /** The sums at the pickup, as the stretch of an hour counts them. */
   private double[] then(int stretch) {
     if (stretch >= byStretch.length) {
@@ -72,13 +82,13 @@ final class PickupDoses {
 
   /** How many weathers have given a dose by the start of an hour. */
   int count(int hour, double dose) {
-    int stretch = table.stretchOf(hour);
+    int stretch = stretchOf(hour);
     return table.count(stretch, hour, then(stretch), dose);
   }
 
   /** Takes away the weathers that have not given a dose by the start of an hour. */
   void keep(int hour, double dose, WeatherSet gained) {
-    int stretch = table.stretchOf(hour);
+    int stretch = stretchOf(hour);
     table.keep(stretch, hour, then(stretch), dose, gained);
   }
 
@@ -89,7 +99,8 @@ final class PickupDoses {
   }
 
   /**
-   * About the hour by which a dose is gained in all but so many weathers.
+   * About the hour by which a dose is gained in all but so many weathers, if the last of them goes
+   * on half as much more slowly than the mean as it did until then.
    *
    * @param dose the dose
    * @param further how many weathers may need longer
@@ -97,9 +108,15 @@ final class PickupDoses {
    * @param last the last hour looked at
    */
   int guess(double dose, int further, int from, int last) {
-    int stretch = table.stretchOf(from);
+    int stretch = stretchOf(from);
     double lacking = table.lacking(stretch, from, then(stretch), dose, further);
-    return lacking > 0 ? table.meanReach(from, table.mean(from) + lacking, last) : from;
+    if (lacking <= 0) {
+      return from;
+    }
+    double mean = table.mean(from);
+    double slower = Math.min(SLOWEST, (mean - meanAtPickup) / Math.max(dose - lacking, 0));
+    slower = (1 + slower) / 2;
+    return table.meanReach(from, mean + lacking * slower, last);
   }
 
   /** When a dose is gained, not after a last time, or {@link DoseTable#NEVER}. */

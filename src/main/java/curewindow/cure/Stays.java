@@ -28,9 +28,13 @@ final class Stays {
    * @param standard the offset of local standard time
    */
   static Stays of(List<Stay> stays, ZoneOffset standard) {
-    return new Stays(
-        stays.stream().mapToLong(s -> second(s.in(), standard)).toArray(),
-        stays.stream().mapToLong(s -> second(s.pickup(), standard)).toArray());
+    long[] in = new long[stays.size()];
+    long[] pickup = new long[stays.size()];
+    for (int i = 0; i < in.length; i++) {
+      in[i] = second(stays.get(i).in(), standard);
+      pickup[i] = second(stays.get(i).pickup(), standard);
+    }
+    return new Stays(in, pickup);
   }
 
   private static long second(Instant at, ZoneOffset standard) {

@@ -2,6 +2,7 @@ package curewindow.cure;
 
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -16,14 +17,16 @@ import java.util.Optional;
  */
 public record Timeline(Instant pickup, ZoneId zone, List<Release> releases) {
 
+  private static final Comparator<Release> BY_END =
+      Comparator.comparing((Release r) -> r.end().at()).thenComparing(Release::hold);
+
   /** Sorts the releases by published end. */
   public Timeline {
     Objects.requireNonNull(pickup, "pickup");
     Objects.requireNonNull(zone, "zone");
-    releases =
-        releases.stream()
-            .sorted(Comparator.comparing((Release r) -> r.end().at()).thenComparing(Release::hold))
-            .toList();
+    Release[] sorted = releases.toArray(Release[]::new);
+    Arrays.sort(sorted, BY_END);
+    releases = List.of(sorted);
   }
 
   /**

@@ -10,11 +10,6 @@ package curewindow.cure;
  */
 record Wanted(Claim claim, PickupDoses doses, double whole, double dose) {
 
-  /** When the need is met, not after the limit, or {@link DoseTable#NEVER}. */
-  long met(int member) {
-    return doses.reach(dose, member, claim.limit());
-  }
-
   /** When the mean dose of the weathers is enough, up to the hour, at most a last time. */
   long metOnTheMean(long last) {
     return doses.second(doses.guess(dose, doses.hour(last)));
