@@ -1,9 +1,8 @@
-// Keeps a copy of one customer's pages, so that they open without a network. The network comes first,
-// so that new dates are seen at once; the copy stands in where it does not answer, or not within
-// PATIENCE, and says on its face that it is one, and of which day. VERSION, FILES, LANG and KEPT stand
-// before this text and change with any of the pages.
+// Keeps a copy of each customer's page that was opened, with its calendars, so that it opens without a
+// network. The network comes first, so that new dates are seen at once; the copy stands in where it
+// does not answer, or not within PATIENCE, and says on its face that it is one, and of which day.
 (function () {
-var here = self.registration.scope, name = here + VERSION, PATIENCE = 4000;
+var here = self.registration.scope, name = here + "kept", PATIENCE = 4000;
 function plain(url) { return String(url).split(/[?#]/)[0].replace(/index\.html$/, ""); }
 // The same answer with other headers; what its bytes were packed in is no more.
 function remade(answer, body, day) {
@@ -18,41 +17,36 @@ if (answer.ok) return store.put(plain(url), remade(answer, answer.body, String(D
 if (answer.status === 404 || answer.status === 410) return store.delete(plain(url));
 return Promise.resolve();
 }
-function dayOf(copy) {
-return new Intl.DateTimeFormat(LANG + "-u-nu-latn", { weekday: "long", day: "numeric", month: "long" })
-.format(new Date(+copy.headers.get("x-kept")));
-}
+function fresh(asked) { return fetch(asked, { cache: "no-cache" }); }
+// The page itself has the sentence to say, in its own language.
 function shown(copy) {
 if (!/html/.test(copy.headers.get("content-type"))) return copy;
 return copy.text().then(function (html) {
-var line = KEPT.replace("{day}", dayOf(copy)).replace(/&/g, "&amp;").replace(/</g, "&lt;");
+var day = new Intl.DateTimeFormat((/<html[^>]* lang="?([\w-]+)/.exec(html) || [])[1] + "-u-nu-latn",
+{ weekday: "long", day: "numeric", month: "long" }).format(new Date(+copy.headers.get("x-kept")));
+var line = ((/ data-kept="([^"]*)"/.exec(html) || [])[1] || "").replace("{day}", day);
 return remade(copy, html.replace(/<main[^>]*>/, function (main) {
-return main + '<p class=card id=kept>' + line + "</p>";
+return main + "<p class=card id=kept>" + line + "</p>";
 }));
 });
 }
-self.addEventListener("install", function (event) {
+self.addEventListener("install", function () { self.skipWaiting(); });
+self.addEventListener("activate", function (event) { event.waitUntil(self.clients.claim()); });
+// A page names what to keep once it is open.
+self.addEventListener("message", function (event) {
 event.waitUntil(caches.open(name).then(function (store) {
-return Promise.all(FILES.map(function (file) {
-var url = new URL(file, here);
-return fetch(url, { cache: "no-cache" }).then(function (answer) { return put(store, url, answer); });
+return Promise.all(event.data.map(function (url) {
+return fresh(url).then(function (answer) { return put(store, url, answer); }).catch(function () {});
 }));
-}).then(function () { return self.skipWaiting(); }));
-});
-self.addEventListener("activate", function (event) {
-event.waitUntil(caches.keys().then(function (names) {
-return Promise.all(names.map(function (old) {
-if (old.indexOf(here) === 0 && old !== name) return caches.delete(old);
 }));
-}).then(function () { return self.clients.claim(); }));
 });
 self.addEventListener("fetch", function (event) {
 var asked = event.request;
-if (asked.method !== "GET" || asked.url.indexOf(here) !== 0) return;
+if (asked.method !== "GET" || asked.url.indexOf(here + "C/") !== 0) return;
 event.respondWith(caches.open(name).then(function (store) {
 return store.match(plain(asked.url)).then(function (copy) {
 // An answer counts when all of it is here.
-var network = fetch(asked, { cache: "no-cache" }).then(function (answer) {
+var network = fresh(asked).then(function (answer) {
 return put(store, asked.url, answer.clone()).then(function () { return answer; }, function (lost) {
 if (copy) throw lost;
 return answer;

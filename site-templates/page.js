@@ -1,75 +1,96 @@
-// Adds what only a clock can know. Every date already stands in the page; this hides and shows
-// what is there, and writes "in 19 hours". It compares instants, so the phone's time zone and the
-// way it writes dates never matter.
+// Adds what only a clock and a choice can know. Every date already stands in the page; this hides and
+// shows what is there, and writes "in 19 hours". It compares instants, so the phone's time zone and
+// the way it writes dates never matter. Where the car stands, k, decides which of several is shown.
 (() => {
-var all = s => document.querySelectorAll(s);
-var M = 60, H = 60 * M, D = 24 * H;
-var rel;
-try { rel = new Intl.RelativeTimeFormat(document.documentElement.lang); } catch (e) { rel = null; }
+var all = s => [...document.querySelectorAll(s)], root = document.documentElement;
+var M = 60, H = 60 * M, D = 24 * H, k = 0;
+var start = +all(".rows")[0].dataset.start;
+var rows = all(".rows li"), radios = all("[name=parking]"), kept = "parked " + location.pathname, rel;
+try { rel = new Intl.RelativeTimeFormat(root.lang); } catch (e) { rel = null; }
 function away(left) {
 if (!rel || left <= 0) return "";
 if (left < 90 * M) return rel.format(Math.ceil(left / M), "minute");
 if (left < 48 * H) return rel.format(Math.ceil(left / H), "hour");
 return rel.format(Math.round(left / D), "day");
 }
-function set(e, text) { if (e.textContent !== text) e.textContent = text; }
 function show(e, on) { if (e.hidden === on) e.hidden = !on; }
+function at(e, name) {
+var times = (e.dataset[name] || "").split(",");
+return +(times[k] || times[0]);
+}
 function tick() {
-var now = Date.now() / 1000;
-function past(at) { return at && now >= at; }
-var first, shown = 0, next;
-all("[data-from],[data-to]").forEach(e => {
-var from = e.dataset.from;
-show(e, (!from || past(from)) && !past(e.dataset.to));
+var now = Date.now() / 1000, first;
+function past(e, name) { var t = at(e, name); return t && now >= t; }
+all("[data-p],[data-from],[data-to]").forEach(e => {
+var d = e.dataset;
+show(e, (!d.p || d.p.split(" ").includes(k + "")) && (!d.from || past(e, "from")) && !past(e, "to"));
 });
+// What is over by the pickup comes last, then what ranks first, then what ends first.
+function order(e) { return (at(e, "end") <= start ? 1e14 : 0) + Math.min(e.dataset.rank, 999) * 1e11 + at(e, "end"); }
 all("[data-answer]").forEach(e => {
-var open = !first && !past(e.dataset.end);
-if (open) first = e;
-show(e, open);
+if (!past(e, "end") && (!first || !first.dataset.end || e.dataset.end && order(e) < order(first))) first = e;
 });
-all("[data-next]").forEach(e => {
-var on = shown < 6 && !past(e.dataset.end) && first.dataset.answer !== e.dataset.next;
-show(e, on);
-e.className = shown < 3 ? "" : "wide";
-if (on) shown++;
-next = next || on;
-});
-all(".then h2").forEach(function (e) { show(e, !!next); });
+all("[data-answer]").forEach(e => show(e, e === first));
+all("[data-of]").forEach(e => show(e, e.dataset.of === first.dataset.answer));
 all("[data-in]").forEach(e => {
-var text = away(+e.dataset.in - now);
-set(e, e.dataset.before + " " + text);
+var text = away(at(e, "in") - now);
+if (e.textContent !== text) e.textContent = text;
 show(e, text !== "");
 });
-all(".strip").forEach(e => {
-var part = (now - e.dataset.start) / e.dataset.span, g = e.querySelector("#today");
-if (part < 0 || part > 1) { g.setAttribute("display", "none"); return; }
-var x = Math.sqrt(part) * 100, text = g.lastElementChild;
-text.setAttribute("text-anchor", x > 85 ? "end" : x < 15 ? "start" : "middle");
-if (e.dataset.flip) x = 100 - x;
-["x", "x1", "x2"].forEach(a => {
-g.firstElementChild.setAttribute(a, x + "%");
-text.setAttribute(a, x + "%");
+rows.forEach(e => {
+var x = (now - e.parentNode.dataset.start) / e.parentNode.dataset.span, mark = e.querySelector(".at");
+e.classList.toggle("over", past(e, "end"));
+mark.setAttribute("x", x * 100 + "%");
+mark.setAttribute("display", x >= 0 && x <= 1 && !past(e, "end") ? "inline" : "none");
 });
-g.removeAttribute("display");
-});
+var sorted = [...rows].sort((a, b) => past(a, "end") - past(b, "end") || at(a, "end") - at(b, "end"));
+if (sorted.some((e, i) => e !== rows[i])) {
+rows = sorted;
+if (rows[0]) rows[0].parentNode.append(...rows);
 }
-// Opens the page of the parking that was chosen last, where the page is asked for anew. The way back
-// ends in "#main": from there nobody is sent on, and the choice is forgotten. Where there is no choice
-// or nothing can be kept, nothing happens.
-try {
-var home = all("#parking a")[0], kept = localStorage;
-all("#parking a").forEach(function (a) {
-if (a.ariaCurrent) { if (a !== home || location.hash) kept[home.pathname] = a; }
-else if (home.ariaCurrent && kept[home.pathname] == a && !performance.navigation.type) location.replace(a);
+}
+// Sets the dates and bars of a case.
+function park(number) {
+k = number;
+rows.forEach(e => {
+var list = e.parentNode.dataset, end = at(e, "end");
+function part(t) { return Math.max(0, Math.min(1, (t - list.start) / list.span)) * 100 + "%"; }
+e.querySelector(".may").setAttribute("width", part(end));
+e.querySelector(".sure").setAttribute("width", part(at(e, "likely")));
+e.querySelector(".cut").setAttribute("display", end - list.start > +list.span ? "inline" : "none");
+e.querySelector("time").dateTime = new Date(end * 1000).toISOString();
 });
+all("[data-answer] time").forEach(e => {
+e.dateTime = new Date(at(e.closest("[data-end]"), "end") * 1000).toISOString();
+});
+tick();
+}
+all("#parking fieldset").forEach(e => show(e, true));
+all(".still").forEach(e => e.remove());
+radios.forEach(e => {
+e.onchange = () => {
+try { localStorage[kept] = e.value; } catch (x) {}
+park(+e.value);
+};
+});
+try {
+var last = radios[+localStorage[kept]];
+if (last) last.checked = true;
 } catch (e) {}
 // Keeps a copy for where there is no network; browsers allow that on safe addresses only, and on a
 // disk they would complain of the manifest.
 var app = document.querySelector("[rel=alternate]");
 if (app && location.host) {
 app.rel = "manifest";
-if (navigator.serviceWorker) navigator.serviceWorker.register(new URL("offline.js", app.href)).catch(show);
+var workers = navigator.serviceWorker;
+if (workers) {
+workers.register(new URL("../../offline.js", app.href)).then(() => workers.ready).then(found => {
+found.active.postMessage(["./", "care.ics", "all.ics", app.href].map(file => new URL(file, app.href).href));
+}).catch(() => {});
 }
+}
+var chosen = radios.findIndex(e => e.checked);
+if (chosen > 0) park(chosen);
 tick();
 setInterval(tick, 1e4);
 document.addEventListener("visibilitychange", tick);

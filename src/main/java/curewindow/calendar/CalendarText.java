@@ -33,7 +33,7 @@ final class CalendarText {
   private static final String PRODUCT = "-//Curewindow//Care dates//EN";
   private static final Duration LENGTH = Duration.builder().minutes(15).build();
   private static final Duration AT_ONCE = Duration.builder().seconds(0).build();
-  private static final Duration AT_NINE = Duration.builder().hours(9).build();
+  private static final Duration EVENING_BEFORE = Duration.builder().prior(true).hours(6).build();
   private static final int WEEK = 7;
 
   private final ICalendar calendar = new ICalendar();
@@ -63,7 +63,7 @@ final class CalendarText {
     event.setUrl(url);
     told.location().ifPresent(where -> event.setLocation(Plain.text(where)));
     if (told.rings()) {
-      Duration when = told.start() instanceof CareEvent.At ? AT_ONCE : AT_NINE;
+      Duration when = told.start() instanceof CareEvent.At ? AT_ONCE : EVENING_BEFORE;
       event.addAlarm(VAlarm.display(new Trigger(when, Related.START), summary.getValue()));
     }
     return this;

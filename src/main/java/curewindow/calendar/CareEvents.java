@@ -1,9 +1,8 @@
 package curewindow.calendar;
 
 import curewindow.cure.Release;
-import curewindow.page.CalendarFile;
 import curewindow.page.JobView;
-import curewindow.page.LaterCare;
+import curewindow.page.Urgency;
 import curewindow.page.VisitWords;
 import curewindow.page.When;
 import curewindow.shop.Hold;
@@ -16,6 +15,15 @@ import java.util.Optional;
 
 /** The dates of a job as its customer's calendar tells them. */
 public final class CareEvents {
+
+  /** The name of the event that asks the customer to come in. */
+  static final String VISIT = "visit";
+
+  /** More and nobody looks: windows and the first wash, mostly. */
+  private static final int MOST_HOLDS = 2;
+
+  /** A title of more letters is cut off by a phone. */
+  private static final int TITLE = 45;
 
   private final JobView view;
   private final Words words;
@@ -34,51 +42,73 @@ public final class CareEvents {
   }
 
   /**
-   * One event for each hold that ends, one for the visit, and one for each thing that is due later.
+   * One event for each hold that ends, and one for the visit. Those that matter most ring: up to
+   * two holds that people plan by, and the visit.
    *
    * @param view the job
-   * @return the events: the holds by date, then the visit, then what is due later by date
+   * @return the events: the holds by date, then the visit
    */
   public static List<CareEvent> of(JobView view) {
-    CareEvents events = new CareEvents(view);
+    return new CareEvents(view).all(true);
+  }
+
+  /** The same events without the note of all other dates. */
+  static List<CareEvent> brief(JobView view) {
+    return new CareEvents(view).all(false);
+  }
+
+  private List<CareEvent> all(boolean noted) {
+    List<Release> main =
+        Urgency.holds(view).stream()
+            .filter(r -> r.end().at().isAfter(view.timeline().pickup()))
+            .filter(r -> view.catalogue().is(r.hold(), Hold.Mark.MAIN))
+            .limit(MOST_HOLDS)
+            .toList();
     List<CareEvent> all = new ArrayList<>();
-    view.timeline().releases().forEach(r -> all.add(events.event(r)));
-    view.visit().ifPresent(v -> all.add(events.event(v)));
-    LaterCare.of(view).forEach(l -> all.add(events.event(l)));
+    view.timeline().releases().forEach(r -> all.add(event(r, main, noted)));
+    view.visit().ifPresent(v -> all.add(event(v)));
     return List.copyOf(all);
   }
 
-  private CareEvent event(Release release) {
+  /** The first that rings has a note of all other dates. */
+  private CareEvent event(Release release, List<Release> main, boolean noted) {
     When when = new When(view);
+    List<String> lines = new ArrayList<>();
+    when.setByThen(release).or(() -> when.slowly(release)).ifPresent(lines::add);
+    lines.add(when.done(release));
+    if (noted && main.stream().findFirst().filter(release::equals).isPresent()) {
+      view.timeline().releases().stream()
+          .filter(r -> !main.contains(r))
+          .forEach(r -> lines.add(words.text("calendar.other", other(r, when))));
+    }
+    lines.add(details);
     return new CareEvent(
         release.hold(),
         new CareEvent.At(release.end().at()),
-        when.gently(release).orElseGet(() -> words.text("hold." + release.hold() + ".done")),
-        when.setByThen(release)
-            .or(() -> when.slowly(release))
-            .map(besides -> besides + "\n" + details)
-            .orElse(details),
+        title(words.text("hold." + release.hold() + ".event")),
+        String.join("\n", lines),
         Optional.empty(),
-        view.catalogue().is(release.hold(), Hold.Mark.MAIN));
+        main.contains(release));
+  }
+
+  private Map<String, String> other(Release release, When when) {
+    return Map.of(
+        "label", words.text("hold." + release.hold() + ".label"), "when", when.dayAndTime(release));
+  }
+
+  /** The action, then the car, as far as there is room. */
+  private String title(String action) {
+    String named = words.text("calendar.title", Map.of("action", action, "car", view.car()));
+    return named.length() <= TITLE ? named : action;
   }
 
   private CareEvent event(Visit visit) {
     return new CareEvent(
-        CalendarFile.VISIT,
+        VISIT,
         new CareEvent.Day(visit.day(), 1, 1),
-        VisitWords.title(visit, words),
+        title(VisitWords.title(visit, words)),
         VisitWords.invitation(view).orElseThrow() + "\n" + details,
         visit.byPhoto() ? Optional.empty() : street,
-        true);
-  }
-
-  private CareEvent event(LaterCare later) {
-    return new CareEvent(
-        later.name(),
-        new CareEvent.Day(later.day(), later.months(), later.times()),
-        words.text("later.calendar", Map.of("what", later.title(view, words))),
-        details,
-        street,
         true);
   }
 

@@ -1,6 +1,5 @@
 package curewindow.calendar;
 
-import curewindow.page.CalendarFile;
 import curewindow.page.JobView;
 import curewindow.page.LaterCare;
 import curewindow.page.VisitWords;
@@ -45,7 +44,7 @@ public final class OfficeCalendar {
                 visits.add(
                     event(
                         view,
-                        CalendarFile.VISIT,
+                        CareEvents.VISIT,
                         new CareEvent.Day(visit.day(), 1, 1),
                         VisitWords.title(visit, words))));
     for (LaterCare later : LaterCare.of(view)) {

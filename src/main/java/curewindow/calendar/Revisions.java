@@ -46,7 +46,7 @@ public record Revisions(Map<String, Revision> of, List<Gone> gone) {
   public record Gone(String name, CareEvent.Start start, Revision revision) {}
 
   /** The calendar was never given out before. */
-  static final Revisions FIRST = new Revisions(Map.of(), List.of());
+  public static final Revisions FIRST = new Revisions(Map.of(), List.of());
 
   Revision of(CareEvent event, Instant first) {
     return of.getOrDefault(event.name(), new Revision(0, first));

@@ -1,88 +1,59 @@
 package curewindow.page;
 
-import curewindow.cure.Release;
+import curewindow.guide.GuideLibrary;
 import curewindow.guide.GuideQuestion;
 import curewindow.words.Words;
-import java.time.Instant;
-import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.function.Predicate;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The part of a customer's page that answers: is this normal? */
 final class Asking {
 
-  /** The questions under one heading. */
-  record Group(String title, List<Card> cards) {}
+  /** The likeliest are enough: more, and nobody finds theirs. */
+  static final int MOST = 10;
 
   /** A question, its answer, and a link that prepares a message to the shop. */
-  record Card(
-      String id,
-      String text,
-      Optional<Stand> stand,
-      String html,
-      Optional<String> photo,
-      String href,
-      String button) {}
+  record Card(String text, String html, Optional<String> photo, String href, String button) {}
 
-  /** How it stands now, and, where time alone changes it, from {@code to} on. */
-  record Stand(String shape, String now, Optional<Long> to, String thenShape, String then) {}
-
+  private final Cases cases;
   private final JobView view;
   private final Words words;
   private final Contact contact;
-  private final When when;
-  private final List<GuideQuestion> questions;
+  private final List<List<GuideQuestion>> questions;
 
-  /** The questions that apply to a job, with their answers. */
-  Asking(JobView view, Contact contact, List<GuideQuestion> questions) {
-    this.view = view;
+  /** The questions that apply to a job in each of its cases. */
+  Asking(Cases cases, Contact contact, GuideLibrary guides) {
+    this.cases = cases;
+    this.view = cases.noted();
     this.words = view.words();
     this.contact = contact;
-    this.when = new When(view);
-    this.questions = questions;
+    this.questions = cases.views().stream().map(v -> Questions.answered(v, guides)).toList();
   }
 
   /**
-   * The questions that stand on the page with the dates: at most so many, those that are tied to a
-   * date before the others.
+   * The questions that people are likely to ask, each group of the guide in turn, as it begins with
+   * the likeliest: those tied to a date before the others.
+   *
+   * @param most how many there is room for
    */
-  List<Group> first(int most) {
-    Set<String> kept = kept(most);
-    return groups(q -> kept.contains(q.id()));
+  List<Card> cards(int most) {
+    return likely(questions.get(0)).limit(Math.min(most, MOST)).map(this::card).toList();
   }
 
-  /** The others. */
-  List<Group> rest(int most) {
-    Set<String> kept = kept(most);
-    return groups(q -> !kept.contains(q.id()));
-  }
-
-  private Set<String> kept(int most) {
-    return questions.stream()
-        .filter(q -> !q.later())
-        .sorted(Comparator.comparing(q -> q.standing().isEmpty()))
-        .limit(most)
-        .map(GuideQuestion::id)
-        .collect(Collectors.toSet());
-  }
-
-  private List<Group> groups(Predicate<GuideQuestion> here) {
-    List<Group> groups = new ArrayList<>();
-    for (GuideQuestion question : questions.stream().filter(here).toList()) {
-      int last = groups.size() - 1;
-      List<Card> cards = new ArrayList<>();
-      if (last >= 0 && groups.get(last).title().equals(question.group())) {
-        cards.addAll(groups.remove(last).cards());
-      }
-      cards.add(card(question));
-      groups.add(new Group(question.group(), cards));
-    }
-    return groups;
+  private static Stream<GuideQuestion> likely(List<GuideQuestion> questions) {
+    Map<String, Integer> asked = new HashMap<>();
+    Map<GuideQuestion, Integer> turns = new HashMap<>();
+    List<GuideQuestion> now =
+        questions.stream()
+            .filter(q -> !q.later())
+            .sorted(Comparator.comparing(q -> q.standing().isEmpty()))
+            .toList();
+    now.forEach(q -> turns.put(q, asked.merge(q.group(), 1, Integer::sum)));
+    return now.stream().sorted(Comparator.comparing(turns::get));
   }
 
   private Card card(GuideQuestion question) {
@@ -96,13 +67,22 @@ final class Asking {
             ? words.text("page.reach.call", Map.of("phone", view.shop().phone()))
             : words.text(photo.isPresent() ? "page.normal.write" : "page.normal.ask");
     return new Card(
-        question.id(),
         question.heading(),
-        question.standing().flatMap(this::stand),
-        question.html().strip(),
+        cases.html(v -> answer(question.id(), v)),
         photo,
         message.orElseGet(() -> "tel:" + Contact.dialled(view.shop().phone())),
         button);
+  }
+
+  /** The answer in a case; that of the noted one, where the guide has none for it. */
+  private String answer(String id, JobView shown) {
+    return Stream.of(questions.get(cases.views().indexOf(shown)), questions.get(0))
+        .flatMap(List::stream)
+        .filter(q -> q.id().equals(id))
+        .findFirst()
+        .orElseThrow()
+        .html()
+        .strip();
   }
 
   /** A text message where the shop has a number for them, else a mail, else nothing. */
@@ -118,41 +98,5 @@ final class Asking {
   /** The first sentence, so that the message stays short. */
   static String brief(String question) {
     return question.replaceFirst("(?<=[.?!\u061F])\\s.*$", "");
-  }
-
-  private Optional<Stand> stand(GuideQuestion.Standing standing) {
-    return view.timeline().of(standing.hold()).map(r -> standing.normal() ? normal(r) : awaited(r));
-  }
-
-  /**
-   * How a question stands at a time, for the shop itself: in few words with the date; empty where
-   * it hangs on no date.
-   */
-  Optional<String> standing(GuideQuestion question, Instant at) {
-    return question.standing().flatMap(this::stand).map(s -> told(s, at));
-  }
-
-  private static String told(Stand stand, Instant at) {
-    return stand.to().filter(to -> to <= at.getEpochSecond()).isPresent()
-        ? stand.then()
-        : stand.now();
-  }
-
-  private Stand normal(Release release) {
-    return new Stand(
-        "rest",
-        words.text("page.normal.until", Map.of("when", when.shortDay(release))),
-        Optional.of(release.end().at().getEpochSecond()),
-        "ask",
-        words.text("page.state.show"));
-  }
-
-  private Stand awaited(Release release) {
-    return new Stand(
-        "wait",
-        words.text("page.normal.wait", Map.of("when", when.shortDay(release))),
-        Optional.of(release.end().at().getEpochSecond()),
-        "go",
-        Dated.freeWords(release, when, words));
   }
 }

@@ -30,10 +30,10 @@ final class Book {
     }
 
     /** The headings of its sections; the finer ones below them are left to the page itself. */
-    List<CustomerView.Link> sections() {
+    List<PublicView.Link> sections() {
       return parts.stream()
           .filter(p -> p.level() == 2)
-          .map(p -> new CustomerView.Link("#" + p.id(), p.title()))
+          .map(p -> new PublicView.Link("#" + p.id(), p.title()))
           .toList();
     }
   }

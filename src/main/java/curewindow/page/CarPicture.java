@@ -3,7 +3,6 @@ package curewindow.page;
 import curewindow.page.CarDrawing.Kind;
 import curewindow.page.CarDrawing.Part;
 import curewindow.page.CarDrawing.Point;
-import curewindow.shop.Film;
 import curewindow.shop.FittedItem;
 import curewindow.words.Words;
 import java.util.ArrayList;
@@ -12,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /**
  * The car with what was fitted on it: each service has its own pattern, each fitted item its
@@ -194,7 +192,6 @@ final class CarPicture {
 
   /** Film, light let through or finish, and when it was finished. */
   private String facts(FittedItem item) {
-    Optional<Film> film = Optional.ofNullable(view.catalogue().films().get(item.film()));
     String finished =
         words.text(
             "page.comma",
@@ -203,27 +200,8 @@ final class CarPicture {
                 words.shortDay(item.finished(), view.timeline().zone()),
                 "next",
                 words.time(item.finished(), view.timeline().zone())));
-    return String.join(
-        " · ",
-        Stream.of(
-                Optional.of(JobFacts.filmName(view, item)),
-                light(item, film),
-                film.flatMap(Film::finish).map(f -> words.text("finish." + f)),
-                Optional.of(words.text("car.finished", Map.of("when", finished))))
-            .flatMap(Optional::stream)
-            .toList());
-  }
-
-  private Optional<String> light(FittedItem item, Optional<Film> film) {
-    if (item.vlt().isPresent()) {
-      return Optional.of(light("car.light", item.vlt().getAsDouble()));
-    }
-    return film.filter(f -> f.vlt().isPresent())
-        .map(f -> light("car.light-film", f.vlt().getAsDouble()));
-  }
-
-  private String light(String key, double percent) {
-    Map<String, String> number = Map.of("number", words.number(percent, 1));
-    return words.text(key, Map.of("percent", words.text("page.percent", number)));
+    List<String> facts = new ArrayList<>(new Fittings(view).facts(item));
+    facts.add(words.text("car.finished", Map.of("when", finished)));
+    return String.join(" · ", facts);
   }
 }

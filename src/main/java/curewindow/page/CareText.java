@@ -14,7 +14,7 @@ import java.util.Set;
 final class CareText {
 
   /** A guide on a page; {@code lang} only where it is not in the page's language. */
-  record Text(Optional<String> lang, String title, String html) {}
+  record Text(String id, Optional<String> lang, String title, String html) {}
 
   private static final String CAUTIONS = "cautions";
 
@@ -28,9 +28,10 @@ final class CareText {
     this.facts = facts;
   }
 
-  /** The care of exactly what was fitted, then of what was found, then washing and cautions. */
+  /** The cautions, then the care of exactly what was fitted and of what was found, then washing. */
   List<Text> care(JobView view) {
     Set<String> ids = new LinkedHashSet<>();
+    ids.add(CAUTIONS);
     view.job().items().stream()
         .map(i -> view.catalogue().services().get(i.service()))
         .filter(s -> s != null)
@@ -38,18 +39,21 @@ final class CareText {
         .forEach(ids::add);
     view.job().found().forEach(f -> ids.add(f.kind().id()));
     ids.add("washing");
-    ids.add(CAUTIONS);
-    return ids.stream().flatMap(id -> text(id, 1).stream()).toList();
+    return ids.stream()
+        .flatMap(id -> text(id, 1).stream())
+        .map(t -> t.id().equals(CAUTIONS) ? firstPart(t) : t)
+        .toList();
   }
 
-  /** What comes before everything else: the cautions up to their second heading. */
-  Optional<Text> cautions() {
-    return text(CAUTIONS, 1).map(t -> new Text(t.lang(), t.title(), firstPart(t.html())));
-  }
-
-  private static String firstPart(String html) {
+  /** The cautions up to their second heading: people first. The rest stands in the guide. */
+  private static Text firstPart(Text cautions) {
+    String html = cautions.html();
     int second = html.indexOf("<h3", html.indexOf("<h3") + 1);
-    return second < 0 ? html : html.substring(0, second);
+    return new Text(
+        cautions.id(),
+        cautions.lang(),
+        cautions.title(),
+        second < 0 ? html : html.substring(0, second));
   }
 
   /** A guide in the page's language, else in English; empty where both lack it. */
@@ -59,6 +63,7 @@ final class CareText {
     return any.map(
             g ->
                 new Text(
+                    id,
                     own.isPresent() ? Optional.empty() : Optional.of(g.language()),
                     g.title(),
                     g.html(facts, shift)))

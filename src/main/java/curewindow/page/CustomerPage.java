@@ -1,9 +1,9 @@
 package curewindow.page;
 
 import curewindow.guide.GuideLibrary;
-import curewindow.guide.GuideQuestion;
 import curewindow.words.Words;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,86 +11,91 @@ import java.util.Optional;
 /** Gathers what stands on a job's page. */
 final class CustomerPage {
 
+  private final Cases cases;
   private final JobView view;
   private final Words words;
   private final Look look;
   private final GuideLibrary guides;
-  private final List<GuideQuestion> questions;
+  private final List<String> calendars;
 
-  CustomerPage(JobView view, Look look, GuideLibrary guides) {
-    this.view = view;
+  /**
+   * A job's page.
+   *
+   * @param views the job in each case of parking, the noted one first
+   * @param calendars where the calendar of each case is to be had
+   */
+  CustomerPage(List<JobView> views, List<String> calendars, Look look, GuideLibrary guides) {
+    this.cases = new Cases(views);
+    this.view = cases.noted();
     this.words = view.words();
     this.look = look;
     this.guides = guides;
-    this.questions = Questions.answered(view, guides);
+    this.calendars = calendars;
   }
 
-  /** Whose page it is. */
-  JobView job() {
-    return view;
-  }
-
-  /** The questions that apply to the job. */
-  List<GuideQuestion> questions() {
-    return questions;
+  /** The words of the page. */
+  Words words() {
+    return words;
   }
 
   /**
    * All that stands on the page.
    *
-   * @param room how many questions there is room for
+   * @param questions how many questions there is room for
+   * @param texts for how many care texts there is room; the others are told where they stand
    */
-  CustomerView view(int room) {
+  CustomerView view(int questions, int texts) {
     Map<String, String> job = Map.of("id", view.job().id(), "car", view.car());
-    JobFacts facts = new JobFacts(view);
-    CareText texts = new CareText(guides, words.language(), facts);
     Contact contact = new Contact(view.shop(), words);
-    Asking asking = new Asking(view, contact, questions);
-    Dated dated = new Dated(view);
-    CardNotes notes = new CardNotes(view);
-    Fittings fittings = new Fittings(view);
-    List<CustomerView.Answer> answers = dated.answers();
-    List<CareText.Text> care = texts.care(view);
-    Map<String, String> place = Map.of("place", view.place().name());
-    Map<String, String> basis =
-        Map.of("place", view.place().name(), "parking", facts.value("job.parking").orElse(""));
+    List<Answers.Answer> answers = new Answers(cases).all();
     return new CustomerView(
         words.language(),
         words.rightToLeft() ? "rtl" : "ltr",
         true,
         words.text("page.title", Map.of("car", view.car(), "shop", view.shop().name())),
-        notes.later(),
         greeting(view),
         look,
         contact.card(words.text("page.reach.subject", job), words.text("page.reach.body", job)),
+        cases.each(v -> new CardNotes(v).later()),
         answers,
-        !answers.isEmpty(),
-        words.text(answers.isEmpty() ? "page.now.none" : "page.now.done"),
-        dated.freed(),
-        new SeenWords(view).note(),
-        notes.sooner(),
-        new Order(view).note(),
-        VisitWords.invitation(view),
-        dated.then(),
-        links(!care.isEmpty()),
-        words.text("page.dates.zone", place),
-        dated.groups(),
-        words.text("page.dates.basis", basis),
-        new Strip(view).picture(),
-        new CarPicture(view).picture(),
+        answers.isEmpty(),
+        cases.each(CustomerPage::notes),
+        new DateList(cases).dates(),
+        new ParkingChoice(cases).choice(),
+        calendars(),
+        cases.text(CustomerPage::basis),
         Questions.language(view, guides),
-        asking.first(room),
-        !asking.rest(room).isEmpty(),
-        care.isEmpty() ? Optional.empty() : Optional.of(careLink(care)),
-        texts.cautions(),
-        fittings.work(),
-        Parked.up(view),
-        new Parked(view).table(),
+        new Asking(cases, contact, guides).cards(questions),
+        new CarPicture(view).picture(),
+        new Fittings(view).work(),
+        care(texts),
+        words.text("page.kept", Map.of("day", "{day}")),
         words.text("page.private", job));
   }
 
+  private static List<CustomerView.Note> notes(JobView shown) {
+    List<CustomerView.Note> notes = new ArrayList<>();
+    new SeenWords(shown).note().ifPresent(notes::add);
+    notes.addAll(new CardNotes(shown).sooner());
+    new Order(shown).note().ifPresent(notes::add);
+    return notes;
+  }
+
+  private static String basis(JobView shown) {
+    String parking = new JobFacts(shown).value("job.parking").orElse("");
+    return shown
+        .words()
+        .text("page.basis", Map.of("place", shown.place().name(), "parking", parking));
+  }
+
+  private List<CustomerView.Calendar> calendars() {
+    return cases.each(v -> List.of(calendars.get(cases.views().indexOf(v)))).stream()
+        .map(c -> new CustomerView.Calendar(c.what(), c.cases(), c.hidden()))
+        .toList();
+  }
+
   /** Whose page it is. */
-  static String greeting(JobView view) {
+  private static String greeting(JobView view) {
     Words words = view.words();
     String car = view.car();
     String name = view.job().firstName();
@@ -99,24 +104,35 @@ final class CustomerPage {
         : words.text("page.greeting", Map.of("name", name, "car", car));
   }
 
-  /** What the care texts are of, such as "Window tint, washing". */
-  private String careLink(List<CareText.Text> care) {
-    List<String> titles = care.stream().map(CareText.Text::title).toList();
-    return String.join(" · ", titles);
+  /** The care texts of any case, each once. */
+  private List<CustomerView.Fold> care(int room) {
+    List<List<CareText.Text>> texts =
+        cases.views().stream()
+            .map(v -> new CareText(guides, words.language(), new JobFacts(v)).care(v))
+            .toList();
+    Map<String, CareText.Text> each = new LinkedHashMap<>();
+    texts.forEach(of -> of.forEach(text -> each.putIfAbsent(text.id(), text)));
+    List<CustomerView.Fold> folds = new ArrayList<>();
+    each.forEach((id, text) -> folds.add(fold(text, texts, folds.size() < room)));
+    return folds;
   }
 
-  private List<CustomerView.Link> links(boolean hasCare) {
-    List<CustomerView.Link> links = new ArrayList<>();
-    List<String> parts =
-        hasCare
-            ? List.of("dates", "car", "normal", "fitted", "care", "reach")
-            : List.of("dates", "car", "normal", "fitted", "reach");
-    for (String part : parts) {
-      links.add(new CustomerView.Link("#" + part, words.text("page.nav." + part)));
-      if (part.equals("normal") && !view.parkings().cases().isEmpty()) {
-        links.add(new CustomerView.Link("#parking", words.text("parked.nav")));
-      }
-    }
-    return links;
+  private CustomerView.Fold fold(
+      CareText.Text any, List<List<CareText.Text>> texts, boolean hasRoom) {
+    return new CustomerView.Fold(
+        any.lang(),
+        any.title(),
+        hasRoom
+            ? Optional.of(cases.html(v -> html(any.id(), texts.get(cases.views().indexOf(v)))))
+            : Optional.empty(),
+        "../../" + any.lang().orElse(words.language()) + "/" + any.id() + ".html");
+  }
+
+  private static String html(String id, List<CareText.Text> texts) {
+    return texts.stream()
+        .filter(text -> text.id().equals(id))
+        .findFirst()
+        .map(CareText.Text::html)
+        .orElse("");
   }
 }

@@ -5,9 +5,7 @@ import curewindow.shop.Film;
 import curewindow.shop.Finding;
 import curewindow.shop.FittedItem;
 import curewindow.shop.NetLight;
-import curewindow.shop.Service;
 import curewindow.shop.SpotFact;
-import curewindow.told.Visit;
 import curewindow.words.Words;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -28,38 +26,33 @@ final class Fittings {
     this.words = view.words();
   }
 
-  /** The whole record. */
+  /** The record of the car. */
   CustomerView.Work work() {
     List<LaterCare> due = LaterCare.of(view);
-    List<CustomerView.Later> later = new ArrayList<>();
-    view.visit().ifPresent(visit -> later.add(visit(visit)));
-    due.forEach(l -> later.add(later(l)));
+    List<Contact.Pair> facts = new ArrayList<>(found());
+    stays().ifPresent(facts::add);
+    facts.addAll(new SeenWords(view).record());
+    due.forEach(l -> facts.add(later(l)));
     boolean film = due.stream().anyMatch(l -> l.kind() == LaterCare.Kind.REPLACE);
     return new CustomerView.Work(
-        fitted(),
-        stays(),
         view.job().items().stream().anyMatch(this::isFrontGlass)
             ? Optional.of(words.text("done.law"))
             : Optional.empty(),
-        found(),
-        new SeenWords(view).record(),
-        later,
+        facts,
         film ? Optional.of(words.text("done.removal")) : Optional.empty());
   }
 
   /** When the car was in the shop, where it came back. */
-  private Optional<String> stays() {
+  private Optional<Contact.Pair> stays() {
     List<Stay> stays = view.job().stays();
     return stays.size() == 1
         ? Optional.empty()
         : Optional.of(
-            words.text(
-                "done.stays",
-                Map.of(
-                    "days",
-                    stays.stream()
-                        .map(this::days)
-                        .collect(Collectors.joining(words.text("page.hours.between"))))));
+            new Contact.Pair(
+                words.text("done.stays"),
+                stays.stream()
+                    .map(this::days)
+                    .collect(Collectors.joining(words.text("page.hours.between")))));
   }
 
   private String days(Stay stay) {
@@ -76,45 +69,29 @@ final class Fittings {
         && light(item).isPresent();
   }
 
-  private CustomerView.Later visit(Visit visit) {
-    return new CustomerView.Later(
-        VisitWords.title(visit, words),
-        CalendarFile.of(CalendarFile.VISIT),
-        VisitWords.shortDay(visit.day(), view),
-        Optional.empty());
+  private Contact.Pair later(LaterCare due) {
+    return new Contact.Pair(
+        due.title(view, words), words.date(due.day()) + due.again(words).orElse(""));
   }
 
-  private CustomerView.Later later(LaterCare due) {
-    return new CustomerView.Later(
-        due.title(view, words),
-        CalendarFile.of(due.name()),
-        words.date(due.day()),
-        due.again(words));
-  }
-
-  private List<CustomerView.Fitted> fitted() {
-    return view.job().items().stream()
-        .map(i -> new CustomerView.Fitted(words.text("service." + i.service()), facts(i)))
-        .toList();
-  }
-
-  /** Finish and time are told by the drawing of the car. */
-  private List<Contact.Pair> facts(FittedItem item) {
-    List<Contact.Pair> facts = new ArrayList<>();
-    Service service = view.catalogue().services().get(item.service());
-    boolean isFilm = service == null || service.film();
-    facts.add(pair(isFilm ? "film" : "coating", JobFacts.filmName(view, item)));
-    facts.add(pair("where", Listing.of(spots(item.spots()), words)));
-    lightInWords(item).ifPresent(v -> facts.add(pair("vlt", v)));
-    item.batch().ifPresent(b -> facts.add(pair("batch", b)));
+  /** What is to be known of an item: what it is, how much light it lets through, and its term. */
+  List<String> facts(FittedItem item) {
+    List<String> facts = new ArrayList<>();
+    facts.add(JobFacts.filmName(view, item));
+    Optional.ofNullable(view.catalogue().films().get(item.film()))
+        .flatMap(Film::finish)
+        .ifPresent(f -> facts.add(words.text("finish." + f)));
+    lightInWords(item).ifPresent(v -> facts.add(fact("vlt", v)));
+    item.batch().ifPresent(b -> facts.add(fact("batch", b)));
     warranty(view, item)
         .map(d -> words.text("page.fitted.warranty-until", Map.of("date", d)))
-        .ifPresent(w -> facts.add(pair("warranty", w)));
+        .ifPresent(w -> facts.add(fact("warranty", w)));
     return facts;
   }
 
-  private Contact.Pair pair(String key, String text) {
-    return new Contact.Pair(words.text("page.fitted." + key), text);
+  private String fact(String key, String text) {
+    return words.text(
+        "page.fitted.fact", Map.of("name", words.text("page.fitted." + key), "text", text));
   }
 
   private List<String> spots(List<String> ids) {

@@ -2,26 +2,18 @@ package curewindow.page;
 
 import curewindow.problem.Problems;
 import curewindow.shop.ShopFiles;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
-import java.util.Map;
-import java.util.SortedMap;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
 
 /**
- * What lets a phone keep a job's pages on its home screen (W3C Web Application Manifest) and open
- * them without a network (W3C Service Workers).
+ * What lets a phone keep a job's page on its home screen (W3C Web Application Manifest) and open it
+ * without a network (W3C Service Workers).
  */
 public final class HomeScreen {
 
   /** The manifest's file, beside the page. */
-  static final String MANIFEST = "care.webmanifest";
+  public static final String MANIFEST = "care.webmanifest";
 
-  /** The file of the script that keeps a copy, beside the page, as it may serve its folder only. */
-  static final String WORKER = "offline.js";
+  /** The file of the script that keeps copies, at the top of the site, for all pages. */
+  public static final String WORKER = "offline.js";
 
   private final String worker;
 
@@ -30,44 +22,33 @@ public final class HomeScreen {
   }
 
   /**
-   * Reads the script that keeps a copy.
+   * Reads the script that keeps copies.
    *
    * @param files the shop folder laid over the program's own files
    * @param problems where it is said that it is missing or cannot be read
-   * @return what makes the two files
+   * @return what makes the files
    */
   public static HomeScreen read(ShopFiles files, Problems problems) {
     return new HomeScreen(
-        Slim.script(files.text(Templates.FOLDER + "/offline.js", problems).orElse("")));
+        Slim.script(files.text(Templates.FOLDER + "/" + WORKER, problems).orElse("")));
   }
 
   /**
-   * The two files. The script is told which files to keep from the start, the pages and the
-   * calendars of all dates, and of which version they are; what else is opened is kept then.
+   * The script that keeps copies.
    *
-   * @param view the job as the shop noted it
-   * @param files all other files of its folder, those of other parkings among them, by name
-   * @return {@code care.webmanifest} and {@code offline.js}
+   * @return the text of the file
    */
-  public Map<String, String> files(JobView view, SortedMap<String, String> files) {
-    SortedMap<String, String> kept = new TreeMap<>(files);
-    kept.put(MANIFEST, manifest(view));
-    String names =
-        kept.keySet().stream()
-            .filter(name -> !name.endsWith(".ics") || name.endsWith("care.ics"))
-            .map(name -> quoted("./" + name.replaceFirst("(^|/)index\\.html$", "$1")))
-            .collect(Collectors.joining(","));
-    String lines =
-        ",LANG="
-            + quoted(view.words().language())
-            + ",KEPT="
-            + quoted(view.words().text("page.kept", Map.of("day", "{day}")))
-            + ";\n";
-    String head = "var VERSION=" + quoted(version(kept)) + ",FILES=[" + names + "]" + lines;
-    return Map.of(MANIFEST, kept.get(MANIFEST), WORKER, head + worker + "\n");
+  public String worker() {
+    return worker + "\n";
   }
 
-  private static String manifest(JobView view) {
+  /**
+   * What a home screen needs to know of a job's page.
+   *
+   * @param view the job
+   * @return the text of the file
+   */
+  public static String manifest(JobView view) {
     String car = view.car();
     return "{"
         + ("\"name\":" + quoted(car + ", " + view.shop().name()))
@@ -93,18 +74,5 @@ public final class HomeScreen {
       out.append(plain ? String.valueOf(c) : "\\u%04x".formatted((int) c));
     }
     return out.append('"').toString();
-  }
-
-  /** Changes with the content of any file. */
-  private String version(SortedMap<String, String> files) {
-    try {
-      MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      digest.update(worker.getBytes(StandardCharsets.UTF_8));
-      files.forEach(
-          (name, text) -> digest.update((name + "\0" + text).getBytes(StandardCharsets.UTF_8)));
-      return HexFormat.of().formatHex(digest.digest(), 0, 8);
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
   }
 }

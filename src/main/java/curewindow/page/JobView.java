@@ -141,8 +141,8 @@ public record JobView(
   }
 
   /**
-   * The same job with a choice of parkings, as its page in one of the cases shows it: with the
-   * parking and the dates of that case, at an address of its own beside that of the noted one.
+   * The same job with a choice of parkings, as its page shows it in one of the cases: with the
+   * parking and the dates of that case.
    *
    * @param cases the cases and which of them is shown
    * @return the view
@@ -157,7 +157,7 @@ public record JobView(
         shown.timeline(),
         visit,
         words,
-        address.resolve(shown.folder()),
+        address,
         token,
         printed,
         cases);

@@ -19,11 +19,7 @@ import java.util.List;
 record Look(String style, String script, String policy) {
 
   /** The style sheets of a customer's page, in the order in which they stand in it. */
-  static final List<String> CUSTOMER =
-      List.of("page", "customer", "strip", "car", "normal", "parking", "done");
-
-  /** Those of the care texts beside it. */
-  static final List<String> CARE = List.of("page", "normal", "care");
+  static final List<String> CUSTOMER = List.of("page", "customer", "dates", "normal", "car");
 
   /** Those of the pages for anyone. */
   static final List<String> OPEN = List.of("page", "public");

@@ -18,23 +18,17 @@ public final class Pages {
 
   /** All templates: the pages, what they share, and the sections of a customer's page. */
   private static final String[] TEMPLATES = {
-    "parts",
-    "customer",
-    "strip",
-    "car",
-    "normal",
-    "parking",
-    "done",
-    "care",
-    "home",
-    "guide",
-    "public",
-    "find",
-    "not-found"
+    "parts", "customer", "dates", "normal", "car", "home", "guide", "public", "find", "not-found"
   };
 
-  /** The looks of the three kinds of pages. */
-  private record Looks(Look customer, Look care, PublicLooks open) {}
+  /** No job has more care texts. */
+  private static final int MOST_TEXTS = 12;
+
+  /** Rather a care text stands in its guide alone than that there are fewer questions. */
+  private static final int FEW_QUESTIONS = 6;
+
+  /** The looks of the two kinds of pages. */
+  private record Looks(Look customer, PublicLooks open) {}
 
   private final Templates templates;
   private final Looks looks;
@@ -62,64 +56,36 @@ public final class Pages {
   static Pages read(
       ShopFiles files, GuideLibrary guides, Problems problems, UnaryOperator<String> finish) {
     Templates templates = Templates.read(files, problems, finish, TEMPLATES);
-    Looks looks =
-        new Looks(
-            Look.customer(files, problems),
-            Look.still(files, Look.CARE, problems),
-            PublicLooks.read(files, problems));
+    Looks looks = new Looks(Look.customer(files, problems), PublicLooks.read(files, problems));
     return new Pages(templates, looks, guides);
   }
 
   /**
-   * A job's page and the care texts beside it.
+   * A job's page. It is held to {@link Weight#MOST}: where it would be heavier, it has fewer
+   * questions, and leads to the guides in place of care texts.
    *
-   * @param page the page {@code index.html}, or empty where its template has a mistake
-   * @param care the page {@code care.html}, or empty where its template has a mistake
-   */
-  public record Both(Optional<String> page, Optional<String> care) {}
-
-  /** A page, and for how many questions there was room on it. */
-  private record Held(Optional<String> html, int questions) {}
-
-  /**
-   * A job's page and, beside it, how to care for what was fitted. They link to each other and to
-   * {@code care.ics}. The page is held to {@link Weight#MOST}: where it would be heavier, questions
-   * go to the other page.
-   *
-   * @param view the job
+   * @param cases the job in each case of parking, the noted one first
+   * @param calendars where the calendar of each case is to be had
    * @param problems where mistakes in the templates are reported, with file and line
-   * @return both pages
+   * @return the page, or empty where its template has a mistake
    */
-  public Both both(JobView view, Problems problems) {
-    CustomerPage page = new CustomerPage(view, looks.customer(), guides);
-    Held held = held(page, problems);
-    return new Both(held.html(), care(page, held.questions(), problems));
-  }
-
-  /** The page alone. */
-  Optional<String> customer(JobView view, Problems problems) {
-    return held(new CustomerPage(view, looks.customer(), guides), problems).html();
-  }
-
-  private Held held(CustomerPage page, Problems problems) {
-    int questions = page.questions().size();
+  public Optional<String> customer(List<JobView> cases, List<String> calendars, Problems problems) {
+    CustomerPage page = new CustomerPage(cases, calendars, looks.customer(), guides);
+    int questions = Asking.MOST;
+    int texts = MOST_TEXTS;
     while (true) {
-      Optional<String> html = fill(page, questions, problems);
+      Optional<String> html =
+          templates.fill("customer", page.view(questions, texts), page.words(), problems);
       int over = html.map(Weight::of).orElse(0) - Weight.MOST;
-      if (over <= 0 || questions == 0) {
-        return new Held(html, questions);
+      if (over <= 0 || questions + texts == 0) {
+        return html;
       }
-      questions = Math.max(0, questions - Weight.questions(over));
+      if (texts == 0 || questions > FEW_QUESTIONS) {
+        questions = Math.max(texts == 0 ? 0 : FEW_QUESTIONS, questions - Weight.questions(over));
+      } else {
+        texts--;
+      }
     }
-  }
-
-  private Optional<String> fill(CustomerPage page, int questions, Problems problems) {
-    return templates.fill("customer", page.view(questions), page.job().words(), problems);
-  }
-
-  private Optional<String> care(CustomerPage page, int questions, Problems problems) {
-    CareView care = CareView.of(page, looks.care(), guides, questions);
-    return templates.fill("care", care, page.job().words(), problems);
   }
 
   /**

@@ -39,16 +39,15 @@ public record Parkings(List<Case> cases, int index) {
   /**
    * One case.
    *
-   * @param folder the folder of its page beside that of the noted case, ending in a slash; empty
-   *     for the noted case itself
+   * @param name lasting, such as outside/ or outside-garage/; empty for the noted case itself
    * @param plans where the car may stand, at least one; the dates are those of each of them
    * @param timeline the dates as they are told
    */
-  public record Case(String folder, List<ParkingPlan> plans, Timeline timeline) {
+  public record Case(String name, List<ParkingPlan> plans, Timeline timeline) {
 
     /** Refuses a case without a plan. */
     public Case {
-      Objects.requireNonNull(folder, "folder");
+      Objects.requireNonNull(name, "name");
       Objects.requireNonNull(timeline, "timeline");
       plans = List.copyOf(plans);
       if (plans.isEmpty()) {
@@ -100,22 +99,22 @@ public record Parkings(List<Case> cases, int index) {
     Function<ParkingPlan, Timeline> told = p -> noted.withTimeline(dates.get(p)).timeline();
     others(noted).stream()
         .filter(dates::containsKey)
-        .forEach(plan -> add(cases, folder(plan), plan, told.apply(plan)));
+        .forEach(plan -> add(cases, name(plan), plan, told.apply(plan)));
     return cases.size() < 2 ? NONE : new Parkings(List.copyOf(cases.values()), 0);
   }
 
   private static void add(
-      Map<List<End>, Case> cases, String folder, ParkingPlan plan, Timeline told) {
+      Map<List<End>, Case> cases, String name, ParkingPlan plan, Timeline told) {
     List<End> ends =
         told.releases().stream().map(r -> new End(r.hold(), r.end())).sorted(End.BY_HOLD).toList();
     Case known = cases.get(ends);
     if (known == null) {
-      cases.put(ends, new Case(folder, List.of(plan), told));
+      cases.put(ends, new Case(name, List.of(plan), told));
       return;
     }
     List<ParkingPlan> plans = new ArrayList<>(known.plans());
     plans.add(plan);
-    cases.put(ends, new Case(known.folder(), plans, known.timeline()));
+    cases.put(ends, new Case(known.name(), plans, known.timeline()));
   }
 
   /** What is promised of a hold; how likely it is to be over sooner makes no other case. */
@@ -123,7 +122,7 @@ public record Parkings(List<Case> cases, int index) {
     static final Comparator<End> BY_HOLD = Comparator.comparing(End::hold);
   }
 
-  private static String folder(ParkingPlan plan) {
+  private static String name(ParkingPlan plan) {
     return plan.day() == plan.night()
         ? plan.day().id() + "/"
         : plan.day().id() + "-" + plan.night().id() + "/";
@@ -139,12 +138,12 @@ public record Parkings(List<Case> cases, int index) {
   }
 
   /**
-   * The folder of the page that is shown.
+   * The name of the case that is shown.
    *
-   * @return relative to the job's folder and ending in a slash; empty for the noted parking
+   * @return its name; empty for the noted parking
    */
-  public String folder() {
-    return cases.isEmpty() ? "" : shown().folder();
+  public String name() {
+    return cases.isEmpty() ? "" : shown().name();
   }
 
   /**

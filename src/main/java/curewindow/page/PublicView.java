@@ -47,15 +47,11 @@ record PublicView(
   record Language(String lang, String href, String text, Optional<String> current) {}
 
   /** A guide with links to its sections. */
-  record Chapter(String href, String title, List<CustomerView.Link> parts) {}
+  record Chapter(String href, String title, List<Link> parts) {}
 
   /** A guide to read. */
   record Reading(
-      String title,
-      String html,
-      boolean questions,
-      List<CustomerView.Link> parts,
-      Optional<CustomerView.Link> next) {}
+      String title, String html, boolean questions, List<Link> parts, Optional<Link> next) {}
 
   /**
    * The printed index.
@@ -72,4 +68,7 @@ record PublicView(
 
   /** A section, and the guide it is in. */
   record Place(String href, String title, String guide) {}
+
+  /** A link with its text. */
+  record Link(String href, String text) {}
 }

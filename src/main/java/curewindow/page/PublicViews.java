@@ -60,7 +60,7 @@ final class PublicViews {
             chapter.parts().stream().map(GuidePart::html).collect(Collectors.joining("\n")),
             questions,
             chapter.sections(),
-            book.after(chapter).map(c -> new CustomerView.Link(c.file(), next(book, c))));
+            book.after(chapter).map(c -> new PublicView.Link(c.file(), next(book, c))));
     return view(spot, said, List.of(), Optional.of(reading), Optional.empty());
   }
 
@@ -106,7 +106,7 @@ final class PublicViews {
         href,
         chapter.title(),
         chapter.sections().stream()
-            .map(l -> new CustomerView.Link(href + l.href(), l.text()))
+            .map(l -> new PublicView.Link(href + l.href(), l.text()))
             .toList());
   }
 

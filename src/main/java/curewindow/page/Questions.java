@@ -7,6 +7,7 @@ import curewindow.guide.GuideQuestion;
 import curewindow.words.WordsLibrary;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -73,13 +74,26 @@ public final class Questions {
    */
   public static List<Told> told(JobView view, GuideLibrary guides, Instant at) {
     List<GuideQuestion> questions = answered(view, guides);
-    Asking asking = new Asking(view, new Contact(view.shop(), view.words()), questions);
     return questions.stream()
-        .map(
-            q ->
-                new Told(
-                    question(q, view), q.later(), asking.standing(q, at).orElse(""), q.answer(at)))
+        .map(q -> new Told(question(q, view), q.later(), stand(q, view, at), q.answer(at)))
         .toList();
+  }
+
+  /** How the matter of a question stands at a time, with its date; empty where it hangs on none. */
+  private static String stand(GuideQuestion question, JobView view, Instant at) {
+    Optional<Release> release =
+        question.standing().flatMap(standing -> view.timeline().of(standing.hold()));
+    return release.map(r -> stand(question.standing().get().normal(), r, view, at)).orElse("");
+  }
+
+  private static String stand(boolean normal, Release release, JobView view, Instant at) {
+    When when = new When(view);
+    if (release.end().at().isAfter(at)) {
+      String key = normal ? "page.normal.until" : "page.normal.wait";
+      return view.words().text(key, Map.of("when", when.shortDay(release)));
+    }
+    String over = when.fullBy(release).isPresent() ? "gently" : "go";
+    return view.words().text("page.state." + (normal ? "show" : over));
   }
 
   private static Question question(GuideQuestion asked, JobView view) {

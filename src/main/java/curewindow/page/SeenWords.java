@@ -49,7 +49,7 @@ final class SeenWords {
     return visit.what().stream()
         .flatMap(id -> view.timeline().of(id).stream())
         .filter(release -> release.end() instanceof Release.Seen)
-        .map(release -> Dated.doneWords(release, when, words));
+        .map(release -> when.done(release));
   }
 
   /** All visits for the record: the day, and what came of it. */

@@ -30,7 +30,8 @@ public final class Urgency {
         .toList();
   }
 
-  private static int rank(JobView view, Release release) {
+  /** The catalogue's rank of a hold, the most urgent least; last where it has none. */
+  static int rank(JobView view, Release release) {
     Hold hold = view.catalogue().holds().get(release.hold());
     return hold == null ? Integer.MAX_VALUE : hold.rank();
   }

@@ -28,11 +28,17 @@ public final class VisitWords {
   }
 
   /** Where the shop asked for another day when it handed over the card. */
-  private static Optional<String> moved(Visit visit, JobView view) {
+  static Optional<String> moved(Visit visit, JobView view) {
     return view.printed()
         .visit()
         .filter(told -> !told.equals(visit.day()))
         .map(told -> view.words().text("page.visit.moved", Map.of("day", shortDay(told, view))));
+  }
+
+  /** From when on to come, such as "any open day from Mon, Dec 7". */
+  static String firstDay(Visit visit, JobView view) {
+    Map<String, String> day = Map.of("day", shortDay(visit.day(), view));
+    return view.words().text(visit.byPhoto() ? "page.visit.from-photo" : "page.visit.from", day);
   }
 
   private static String invitation(Visit visit, JobView view) {

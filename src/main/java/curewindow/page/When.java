@@ -95,6 +95,22 @@ public final class When {
   }
 
   /**
+   * What may be done once a hold is over: gently, where it ended at its limit.
+   *
+   * @param release one of the job's releases
+   * @return a sentence
+   */
+  public String done(Release release) {
+    return gently(release).orElseGet(() -> words.text("hold." + release.hold() + ".done"));
+  }
+
+  /** A hold's name in few words, where the language has one. */
+  static String shortLabel(Release release, Words words) {
+    String key = "hold." + release.hold() + ".short";
+    return words.text(words.has(key) ? key : "hold." + release.hold() + ".label");
+  }
+
+  /**
    * How far a hold is that ends at its limit.
    *
    * @param release one of the job's releases

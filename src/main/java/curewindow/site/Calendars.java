@@ -10,6 +10,8 @@ import curewindow.problem.Faults;
 import curewindow.problem.Problems;
 import curewindow.words.Words;
 import java.io.IOException;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.time.Clock;
 import java.time.Duration;
@@ -19,20 +21,23 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.SortedMap;
 import java.util.TreeMap;
 
 /** The calendars of a press, with what the shop folder remembers of earlier ones. */
 final class Calendars {
 
-  private static final Revisions NEW = new Revisions(Map.of(), List.of());
   private static final String OFFICE = "office";
 
   private final Map<String, Revisions> customers = new TreeMap<>();
   private final List<OfficeCalendar.Entry> office = new ArrayList<>();
-  private final List<Rendering.Customer> noted = new ArrayList<>();
+  private final List<List<JobView>> noted = new ArrayList<>();
   private final Words words;
   private final Instant now;
+
+  /** The calendars of a shop whose dates were never given out. */
+  static Calendars unnoted(Words words) {
+    return new Calendars(words, Instant.EPOCH);
+  }
 
   private Calendars(Words words, Instant now) {
     this.words = words;
@@ -44,7 +49,7 @@ final class Calendars {
    * disk when this returns.
    *
    * @param shop the shop folder
-   * @param jobs the jobs, each with its dates for every parking
+   * @param jobs the jobs, each in all cases of parking, the noted one first
    * @param pressedBefore whether an earlier press made calendars
    * @param clock gives the time of a change
    * @param problems where faults are told; a job with one has no calendar
@@ -53,7 +58,7 @@ final class Calendars {
    */
   static Calendars note(
       LoadedShop shop,
-      List<Rendering.Customer> jobs,
+      List<List<JobView>> jobs,
       boolean pressedBefore,
       Clock clock,
       Problems problems)
@@ -63,8 +68,8 @@ final class Calendars {
     boolean lost = pressedBefore && !Files.exists(shop.files().root().resolve(CalendarDates.FILE));
     try (ShopLock lock = ShopLock.on(shop.files().root())) {
       CalendarDates dates = Ledgers.calendars(lock);
-      for (Rendering.Customer job : jobs) {
-        Faults.guard(job.view().job().where(), problems, () -> calendars.note(job, dates, lost))
+      for (List<JobView> job : jobs) {
+        Faults.guard(job.get(0).job().where(), problems, () -> calendars.note(job, dates, lost))
             .ifPresent(calendars.noted::add);
       }
       dates.save();
@@ -73,20 +78,21 @@ final class Calendars {
     return calendars;
   }
 
-  private Rendering.Customer note(Rendering.Customer job, CalendarDates dates, boolean lost) {
-    String id = job.view().job().id();
-    Revisions.Revision first = first(job.view(), lost, now);
-    for (JobView parked : job.cases()) {
-      String name = parked.parkings().folder();
+  private List<JobView> note(List<JobView> cases, CalendarDates dates, boolean lost) {
+    JobView noted = cases.get(0);
+    String id = noted.job().id();
+    Revisions.Revision first = first(noted, lost, now);
+    for (JobView parked : cases) {
+      String name = parked.parkings().name();
       customers.put(key(parked), dates.note(id, name, CareEvents.of(parked), now, first));
     }
-    List<CareEvent> visits = OfficeCalendar.visits(job.view(), words);
-    office.add(new OfficeCalendar.Entry(job.view(), dates.note(id, OFFICE, visits, now, first)));
-    return job;
+    List<CareEvent> visits = OfficeCalendar.visits(noted, words);
+    office.add(new OfficeCalendar.Entry(noted, dates.note(id, OFFICE, visits, now, first)));
+    return cases;
   }
 
-  /** The jobs whose dates were noted. */
-  List<Rendering.Customer> noted() {
+  /** The jobs whose dates were noted, each in all cases of parking. */
+  List<List<JobView>> noted() {
     return List.copyOf(noted);
   }
 
@@ -103,17 +109,37 @@ final class Calendars {
   }
 
   private static String key(JobView view) {
-    return view.address().toString();
+    return view.token() + "/" + view.parkings().name();
+  }
+
+  private Revisions revisions(JobView view) {
+    return customers.getOrDefault(key(view), Revisions.FIRST);
+  }
+
+  /** The calendar files that stand beside a page, by name. */
+  Map<String, String> files(JobView noted) {
+    return Map.of(
+        CareCalendar.MAIN,
+        CareCalendar.main(noted, revisions(noted)),
+        CareCalendar.ALL,
+        CareCalendar.all(noted, revisions(noted)));
   }
 
   /**
-   * The calendar files that stand beside a page.
-   *
-   * @param view the job
-   * @return the files by name
+   * Where a page has the calendar of each case: a file for the noted one, and within the link
+   * itself for the others (RFC 2397).
    */
-  SortedMap<String, String> files(JobView view) {
-    return CareCalendar.files(view, customers.getOrDefault(key(view), NEW));
+  List<String> links(List<JobView> cases) {
+    return cases.stream()
+        .map(
+            v ->
+                v == cases.get(0) ? CareCalendar.MAIN : inLink(CareCalendar.brief(v, revisions(v))))
+        .toList();
+  }
+
+  private static String inLink(String text) {
+    return "data:text/calendar;charset=utf-8,"
+        + URLEncoder.encode(text, StandardCharsets.UTF_8).replace("+", "%20");
   }
 
   /** The office's calendar of all visits. */

@@ -4,8 +4,11 @@ import curewindow.cure.ParkingPlan;
 import curewindow.cure.Timeline;
 import curewindow.page.JobView;
 import curewindow.page.Parkings;
+import curewindow.problem.Faults;
+import curewindow.problem.Problems;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -14,6 +17,30 @@ import java.util.stream.IntStream;
 final class ParkedViews {
 
   private ParkedViews() {}
+
+  /**
+   * The views of all cases of some jobs.
+   *
+   * @param shop the shop folder
+   * @param noted its jobs, as the shop noted them
+   * @param problems where faults are told; a job with one is left out
+   * @return for each job its cases
+   */
+  static List<List<JobView>> of(LoadedShop shop, List<JobView> noted, Problems problems) {
+    List<Problems> faults = noted.stream().map(v -> new Problems()).toList();
+    List<Optional<List<JobView>>> cases =
+        IntStream.range(0, noted.size())
+            .parallel()
+            .mapToObj(i -> guarded(shop, noted.get(i), faults.get(i)))
+            .toList();
+    faults.forEach(f -> problems.addAll(f.all()));
+    return cases.stream().flatMap(Optional::stream).toList();
+  }
+
+  private static Optional<List<JobView>> guarded(
+      LoadedShop shop, JobView noted, Problems problems) {
+    return Faults.guard(noted.job().where(), problems, () -> of(shop, noted));
+  }
 
   /**
    * The views of all cases of parking that make a difference.

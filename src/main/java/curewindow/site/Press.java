@@ -79,7 +79,9 @@ public final class Press {
   public static List<Problem> rehearse(LoadedShop shop) {
     Problems problems = new Problems();
     List<JobView> views = JobViews.of(shop, shop.jobs(), Tokens.SAMPLE, problems);
-    problems.addAll(Rendering.of(shop, views).problems());
+    Calendars calendars = Calendars.unnoted(shop.words().of(shop.shop().orElseThrow().language()));
+    List<List<JobView>> cases = ParkedViews.of(shop, views, problems);
+    problems.addAll(Rendering.of(shop, cases, calendars).problems());
     rehearseHandouts(shop, views.stream().limit(1).toList(), problems);
     return problems.all();
   }
@@ -96,16 +98,17 @@ public final class Press {
 
   private PressReport build(List<PageList.Row> before, List<JobView> views, Clock clock)
       throws IOException {
-    Rendering pages = Rendering.of(shop, views);
+    List<List<JobView>> cases = ParkedViews.of(shop, views, problems);
+    // On disk before the calendars are, so that a date that moves is always seen to move.
+    Calendars calendars = Calendars.note(shop, cases, !before.isEmpty(), clock, problems);
+    Rendering pages = Rendering.of(shop, calendars.noted(), calendars);
     problems.addAll(pages.problems());
     List<PressReport.Made> made = new ArrayList<>();
-    // On disk before the calendars are, so that a date that moves is always seen to move.
-    Calendars calendars =
-        Calendars.note(shop, pages.customers(), !before.isEmpty(), clock, problems);
     HomeScreen kept = HomeScreen.read(shop.files(), problems);
+    output.put("site/" + HomeScreen.WORKER, kept.worker());
     List<JobView> good = new ArrayList<>();
-    for (Rendering.Customer customer : calendars.noted()) {
-      Faults.guard(customer.view().job().where(), problems, () -> put(customer, calendars, kept))
+    for (Rendering.Customer customer : pages.customers()) {
+      Faults.guard(customer.view().job().where(), problems, () -> put(customer, calendars))
           .ifPresent(
               one -> {
                 made.add(one);
@@ -148,15 +151,12 @@ public final class Press {
     return Stream.concat(shop.brokenJobs().stream(), failed).sorted().toList();
   }
 
-  private PressReport.Made put(Rendering.Customer customer, Calendars calendars, HomeScreen kept) {
+  private PressReport.Made put(Rendering.Customer customer, Calendars calendars) {
     JobView view = customer.view();
     String folder = "site/" + PagePaths.folder(view.token());
-    SortedMap<String, String> files = new TreeMap<>(customer.files());
-    for (JobView parked : customer.cases()) {
-      String inside = parked.parkings().folder();
-      calendars.files(parked).forEach((name, text) -> files.put(inside + name, text));
-    }
-    files.putAll(kept.files(view, files));
+    SortedMap<String, String> files = new TreeMap<>(calendars.files(view));
+    files.put("index.html", customer.html());
+    files.put(HomeScreen.MANIFEST, HomeScreen.manifest(view));
     PressReport.Made made =
         new PressReport.Made(
             view.job().id(), view.job().firstName(), answer(view), folder + "index.html");

@@ -31,34 +31,28 @@ record Rendering(
     boolean openIsWhole,
     List<Problem> problems) {
 
-  /**
-   * What stands in a customer's folder.
-   *
-   * @param view the job
-   * @param cases the job for each parking, as the shop noted it first
-   * @param files the texts of the files by their names, relative to that folder: the page, what
-   *     stands beside it, and the same in a folder for each other parking
-   */
-  record Customer(JobView view, List<JobView> cases, SortedMap<String, String> files) {}
+  /** A job as the shop noted it, and its page. */
+  record Customer(JobView view, String html) {}
 
   /**
    * Renders everything.
    *
    * @param shop a shop folder whose shop.yaml is right
-   * @param views its good jobs
+   * @param jobs its good jobs, each in all cases of parking, the noted one first
+   * @param calendars their calendars
    * @return the pages
    */
-  static Rendering of(LoadedShop shop, List<JobView> views) {
+  static Rendering of(LoadedShop shop, List<List<JobView>> jobs, Calendars calendars) {
     Problems problems = new Problems();
     Pages pages = Pages.read(shop.files(), shop.guides(), problems);
-    List<Problems> mistakes = views.stream().map(v -> new Problems()).toList();
+    List<Problems> mistakes = jobs.stream().map(v -> new Problems()).toList();
     List<Optional<Customer>> made =
-        IntStream.range(0, views.size())
+        IntStream.range(0, jobs.size())
             .parallel()
-            .mapToObj(i -> guarded(shop, pages, views.get(i), mistakes.get(i)))
+            .mapToObj(i -> guarded(shop, pages, jobs.get(i), calendars, mistakes.get(i)))
             .toList();
     List<Customer> customers = new ArrayList<>();
-    for (int i = 0; i < views.size(); i++) {
+    for (int i = 0; i < jobs.size(); i++) {
       made.get(i).ifPresent(customers::add);
       problems.addAll(mistakes.get(i).all());
     }
@@ -69,35 +63,20 @@ record Rendering(
   }
 
   private static Optional<Customer> guarded(
-      LoadedShop shop, Pages pages, JobView view, Problems mistakes) {
-    return Faults.guard(view.job().where(), mistakes, () -> customer(shop, pages, view, mistakes))
-        .flatMap(Function.identity());
-  }
-
-  private static Optional<Customer> customer(
-      LoadedShop shop, Pages pages, JobView view, Problems mistakes) {
-    guideless(shop, view).ifPresent(mistakes::add);
-    if (mistakes.hasErrors()) {
-      return Optional.empty();
-    }
-    SortedMap<String, String> files = new TreeMap<>();
-    List<JobView> cases = ParkedViews.of(shop, view);
-    for (JobView parked : cases) {
-      files.putAll(folder(pages, parked, mistakes));
-    }
-    return mistakes.hasErrors()
-        ? Optional.empty()
-        : Optional.of(new Customer(cases.get(0), cases, files));
-  }
-
-  /** What stands in the folder for one parking, without the pages that have mistakes. */
-  private static Map<String, String> folder(Pages pages, JobView view, Problems mistakes) {
-    String folder = view.parkings().folder();
-    Map<String, String> files = new TreeMap<>();
-    Pages.Both both = pages.both(view, mistakes);
-    both.page().ifPresent(html -> files.put(folder + "index.html", html));
-    both.care().ifPresent(html -> files.put(folder + "care.html", html));
-    return files;
+      LoadedShop shop, Pages pages, List<JobView> cases, Calendars calendars, Problems mistakes) {
+    JobView noted = cases.get(0);
+    return Faults.guard(
+            noted.job().where(),
+            mistakes,
+            () -> {
+              guideless(shop, noted).ifPresent(mistakes::add);
+              return mistakes.hasErrors()
+                  ? Optional.<String>empty()
+                  : pages.customer(cases, calendars.links(cases), mistakes);
+            })
+        .flatMap(Function.identity())
+        .filter(html -> !mistakes.hasErrors())
+        .map(html -> new Customer(noted, html));
   }
 
   /** A page without the care text for what was fitted is no page. */

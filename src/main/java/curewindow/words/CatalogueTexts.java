@@ -22,7 +22,7 @@ import java.util.stream.Collectors;
 final class CatalogueTexts {
 
   private static final Pattern HOLD_TEXT =
-      Pattern.compile("hold[.][^.]+[.](label|until|done|short|gently|season|safety)");
+      Pattern.compile("hold[.][^.]+[.](label|until|done|short|event|gently|season|safety)");
 
   private static final Map<String, Set<String>> HOLD_VALUES =
       Map.of("until", Set.of("when"), "gently", Set.of("full"));
@@ -83,7 +83,7 @@ final class CatalogueTexts {
   }
 
   private static Need hold(Hold hold) {
-    List<String> parts = new ArrayList<>(List.of("label", "until", "done", "short"));
+    List<String> parts = new ArrayList<>(List.of("label", "until", "done", "short", "event"));
     parts.add(hold.kind() == HoldKind.HOLD ? "gently" : "season");
     if (hold.is(Hold.Mark.SAFETY)) {
       parts.add("safety");

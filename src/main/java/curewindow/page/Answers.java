@@ -1,0 +1,106 @@
+package curewindow.page;
+
+import curewindow.cure.Release;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The first thing on a customer's page: what must not be done now, and until when. */
+final class Answers {
+
+  /** Stands for the date while a sentence is taken apart around it; no text contains it. */
+  private static final String DATE = "\uE000";
+
+  /** A date of more letters is stamped smaller, and of still more, smaller again. */
+  private static final int MID_DATE = 11;
+
+  private static final int LONG_DATE = 13;
+
+  /**
+   * One sentence with its date; {@code at} in seconds since 1970, for each case.
+   *
+   * @param rank of what is in force, the one of the least rank is shown, and of those the first to
+   *     end
+   * @param more what else there is to say of it: of danger, and of care once it is over
+   */
+  record Answer(
+      String hold,
+      int rank,
+      String at,
+      String before,
+      List<Cases.Text> weekday,
+      List<Cases.Text> date,
+      List<Cases.Text> time,
+      String iso,
+      String letters,
+      List<Cases.Text> more,
+      boolean hidden) {}
+
+  private final Cases cases;
+
+  Answers(Cases cases) {
+    this.cases = cases;
+  }
+
+  /** All holds of the job, the most urgent first and the only one not hidden. */
+  List<Answer> all() {
+    List<Release> holds = Urgency.holds(cases.noted());
+    return holds.stream().map(r -> answer(r, !r.equals(holds.get(0)))).toList();
+  }
+
+  private Answer answer(Release release, boolean hidden) {
+    String hold = release.hold();
+    JobView noted = cases.noted();
+    ZoneId there = noted.timeline().zone();
+    Instant at = release.end().at();
+    return new Answer(
+        hold,
+        Urgency.rank(noted, release),
+        cases.seconds(v -> end(v, hold).end().at()),
+        sentence(noted, hold)[0].strip(),
+        cases.text(v -> v.words().fullWeekday(end(v, hold).end().at(), there)),
+        cases.text(v -> v.words().fullMonthDay(end(v, hold).end().at(), there)),
+        cases.text(v -> new When(v).time(end(v, hold))),
+        iso(at, there),
+        size(noted.words().fullMonthDay(at, there)),
+        cases.text(v -> more(v, end(v, hold))),
+        hidden);
+  }
+
+  private static Release end(JobView view, String hold) {
+    return view.timeline().of(hold).orElseThrow();
+  }
+
+  private static String[] sentence(JobView view, String hold) {
+    return view.words().text("hold." + hold + ".until", Map.of("when", DATE)).split(DATE, 2);
+  }
+
+  /** What a sentence says after its date, of danger, and of care once it is over. */
+  private static String more(JobView view, Release release) {
+    When when = new When(view);
+    String[] parts = sentence(view, release.hold());
+    String rest = parts.length == 2 ? parts[1].replaceFirst("^[\\s.,:;\u060C\u061B]+", "") : "";
+    return String.join(
+        " ",
+        Stream.of(
+                Optional.of(Listing.capital(rest)).filter(text -> !text.isEmpty()),
+                Safety.of(release, view),
+                when.setByThen(release),
+                when.gently(release))
+            .flatMap(Optional::stream)
+            .toList());
+  }
+
+  private static String size(String date) {
+    return date.length() > LONG_DATE ? "long" : date.length() > MID_DATE ? "mid" : "";
+  }
+
+  /** An instant with its offset, whole seconds (RFC 3339). */
+  static String iso(Instant at, ZoneId there) {
+    return DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(at.atZone(there).withNano(0));
+  }
+}

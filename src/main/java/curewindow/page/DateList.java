@@ -1,0 +1,168 @@
+package curewindow.page;
+
+import curewindow.cure.HoldKind;
+import curewindow.cure.Release;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/**
+ * The one list of a job's dates: each hold a row with its day, its hour and its bar on one time
+ * line. The line is linear from the pickup to the end of the last hold; what is normal for longer
+ * runs off it, and its bar is drawn broken.
+ */
+final class DateList {
+
+  /**
+   * The whole list.
+   *
+   * @param start the left end of the time line, seconds since 1970
+   * @param span its length in seconds, above 0
+   * @param days the names of its first, middle and last day
+   * @param rows by date
+   * @param visit the invitation, with its day
+   */
+  record Dates(long start, long span, List<String> days, List<Row> rows, Optional<Visit> visit) {}
+
+  /**
+   * A hold; times in seconds since 1970, for each case.
+   *
+   * @param kind the kind of hold
+   * @param end when it ends
+   * @param likely when it is likely over
+   * @param label what it is, in few words
+   * @param state the word before the date, and the one once it is over
+   * @param likelyDay a quiet word on what may be sooner, or takes longer
+   * @param safety what ends it at once
+   * @param done what may be done once it is over
+   * @param bar where its bar ends, and {@code sure} where it is likely over, percent of the line
+   */
+  record Row(
+      String hold,
+      String kind,
+      String end,
+      String likely,
+      String label,
+      String state,
+      String then,
+      String iso,
+      List<Cases.Text> day,
+      List<Cases.Text> time,
+      List<Cases.Text> likelyDay,
+      Optional<String> safety,
+      List<Cases.Text> done,
+      String sure,
+      String bar,
+      Optional<String> cut) {}
+
+  /** What the shop would like to see, and from which day on. */
+  record Visit(String title, String day, Optional<String> moved) {}
+
+  private final Cases cases;
+  private final JobView noted;
+  private final ZoneId zone;
+  private final Instant start;
+  private final Instant last;
+
+  DateList(Cases cases) {
+    this.cases = cases;
+    this.noted = cases.noted();
+    this.zone = noted.timeline().zone();
+    this.start = noted.timeline().pickup();
+    Instant end = last(HoldKind.HOLD).or(() -> last(HoldKind.SETTLE)).orElse(start);
+    this.last = end.isAfter(start) ? end : start.plus(Duration.ofDays(1));
+  }
+
+  private Optional<Instant> last(HoldKind kind) {
+    return cases.views().stream()
+        .flatMap(v -> v.timeline().releases().stream())
+        .filter(r -> r.kind() == kind)
+        .map(r -> r.end().at())
+        .filter(at -> at.isAfter(start))
+        .max(Comparator.naturalOrder());
+  }
+
+  Dates dates() {
+    Duration span = Duration.between(start, last);
+    return new Dates(
+        start.getEpochSecond(),
+        span.toSeconds(),
+        Stream.of(start, start.plus(span.dividedBy(2)), last)
+            .map(at -> noted.words().monthDay(at, zone))
+            .toList(),
+        noted.timeline().releases().stream().map(this::row).toList(),
+        visit());
+  }
+
+  private Row row(Release release) {
+    String hold = release.hold();
+    Function<JobView, Release> of = v -> v.timeline().of(hold).orElseThrow();
+    String kind = release.kind().id();
+    double end = part(release.end().at());
+    return new Row(
+        hold,
+        kind,
+        cases.seconds(v -> of.apply(v).end().at()),
+        cases.seconds(v -> likely(of.apply(v))),
+        When.shortLabel(release, noted.words()),
+        noted.words().text("page.state." + kind),
+        noted.words().text("page.state." + kind + "-over"),
+        Answers.iso(release.end().at(), zone),
+        cases.text(v -> new When(v).shortDay(of.apply(v))),
+        cases.text(v -> new When(v).time(of.apply(v))),
+        cases.text(v -> likelyDay(v, of.apply(v))),
+        Safety.of(release, noted),
+        cases.text(v -> new When(v).done(of.apply(v))),
+        percent(Math.min(1, part(likely(release)))),
+        percent(Math.min(1, end)),
+        end > 1 ? Optional.empty() : Optional.of("none"));
+  }
+
+  private static Instant likely(Release release) {
+    Instant end = release.end().at();
+    return release.end() instanceof Release.SafeBy && release.likely().isBefore(end)
+        ? release.likely()
+        : end;
+  }
+
+  /** Said only where it tells more than the date does. */
+  private static String likelyDay(JobView view, Release release) {
+    ZoneId zone = view.timeline().zone();
+    return new When(view)
+        .fullBy(release)
+        .map(day -> view.words().text("page.full", Map.of("day", day)))
+        .or(
+            () ->
+                Optional.of(view.words().monthDay(likely(release), zone))
+                    .filter(day -> !day.equals(view.words().monthDay(release.end().at(), zone)))
+                    .map(day -> view.words().text("page.likely", Map.of("day", day))))
+        .orElse("");
+  }
+
+  private double part(Instant at) {
+    double seconds = Duration.between(start, at).toSeconds();
+    return Math.max(0, seconds / Duration.between(start, last).toSeconds());
+  }
+
+  private static String percent(double part) {
+    return String.format(Locale.ROOT, "%.1f%%", 100 * part).replace(".0%", "%");
+  }
+
+  private Optional<Visit> visit() {
+    return noted
+        .visit()
+        .map(
+            visit ->
+                new Visit(
+                    VisitWords.title(visit, noted.words()),
+                    VisitWords.firstDay(visit, noted),
+                    VisitWords.moved(visit, noted)));
+  }
+}

@@ -1,0 +1,208 @@
+package curewindow.page;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/**
+ * The HTML of several cases in one, line by line: a line that only some cases have is marked with
+ * their numbers; where the cases have other words in a line, each of them stands there, marked
+ * likewise; instants stand in one list. So a page that changes its dates with a choice weighs
+ * hardly more than one that does not.
+ */
+final class MergedHtml {
+
+  private static final Pattern PIECE = Pattern.compile("<[^>]+>|[^<]+");
+  private static final Pattern INSTANT = Pattern.compile("(data-(?:from|to)=\")(\\d+)(\")");
+
+  /** The tags and words by which a line of one case is known in another. */
+  private static final Pattern KEY = Pattern.compile("^(?:<[^>]+>)*(?:[^ <]+ ?){0,3}");
+
+  private static final Pattern OPENING = Pattern.compile("^<[a-z0-9]+");
+
+  /** One line in each case, nothing where the case lacks it. */
+  private record Line(String[] each) {
+
+    String key() {
+      return MergedHtml.key(Arrays.stream(each).filter(Objects::nonNull).findFirst().orElseThrow());
+    }
+  }
+
+  private final List<List<String>> cases;
+
+  private MergedHtml(List<List<String>> cases) {
+    this.cases = cases;
+  }
+
+  private static String key(String line) {
+    Matcher key = KEY.matcher(INSTANT.matcher(line).replaceAll("$1$3"));
+    return key.find() ? key.group() : line;
+  }
+
+  /**
+   * Merges the HTML of all cases.
+   *
+   * @param cases the HTML of each case, the one first that is shown; blocks one a line
+   * @return one HTML
+   */
+  static String of(List<String> cases) {
+    List<Line> lines = new ArrayList<>();
+    for (int i = 0; i < cases.size(); i++) {
+      lines = joined(lines, cases.get(i).lines().toList(), i, cases.size());
+    }
+    return lines.stream().map(MergedHtml::line).collect(Collectors.joining("\n"));
+  }
+
+  /**
+   * Puts the lines of one more case beside those that are the same, and in between where none is.
+   */
+  private static List<Line> joined(List<Line> known, List<String> more, int number, int cases) {
+    int[][] same = new int[known.size() + 1][more.size() + 1];
+    for (int i = known.size() - 1; i >= 0; i--) {
+      for (int j = more.size() - 1; j >= 0; j--) {
+        same[i][j] =
+            known.get(i).key().equals(key(more.get(j)))
+                ? same[i + 1][j + 1] + 1
+                : Math.max(same[i + 1][j], same[i][j + 1]);
+      }
+    }
+    List<Line> joined = new ArrayList<>();
+    int i = 0;
+    int j = 0;
+    while (i < known.size() || j < more.size()) {
+      boolean both =
+          i < known.size() && j < more.size() && known.get(i).key().equals(key(more.get(j)));
+      if (both) {
+        known.get(i).each()[number] = more.get(j++);
+        joined.add(known.get(i++));
+      } else if (j == more.size() || i < known.size() && same[i + 1][j] >= same[i][j + 1]) {
+        joined.add(known.get(i++));
+      } else {
+        Line line = new Line(new String[cases]);
+        line.each()[number] = more.get(j++);
+        joined.add(line);
+      }
+    }
+    return joined;
+  }
+
+  private static String line(Line line) {
+    List<Integer> having =
+        IntStream.range(0, line.each().length).filter(i -> line.each()[i] != null).boxed().toList();
+    List<String> each = having.stream().map(i -> line.each()[i]).toList();
+    if (having.size() == line.each().length) {
+      Optional<String> one = pieces(each);
+      if (one.isPresent()) {
+        return one.get();
+      }
+    }
+    Map<String, TreeSet<Integer>> texts = new LinkedHashMap<>();
+    having.forEach(i -> texts.computeIfAbsent(line.each()[i], t -> new TreeSet<>()).add(i));
+    return texts.entrySet().stream()
+        .map(e -> marked(e.getKey(), e.getValue()))
+        .collect(Collectors.joining("\n"));
+  }
+
+  private static String marked(String line, TreeSet<Integer> cases) {
+    Matcher tag = OPENING.matcher(line);
+    return tag.find() ? tag.group() + mark(cases) + line.substring(tag.end()) : line;
+  }
+
+  private static Optional<String> pieces(List<String> each) {
+    MergedHtml merged =
+        new MergedHtml(
+            each.stream()
+                .map(html -> PIECE.matcher(html).results().map(MatchResult::group).toList())
+                .toList());
+    int pieces = merged.cases.get(0).size();
+    if (merged.cases.stream().anyMatch(one -> one.size() != pieces)) {
+      return Optional.empty();
+    }
+    List<Optional<String>> all = IntStream.range(0, pieces).mapToObj(merged::piece).toList();
+    return all.stream().anyMatch(Optional::isEmpty)
+        ? Optional.empty()
+        : Optional.of(all.stream().map(Optional::get).collect(Collectors.joining()));
+  }
+
+  private Optional<String> piece(int at) {
+    List<String> each = cases.stream().map(one -> one.get(at)).toList();
+    if (each.stream().distinct().count() == 1) {
+      return Optional.of(each.get(0));
+    }
+    boolean tags = each.stream().anyMatch(piece -> piece.startsWith("<"));
+    return tags ? tag(each) : Optional.of(words(each));
+  }
+
+  /** Tags that differ in their instants alone get all of them. */
+  private static Optional<String> tag(List<String> each) {
+    if (each.stream().map(tag -> INSTANT.matcher(tag).replaceAll("$1$3")).distinct().count() > 1) {
+      return Optional.empty();
+    }
+    StringBuilder tag = new StringBuilder();
+    List<Matcher> instants = each.stream().map(INSTANT::matcher).toList();
+    int last = 0;
+    while (instants.stream().allMatch(Matcher::find)) {
+      Matcher first = instants.get(0);
+      tag.append(each.get(0), last, first.start())
+          .append(first.group(1))
+          .append(instants.stream().map(m -> m.group(2)).collect(Collectors.joining(",")))
+          .append(first.group(3));
+      last = first.end();
+    }
+    return Optional.of(tag.append(each.get(0), last, each.get(0).length()).toString());
+  }
+
+  /** What all begin and end with stands once. */
+  private static String words(List<String> each) {
+    List<List<String>> words = each.stream().map(text -> List.of(text.split("(?<= )"))).toList();
+    int least = words.stream().mapToInt(List::size).min().orElseThrow();
+    int head = 0;
+    while (head < least && alike(words, head, true)) {
+      head++;
+    }
+    int tail = 0;
+    while (tail < least - head && alike(words, tail, false)) {
+      tail++;
+    }
+    Map<String, TreeSet<Integer>> middles = new LinkedHashMap<>();
+    for (int i = 0; i < words.size(); i++) {
+      List<String> one = words.get(i);
+      String middle = String.join("", one.subList(head, one.size() - tail));
+      middles.computeIfAbsent(middle, m -> new TreeSet<>()).add(i);
+    }
+    List<String> first = words.get(0);
+    List<String> parts = new ArrayList<>(first.subList(0, head));
+    middles.forEach((text, numbers) -> parts.add(span(text, numbers)));
+    parts.addAll(first.subList(first.size() - tail, first.size()));
+    return String.join("", parts);
+  }
+
+  private static boolean alike(List<List<String>> words, int at, boolean fromStart) {
+    return words.stream()
+            .map(one -> one.get(fromStart ? at : one.size() - 1 - at))
+            .distinct()
+            .count()
+        == 1;
+  }
+
+  private static String span(String text, TreeSet<Integer> cases) {
+    return "<span" + mark(cases) + ">" + text + "</span>";
+  }
+
+  private static String mark(TreeSet<Integer> cases) {
+    return " data-p=\"%s\"%s"
+        .formatted(
+            cases.stream().map(String::valueOf).collect(Collectors.joining(" ")),
+            cases.contains(0) ? "" : " hidden");
+  }
+}

@@ -1,0 +1,75 @@
+package curewindow.page;
+
+import curewindow.cure.Release;
+import curewindow.words.Words;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The choice of where the car really stands, which changes every date on the page. */
+final class ParkingChoice {
+
+  /**
+   * The choice.
+   *
+   * @param here where the car stands, in each case
+   * @param options one for each case
+   */
+  record Choice(List<Cases.Text> here, List<Option> options) {}
+
+  /**
+   * A case.
+   *
+   * @param name where the car stands
+   * @param noted said of the one that the shop noted
+   * @param dates those dates that are not the same in all cases, for a page without a script
+   */
+  record Option(String name, Optional<String> noted, List<Contact.Pair> dates) {}
+
+  private final Cases cases;
+  private final Words words;
+
+  ParkingChoice(Cases cases) {
+    this.cases = cases;
+    this.words = cases.noted().words();
+  }
+
+  /** The choice, or empty where the parking makes no difference. */
+  Optional<Choice> choice() {
+    return cases.views().size() == 1
+        ? Optional.empty()
+        : Optional.of(
+            new Choice(
+                cases.text(v -> words.text("parked.here", Map.of("parking", name(v)))),
+                cases.numbers().mapToObj(this::option).toList()));
+  }
+
+  private Option option(int number) {
+    JobView view = cases.views().get(number);
+    return new Option(
+        Listing.capital(name(view)),
+        number == 0 ? Optional.of(words.text("parked.noted")) : Optional.empty(),
+        view.timeline().releases().stream().filter(this::differs).map(r -> date(view, r)).toList());
+  }
+
+  private String name(JobView view) {
+    return ParkingWords.of(view.parkings().shown().plans(), words);
+  }
+
+  private boolean differs(Release release) {
+    return cases.views().stream()
+            .map(v -> v.timeline().of(release.hold()).map(Release::end))
+            .distinct()
+            .count()
+        > 1;
+  }
+
+  private Contact.Pair date(JobView view, Release release) {
+    When when = new When(view);
+    String time = when.time(release);
+    String day = when.shortDay(release);
+    return new Contact.Pair(
+        When.shortLabel(release, words),
+        time.isEmpty() ? day : words.text("page.comma", Map.of("first", day, "next", time)));
+  }
+}
