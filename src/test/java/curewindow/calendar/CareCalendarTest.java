@@ -18,7 +18,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.SortedMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import net.fortuna.ical4j.data.CalendarBuilder;
@@ -36,13 +35,17 @@ final class CareCalendarTest {
     return new CalendarBuilder().build(new StringReader(text));
   }
 
+  private static String all(JobView view) {
+    return CareCalendar.all(view, Revisions.FIRST);
+  }
+
   private static List<VEvent> events(String text) throws Exception {
     return parse(text).getComponents("VEVENT");
   }
 
   private static VEvent event(JobView view, String hold) throws Exception {
     String uid = EventName.of(view.token(), hold);
-    return events(CareCalendar.text(view)).stream()
+    return events(all(view)).stream()
         .filter(e -> value(e, Property.UID).equals(uid))
         .findFirst()
         .orElseThrow();
@@ -60,7 +63,7 @@ final class CareCalendarTest {
   @Test
   void everyReleaseIsOneEventAtItsInstant() throws Exception {
     JobView view = SampleJobs.tinted().view();
-    List<VEvent> events = events(CareCalendar.text(view));
+    List<VEvent> events = events(all(view));
     int holds = view.timeline().releases().size();
     assertEquals(holds + 1 + LaterCare.of(view).size(), events.size(), "and the visit");
     for (int i = 0; i < holds; i++) {
@@ -97,7 +100,7 @@ final class CareCalendarTest {
 
   @Test
   void whatTheStandardAsksForIsThere() throws Exception {
-    Calendar calendar = parse(CareCalendar.text(SampleJobs.tinted().view()));
+    Calendar calendar = parse(all(SampleJobs.tinted().view()));
     assertEquals("2.0", calendar.getVersion().getValue());
     assertEquals("-//Curewindow//Care dates//EN", calendar.getProductId().getValue());
     assertTrue(calendar.getProperty(Property.METHOD).isEmpty());
@@ -176,7 +179,7 @@ final class CareCalendarTest {
     String hostile =
         "Glass; Film, \\n & \"Co\"\r\nEND:VEVENT\r\nBEGIN:VALARM\u0007\u0000 <b>{when}</b>";
     JobView view = SampleJobs.tinted().shopName(hostile).phone("1;2,3\\4:5").view();
-    List<VEvent> events = events(CareCalendar.text(view));
+    List<VEvent> events = events(all(view));
     assertEquals(6, events.size());
     assertEquals(
         "All dates and advice for this car: "
@@ -190,7 +193,7 @@ final class CareCalendarTest {
   void linesAreFoldedByOctetsAndNeverInsideACharacter() throws Exception {
     String name = "Мастерская стёкол и плёнок на набережной \uD83D\uDE97\uD83D\uDE97 ".repeat(6);
     JobView view = SampleJobs.tinted().language("es").shopName(name).view();
-    String text = CareCalendar.text(view);
+    String text = all(view);
     assertTrue(text.endsWith("\r\n"));
     for (String line : text.split("\r\n")) {
       assertTrue(line.getBytes(StandardCharsets.UTF_8).length <= 75, line);
@@ -204,11 +207,10 @@ final class CareCalendarTest {
   @Test
   void namesOfEventsStayAndTellNothing() {
     JobView view = SampleJobs.tinted().view();
-    String first = CareCalendar.text(view);
-    assertEquals(first, CareCalendar.text(SampleJobs.tinted().view()));
+    String first = all(view);
+    assertEquals(first, all(SampleJobs.tinted().view()));
     String moved =
-        CareCalendar.text(
-            SampleJobs.bare().hold("windows-up", HoldKind.HOLD, "2026-12-09T08:00").view());
+        all(SampleJobs.bare().hold("windows-up", HoldKind.HOLD, "2026-12-09T08:00").view());
     assertTrue(moved.contains(EventName.of(view.token(), "windows-up")));
     assertNotEquals(EventName.of(view.token(), "haze"), EventName.of("OTHER", "haze"));
     Set<String> uids = first.lines().filter(l -> l.startsWith("UID:")).collect(Collectors.toSet());
@@ -221,22 +223,45 @@ final class CareCalendarTest {
   }
 
   @Test
-  void aJobWithoutHoldsHasOnlyWhatIsDueLater() throws Exception {
-    List<VEvent> events = events(CareCalendar.text(SampleJobs.bare().view()));
-    assertEquals(LaterCare.of(SampleJobs.bare().view()).size(), events.size());
+  void aJobWithoutHoldsHasAnEmptyCalendar() throws Exception {
+    assertEquals(List.of(), events(all(SampleJobs.bare().view())));
   }
 
   /** RFC 5545, from memory: a day has no zone; its alarm counts from midnight (3.8.6.3). */
   @Test
-  void whatIsDueLaterIsAWholeDayWithAnAlarmInTheMorning() throws Exception {
-    JobView view = SampleJobs.tinted().view();
-    LaterCare later = LaterCare.of(view).get(0);
-    VEvent event = event(view, later.name());
+  void theVisitIsAWholeDayWithAnAlarmTheEveningBefore() throws Exception {
+    JobView view = SampleJobs.tinted().visit("2026-12-28").view();
+    VEvent event = event(view, "visit");
     DtStart<?> start = event.getRequiredProperty(Property.DTSTART);
-    assertEquals(later.day(), LocalDate.from(start.getDate()));
+    assertEquals(LocalDate.of(2026, 12, 28), LocalDate.from(start.getDate()));
     assertEquals(
-        Duration.ofHours(9),
+        Duration.ofHours(-6),
         Duration.parse(event.getAlarms().get(0).getRequiredProperty(Property.TRIGGER).getValue()));
+  }
+
+  @Test
+  void theShortCalendarHasWhatMattersMostAndANoteOfTheRest() throws Exception {
+    JobView view = SampleJobs.tinted().view();
+    List<VEvent> main = events(CareCalendar.main(view, Revisions.FIRST));
+    assertEquals(
+        List.of("hand-wash", "windows-up", "visit").stream()
+            .map(name -> EventName.of(view.token(), name))
+            .collect(Collectors.toSet()),
+        main.stream().map(e -> value(e, Property.UID)).collect(Collectors.toSet()));
+    List<VEvent> noted =
+        main.stream().filter(e -> value(e, Property.DESCRIPTION).contains("haze")).toList();
+    assertEquals(1, noted.size(), "one has the note");
+    assertFalse(CareCalendar.brief(view, Revisions.FIRST).contains("haze"));
+  }
+
+  @Test
+  void titlesBeginWithTheActionAndNameTheCarWhereThereIsRoom() throws Exception {
+    JobView view = SampleJobs.tinted().shippedWords().view();
+    for (VEvent event : events(all(view))) {
+      assertTrue(value(event, Property.SUMMARY).length() <= 45, value(event, Property.SUMMARY));
+    }
+    assertEquals(
+        "Windows may come down: " + view.car(), value(event(view, "windows-up"), Property.SUMMARY));
   }
 
   /** RFC 5545 3.8.7.4 and RFC 5546 2.1.4, from memory: a moved date has a higher sequence. */
@@ -250,7 +275,7 @@ final class CareCalendarTest {
             List.of(
                 new Revisions.Gone(
                     "wipers", new CareEvent.At(moved), new Revisions.Revision(1, moved))));
-    List<VEvent> events = events(CareCalendar.files(view, revisions).get("care.ics"));
+    List<VEvent> events = events(CareCalendar.all(view, revisions));
     VEvent windows = named(events, view, "windows-up");
     assertEquals("3", value(windows, Property.SEQUENCE));
     assertEquals("20261202T090000Z", value(windows, Property.DTSTAMP));
@@ -266,17 +291,5 @@ final class CareCalendarTest {
         .filter(e -> value(e, Property.UID).equals(uid))
         .findFirst()
         .orElseThrow();
-  }
-
-  @Test
-  void eachDateHasAFileOfItsOwnWithTheSameName() throws Exception {
-    JobView view = SampleJobs.tinted().view();
-    SortedMap<String, String> files = CareCalendar.files(view, new Revisions(Map.of(), List.of()));
-    for (CareEvent event : CareEvents.of(view)) {
-      List<VEvent> one = events(files.get(event.name() + ".ics"));
-      assertEquals(1, one.size());
-      assertEquals(EventName.of(view.token(), event.name()), value(one.get(0), Property.UID));
-    }
-    assertEquals(CareEvents.of(view).size() + 1, files.size());
   }
 }

@@ -47,6 +47,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** An invented shop and its jobs, built by hand, with dates that no model had to compute. */
@@ -217,19 +218,21 @@ final class Demo {
   }
 
   String html() {
+    return html(view());
+  }
+
+  /** The page of a job in all cases of parking, the noted one first. */
+  static String html(JobView... cases) {
     Problems problems = new Problems();
-    return PAGES
-        .customer(view(), problems)
+    return page(PAGES, problems, cases)
         .orElseThrow(() -> new AssertionError(problems.all().toString()));
   }
 
-  /** The care texts beside the page. */
-  String care() {
-    Problems problems = new Problems();
-    return PAGES
-        .both(view(), problems)
-        .care()
-        .orElseThrow(() -> new AssertionError(problems.all().toString()));
+  /** The same by other pages; the calendar of each case has a name of its own. */
+  static Optional<String> page(Pages pages, Problems problems, JobView... cases) {
+    List<String> calendars =
+        IntStream.range(0, cases.length).mapToObj(i -> i == 0 ? "care.ics" : i + ".ics").toList();
+    return pages.customer(List.of(cases), calendars, problems);
   }
 
   void fit(String service, String film, String finished, double vlt, String... spots) {

@@ -11,7 +11,6 @@ import curewindow.cure.Parking;
 import curewindow.cure.ParkingPlan;
 import curewindow.cure.Release;
 import curewindow.cure.Timeline;
-import curewindow.problem.Problems;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -68,10 +67,7 @@ class ParkedTest {
   }
 
   private static String html(JobView view) {
-    Problems problems = new Problems();
-    return Demo.PAGES
-        .customer(view, problems)
-        .orElseThrow(() -> new AssertionError(problems.all().toString()));
+    return Demo.html(view);
   }
 
   private static String plain(String text) {
@@ -83,12 +79,12 @@ class ParkedTest {
     Parkings cases = cases(Demo.tint().view());
     assertEquals(
         List.of("", "outside/", "shade/"),
-        cases.cases().stream().map(Parkings.Case::folder).toList());
+        cases.cases().stream().map(Parkings.Case::name).toList());
     assertEquals(3, cases.cases().get(0).plans().size(), "noted, garage and heated");
     assertEquals(NOTED, cases.cases().get(0).plans().get(0));
     assertTrue(cases.noted().isEmpty());
-    assertEquals("", cases.showing(2).noted().orElseThrow().folder());
-    assertEquals("shade/", cases.showing(2).folder());
+    assertEquals("", cases.showing(2).noted().orElseThrow().name());
+    assertEquals("shade/", cases.showing(2).name());
     assertThrows(IllegalArgumentException.class, () -> cases.showing(3));
     assertThrows(IllegalArgumentException.class, () -> cases.showing(-1));
   }

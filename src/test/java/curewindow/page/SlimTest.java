@@ -31,9 +31,7 @@ class SlimTest {
     for (Demo demo :
         List.of(Demo.tint(), Demo.coatedFilm(), Demo.atLimit(), Demo.nothingToHold())) {
       demo.language = language;
-      Pages.Both both = WHOLE.both(demo.view(), new Problems());
-      same(both.page().orElseThrow());
-      same(both.care().orElseThrow());
+      same(Demo.page(WHOLE, new Problems(), demo.view()).orElseThrow());
     }
   }
 
@@ -77,7 +75,7 @@ class SlimTest {
     demo.car = text;
     demo.placeName = text;
     demo.shop = Demo.shop(text);
-    same(WHOLE.customer(demo.view(), new Problems()).orElseThrow());
+    same(Demo.page(WHOLE, new Problems(), demo.view()).orElseThrow());
   }
 
   @ParameterizedTest

@@ -27,7 +27,7 @@ class TemplatesTest {
     Files.writeString(shop.resolve("site-templates/customer.html"), template);
     Problems problems = new Problems();
     Pages pages = Pages.read(new ShopFiles(shop), Demo.GUIDES, problems);
-    Optional<String> html = pages.customer(Demo.tint().view(), problems);
+    Optional<String> html = Demo.page(pages, problems, Demo.tint().view());
     assertEquals(Optional.empty(), html);
     assertEquals(1, problems.all().size(), problems.all().toString());
     return problems.all().get(0);
@@ -66,7 +66,7 @@ class TemplatesTest {
     Files.write(shop.resolve("site-templates/customer.html"), new byte[] {'a', '\n', (byte) 0xff});
     Problems problems = new Problems();
     Pages pages = Pages.read(new ShopFiles(shop), Demo.GUIDES, problems);
-    assertEquals(Optional.empty(), pages.customer(Demo.tint().view(), problems));
+    assertEquals(Optional.empty(), Demo.page(pages, problems, Demo.tint().view()));
     assertTrue(problems.all().stream().anyMatch(p -> p.code().equals("not-utf8") && p.line() == 2));
   }
 
@@ -76,7 +76,7 @@ class TemplatesTest {
     Files.writeString(shop.resolve("site-templates/page.css"), "body { color: navy } /* ours */\n");
     Problems problems = new Problems();
     Pages pages = Pages.read(new ShopFiles(shop), Demo.GUIDES, problems);
-    Document page = Jsoup.parse(pages.customer(Demo.tint().view(), problems).orElseThrow());
+    Document page = Jsoup.parse(Demo.page(pages, problems, Demo.tint().view()).orElseThrow());
     String style = page.selectFirst("style").data();
     assertTrue(style.startsWith("body { color: navy }"), style);
     assertFalse(style.contains("ours"), style);

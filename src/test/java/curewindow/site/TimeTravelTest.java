@@ -80,7 +80,7 @@ class TimeTravelTest {
     List<JobView> cases = ParkedViews.of(shop, view);
     assertTrue(cases.size() > 2, id);
     JobView parked = cases.get(cases.size() - 1);
-    walk(parked, folder.resolve(parked.parkings().folder() + "index.html"), ZONES.get(0));
+    walk(parked, folder.resolve("index.html"), ZONES.get(0));
   }
 
   private static void walk(JobView view, Path page, String zone) {
@@ -115,7 +115,7 @@ class TimeTravelTest {
   void withoutScriptItSaysWhatIsTrueAtPickup(String id) throws IOException {
     JobView view = shop.view(shop.job(id).orElseThrow(), Tokens.SAMPLE);
     for (JobView parked : ParkedViews.of(shop, view)) {
-      Path page = PressedDemo.get().job(id).resolve(parked.parkings().folder() + "index.html");
+      Path page = PressedDemo.get().job(id).resolve("index.html");
       browser.trueClock().zone(ZONES.get(0)).scripts(false).go(page).scripts(true);
       Seen seen = seen(SEEN);
       new Truth(parked, parked.timeline().pickup(), page.toString()).stands(seen);
