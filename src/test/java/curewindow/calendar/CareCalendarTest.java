@@ -9,7 +9,6 @@ import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
 import curewindow.handout.SampleJobs;
 import curewindow.page.JobView;
-import curewindow.page.LaterCare;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
@@ -65,7 +64,7 @@ final class CareCalendarTest {
     JobView view = SampleJobs.tinted().view();
     List<VEvent> events = events(all(view));
     int holds = view.timeline().releases().size();
-    assertEquals(holds + 1 + LaterCare.of(view).size(), events.size(), "and the visit");
+    assertEquals(holds + 1, events.size(), "and the visit");
     for (int i = 0; i < holds; i++) {
       Release release = view.timeline().releases().get(i);
       assertEquals(release.end().at(), start(events.get(i)));
@@ -87,9 +86,12 @@ final class CareCalendarTest {
   @Test
   void textsComeBackAsTheyWere() throws Exception {
     VEvent event = event(SampleJobs.tinted().view(), "windows-up");
-    assertEquals("You can roll the windows down.", value(event, Property.SUMMARY));
+    assertEquals("Windows may come down: Dark blue four-door", value(event, Property.SUMMARY));
     assertEquals(
-        "All dates and advice for this car:"
+        "You can roll the windows down.\n"
+            + "Rear defroster stays off: Saturday, December 19, 10\u202fAM\n"
+            + "Haze is normal: Monday, December 28, 8\u202fAM\n"
+            + "All dates and advice for this car:"
             + " https://care.example/C/7K3MPQ9W2XHTR4VB/\n"
             + "Halyard Street Film & Glass, (503) 555-0142",
         value(event, Property.DESCRIPTION));
@@ -113,13 +115,11 @@ final class CareCalendarTest {
   @Test
   void spanishJob() throws Exception {
     VEvent event = event(SampleJobs.tinted().language("es").view(), "haze");
-    assertEquals(
-        "Si todavía se ve opaco, nos toca a nosotros: muéstrenoslo.",
-        value(event, Property.SUMMARY));
+    assertEquals("La neblina ya debe haber desaparecido", value(event, Property.SUMMARY));
     assertEquals(
         "es",
         event.getRequiredProperty(Property.SUMMARY).getRequiredParameter("LANGUAGE").getValue());
-    assertTrue(value(event, Property.DESCRIPTION).startsWith("Todas las fechas"));
+    assertTrue(value(event, Property.DESCRIPTION).contains("Todas las fechas"));
   }
 
   @Test
@@ -130,11 +130,11 @@ final class CareCalendarTest {
             .atLimit("windows-up", HoldKind.HOLD, "2026-12-14T08:00")
             .view();
     VEvent event = event(view, "windows-up");
-    assertEquals(
-        "Roll the windows slowly, and no more than you must, until about January 13.",
-        value(event, Property.SUMMARY));
     assertTrue(
-        value(event, Property.DESCRIPTION).contains("only about 60% set by then"),
+        value(event, Property.DESCRIPTION)
+            .startsWith(
+                "In this weather it is only about 60% set by then.\n"
+                    + "Roll the windows slowly, and no more than you must, until about January 13."),
         () -> value(event, Property.DESCRIPTION));
   }
 
@@ -180,9 +180,9 @@ final class CareCalendarTest {
         "Glass; Film, \\n & \"Co\"\r\nEND:VEVENT\r\nBEGIN:VALARM\u0007\u0000 <b>{when}</b>";
     JobView view = SampleJobs.tinted().shopName(hostile).phone("1;2,3\\4:5").view();
     List<VEvent> events = events(all(view));
-    assertEquals(6, events.size());
+    assertEquals(5, events.size());
     assertEquals(
-        "All dates and advice for this car: "
+        "You can wash the outside by hand.\nAll dates and advice for this car: "
             + view.address()
             + "\nGlass; Film, \\n & \"Co\"\nEND:VEVENT\nBEGIN:VALARM <b>{when}</b>"
             + ", 1;2,3\\4:5",
@@ -214,7 +214,7 @@ final class CareCalendarTest {
     assertTrue(moved.contains(EventName.of(view.token(), "windows-up")));
     assertNotEquals(EventName.of(view.token(), "haze"), EventName.of("OTHER", "haze"));
     Set<String> uids = first.lines().filter(l -> l.startsWith("UID:")).collect(Collectors.toSet());
-    assertEquals(6, uids.size());
+    assertEquals(5, uids.size());
     for (String uid : uids) {
       assertTrue(uid.matches("UID:[0-9a-f]{8}-[0-9a-f]{4}-8[0-9a-f]{3}-[89ab][0-9a-f]{3}-.{12}"));
       assertFalse(uid.contains(view.job().id()) || uid.contains(view.token()));
@@ -249,9 +249,9 @@ final class CareCalendarTest {
             .collect(Collectors.toSet()),
         main.stream().map(e -> value(e, Property.UID)).collect(Collectors.toSet()));
     List<VEvent> noted =
-        main.stream().filter(e -> value(e, Property.DESCRIPTION).contains("haze")).toList();
+        main.stream().filter(e -> value(e, Property.DESCRIPTION).contains("Haze")).toList();
     assertEquals(1, noted.size(), "one has the note");
-    assertFalse(CareCalendar.brief(view, Revisions.FIRST).contains("haze"));
+    assertFalse(CareCalendar.brief(view, Revisions.FIRST).contains("Haze"));
   }
 
   @Test

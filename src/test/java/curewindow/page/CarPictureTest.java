@@ -31,7 +31,7 @@ class CarPictureTest {
 
   private static final Pattern COMMAND = Pattern.compile("([a-zA-Z])([^a-zA-Z]*)");
   private static final Pattern SECTION =
-      Pattern.compile("<section id=car .*?</ol>\\s*</section>", Pattern.DOTALL);
+      Pattern.compile("<section id=car .*?</section>", Pattern.DOTALL);
 
   /** How many numbers a command of path data takes: SVG 2, section 9.3. */
   private static int arity(char command) {
@@ -221,8 +221,8 @@ class CarPictureTest {
     assertTrue(html.contains("<li id=f1>"));
     assertFalse(html.contains("</text>"));
     assertEquals(
-        "Harbor 35 · lets through 31% of the light, glass and film together"
-            + " · finished Tue, Dec 1, 2 PM",
+        "Harbor 35 · Light let through 31%, glass and film together, as measured · Batch B-77310"
+            + " · Warranty until December 1, 2036 · finished Tue, Dec 1, 2 PM",
         item.facts().replaceAll("[\\u00a0\\u202f]", " "));
   }
 
@@ -253,6 +253,6 @@ class CarPictureTest {
     demo.body = body;
     String html = demo.html();
     int cost = gzipped(html) - gzipped(html.replace(section(html), ""));
-    assertTrue(cost <= 1500, body + ": " + cost);
+    assertTrue(cost <= 1700, body + ": " + cost);
   }
 }

@@ -37,7 +37,7 @@ class CardNotesTest {
         "The card says Thursday, December 3, 2 PM for “Windows stay up”. It has been colder or"
             + " damper than usual: please wait until Friday, December 4, 2 PM.",
         plain(first.text()));
-    assertEquals(1, first.select("svg").size(), "told by shape too");
+    assertEquals("card", first.className(), "told by its frame too");
     assertEquals(
         String.valueOf(Demo.at("2026-12-04T14:00").getEpochSecond()),
         first.attr("data-to"),

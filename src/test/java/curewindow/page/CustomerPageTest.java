@@ -380,7 +380,7 @@ class CustomerPageTest {
       Document page = page(demo);
       int questions = page.select("#normal summary").size();
       assertTrue(questions >= 6 && questions <= 10, language + " " + questions);
-      assertEquals(5, page.select("#care summary, #care .guide").size());
+      assertEquals(6, page.select("#care summary, #care .guide").size());
     }
   }
 

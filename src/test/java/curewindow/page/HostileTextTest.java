@@ -77,7 +77,7 @@ class HostileTextTest {
 
     assertEquals(tags(expected), tags(page));
     inert(page);
-    assertTrue(page.select("h1").text().contains(Jsoup.parse(escaped(hostile)).text()));
+    assertTrue(page.select(".for").text().contains(Jsoup.parse(escaped(hostile)).text()));
 
     Demo.PAGES
         .open(demo.shop, List.of(Demo.WORDS.of("en")), new Problems())

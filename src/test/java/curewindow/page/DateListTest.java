@@ -1,0 +1,77 @@
+package curewindow.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import curewindow.cure.HoldKind;
+import curewindow.cure.Release;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class DateListTest {
+
+  private static DateList.Dates dates(Demo demo) {
+    return new DateList(new Cases(List.of(demo.view()))).dates();
+  }
+
+  private static DateList.Row row(DateList.Dates dates, String hold) {
+    return dates.rows().stream().filter(r -> r.hold().equals(hold)).findFirst().orElseThrow();
+  }
+
+  /** The last hold ends 24 days less 7 hours after the pickup; the line is linear until then. */
+  @Test
+  void theLineIsLinearFromThePickupToTheLastHold() {
+    Demo demo = Demo.tint();
+    DateList.Dates dates = dates(demo);
+    Duration whole = Duration.between(demo.pickup, Demo.at("2026-12-25T09:00"));
+    assertEquals(demo.pickup.getEpochSecond(), dates.start());
+    assertEquals(whole.toSeconds(), dates.span());
+    assertEquals(List.of("Dec 1", "Dec 13", "Dec 25"), dates.days());
+    assertEquals("100%", row(dates, "inside-glass").bar());
+    double windows = 100.0 * Duration.ofHours(70).toMinutes() / whole.toMinutes();
+    assertEquals(
+        windows, Double.parseDouble(row(dates, "windows-up").bar().replace("%", "")), 0.05);
+    assertTrue(row(dates, "windows-up").cut().isPresent(), "whole");
+  }
+
+  @Test
+  void whatIsNormalForLongerRunsOffTheLine() {
+    DateList.Row haze = row(dates(Demo.tint()), "haze");
+    assertEquals("100%", haze.bar());
+    assertEquals("100%", haze.sure());
+    assertTrue(haze.cut().isEmpty(), "drawn broken");
+  }
+
+  @Test
+  void withNoHoldTheLineEndsWithWhatIsNormal() {
+    DateList.Dates dates = dates(Demo.nothingToHold());
+    assertEquals("100%", row(dates, "haze").bar());
+    assertTrue(row(dates, "haze").cut().isPresent());
+    Demo none = Demo.nothingToHold();
+    none.releases.clear();
+    assertEquals(List.of(), dates(none).rows());
+    assertTrue(dates(none).span() > 0);
+  }
+
+  /** At the limit and by the season nothing is likely: the list says what is known. */
+  @Test
+  void nothingIsCalledLikelyWhereNothingIs() {
+    Demo demo = Demo.tint();
+    demo.releases.clear();
+    demo.safe("windows-up", HoldKind.HOLD, "2026-12-15T14:00", "2026-12-15T14:00");
+    demo.limit("windows-up", 0.6, "2027-02-20T12:00");
+    Instant spring = Demo.at("2027-06-26T09:00");
+    demo.releases.add(demo.release("haze", HoldKind.SETTLE, new Release.BySeason(spring), spring));
+    demo.safe("hand-wash", HoldKind.HOLD, "2026-12-04T15:00", "2026-12-04T10:10");
+    DateList.Dates dates = dates(demo);
+    assertEquals("fully set about February 20", row(dates, "windows-up").likelyDay().get(0).text());
+    assertEquals("about the end of June", row(dates, "haze").day().get(0).text());
+    assertEquals(List.of(), row(dates, "haze").time(), "no hour");
+    assertEquals(List.of(), row(dates, "haze").likelyDay());
+    assertEquals(List.of(), row(dates, "hand-wash").likelyDay(), "on the same day");
+    assertFalse(row(dates, "windows-up").safety().isEmpty());
+  }
+}
