@@ -89,12 +89,12 @@ final class CareCalendarTest {
     assertEquals("Windows may come down: Dark blue four-door", value(event, Property.SUMMARY));
     assertEquals(
         "You can roll the windows down.\n"
-            + "Rear defroster stays off: Saturday, December 19, 10\u202fAM\n"
-            + "Haze is normal: Monday, December 28, 8\u202fAM\n"
+            + "Rear defroster stays off: Saturday, December 19, 10 AM\n"
+            + "Haze is normal: Monday, December 28, 8 AM\n"
             + "All dates and advice for this car:"
             + " https://care.example/C/7K3MPQ9W2XHTR4VB/\n"
             + "Halyard Street Film & Glass, (503) 555-0142",
-        value(event, Property.DESCRIPTION));
+        value(event, Property.DESCRIPTION).replace('\u00a0', ' '));
     assertEquals("https://care.example/C/7K3MPQ9W2XHTR4VB/", value(event, Property.URL));
     assertEquals("TRANSPARENT", value(event, Property.TRANSP));
     assertEquals("PT15M", value(event, Property.DURATION));
