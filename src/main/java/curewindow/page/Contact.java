@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /** How to reach the shop: links, address and hours, ready for a page. */
 final class Contact {
@@ -33,12 +34,28 @@ final class Contact {
       List<String> street,
       List<Pair> hours) {}
 
+  /** Closings further away than this do not concern somebody who has just picked up a car. */
+  private static final int NEAR_DAYS = 120;
+
   private final Shop shop;
   private final Words words;
+  private final Predicate<LocalDate> concerns;
 
+  /** The shop with all its closings. */
   Contact(Shop shop, Words words) {
     this.shop = shop;
     this.words = words;
+    this.concerns = day -> true;
+  }
+
+  /**
+   * The shop with those closings that concern a job: from its last pickup on, and not far ahead.
+   */
+  Contact(JobView view) {
+    LocalDate pickup = view.timeline().pickup().atZone(view.shop().zone()).toLocalDate();
+    this.shop = view.shop();
+    this.words = view.words();
+    this.concerns = day -> !day.isBefore(pickup) && day.isBefore(pickup.plusDays(NEAR_DAYS));
   }
 
   /** The card with links that prepare a message. */
@@ -140,7 +157,7 @@ final class Contact {
   private List<Pair> hours() {
     List<Pair> pairs = new ArrayList<>();
     week().forEach(d -> pairs.add(new Pair(days(d.from(), d.to()), open(d.from()))));
-    List<LocalDate> closed = shop.closed().stream().sorted().toList();
+    List<LocalDate> closed = shop.closed().stream().filter(concerns).sorted().toList();
     if (!closed.isEmpty()) {
       String between = words.text("page.hours.between");
       String dates = String.join(between, closed.stream().map(words::date).toList());

@@ -46,7 +46,7 @@ final class CustomerPage {
    */
   CustomerView view(int questions, int texts) {
     Map<String, String> job = Map.of("id", view.job().id(), "car", view.car());
-    Contact contact = new Contact(view.shop(), words);
+    Contact contact = new Contact(view);
     List<Answers.Answer> answers = new Answers(cases).all();
     return new CustomerView(
         words.language(),
@@ -83,9 +83,13 @@ final class CustomerPage {
 
   private static String basis(JobView shown) {
     String parking = new JobFacts(shown).value("job.parking").orElse("");
+    boolean atLimit =
+        shown.timeline().releases().stream().anyMatch(r -> r.gentleUntil().isPresent());
     return shown
         .words()
-        .text("page.basis", Map.of("place", shown.place().name(), "parking", parking));
+        .text(
+            atLimit ? "page.basis-limit" : "page.basis",
+            Map.of("place", shown.place().name(), "parking", parking));
   }
 
   private List<CustomerView.Calendar> calendars() {

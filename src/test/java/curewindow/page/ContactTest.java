@@ -1,6 +1,7 @@
 package curewindow.page;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.net.URI;
 import org.junit.jupiter.api.Test;
@@ -34,5 +35,25 @@ class ContactTest {
         "mailto:hello@care.example?subject=x%20y&body=%C3%A1%0A",
         URI.create(contact.mail("x y", "á\n").orElseThrow()).toASCIIString());
     assertEquals("mailto:hello@care.example", contact.mail("", "").orElseThrow());
+  }
+
+  /** {@link Demo} is closed on December 25, 2026. */
+  @Test
+  void onlyClosingsThatAreStillToComeAreTold() {
+    Demo demo = Demo.tint();
+    assertTrue(closed(demo).contains("December 25, 2026"));
+    demo.pickup = Demo.at("2026-12-26T16:00");
+    assertEquals("", closed(demo));
+    demo.pickup = Demo.at("2026-03-26T16:00");
+    assertEquals("", closed(demo), "far ahead");
+  }
+
+  private static String closed(Demo demo) {
+    return new Contact(demo.view())
+        .card("", "").hours().stream()
+            .filter(h -> h.name().equals("Closed on"))
+            .map(Contact.Pair::text)
+            .findFirst()
+            .orElse("");
   }
 }

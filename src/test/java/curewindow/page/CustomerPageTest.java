@@ -59,7 +59,7 @@ class CustomerPageTest {
         "Keep the windows up until Friday, December 4, 2 PM",
         page.select("h1").text().replace(" ,", ","));
     assertEquals("2026-12-04T14:00:00-07:00", page.select(".answer time").attr("datetime"));
-    assertEquals("In danger, open windows.", page.select(".rel").text());
+    assertEquals("In an emergency, open the windows.", page.select(".rel").text());
   }
 
   @ParameterizedTest
@@ -98,7 +98,7 @@ class CustomerPageTest {
   void eachHoldIsOneRowWithItsDateAndHour() {
     assertEquals(
         List.of(
-            "Windows stay up until Fri, Dec 4 2 PM likely Dec 3 In danger, open windows.",
+            "Windows stay up until Fri, Dec 4 2 PM likely Dec 3 In an emergency, open the windows.",
             "No hand wash until Fri, Dec 4 3 PM likely Dec 3",
             "No automatic wash until Wed, Dec 9 11 AM likely Dec 7",
             "No pressure washer until Wed, Dec 9 11 AM likely Dec 7",
@@ -153,7 +153,7 @@ class CustomerPageTest {
         "Roll the windows slowly, and no more than you must, until about December 22.",
         plain(row.select(".done[hidden]").text()));
     assertEquals(
-        "In danger, open windows. In this weather it is only about 60% set by then."
+        "In an emergency, open the windows. In this weather it is only about 60% set by then."
             + " Roll the windows slowly, and no more than you must, until about December 22.",
         plain(page.select("[data-of=windows-up]").text()));
   }

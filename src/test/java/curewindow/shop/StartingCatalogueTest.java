@@ -32,7 +32,7 @@ class StartingCatalogueTest {
       tint machine-wash B48 48/10
       tint pressure-wash B48 48/10
       tint defroster B72+D96 72/14 defroster
-      tint inside-glass B168+D240 168/30
+      tint inside-glass B168+D240 168/30 not windshield
       tint demist B96+D240 96/30 windshield
       tint haze D336 72/180
       tint water-pockets D336 72/180
@@ -116,7 +116,9 @@ class StartingCatalogueTest {
             .filter(d -> r.rule().need().containsKey(d))
             .map(d -> letter(d) + number(r.rule().need().get(d)))
             .collect(Collectors.joining("+"));
-    String where = r.fact().map(SpotFact::id).orElse(r.spots().isEmpty() ? "" : r.spots().get(0));
+    String only = r.spots().isEmpty() ? "" : r.spots().get(0);
+    String not = r.exceptSpots().isEmpty() ? only : "not " + r.exceptSpots().get(0);
+    String where = r.fact().map(SpotFact::id).orElse(not);
     String hours = number(r.rule().floorHours()) + "/" + number(r.rule().limitHours() / 24);
     return String.join(" ", r.service(), r.rule().hold(), need, hours, where).strip();
   }
