@@ -183,7 +183,7 @@ class StartingCatalogueTest {
       CatalogueReader.FILM_FINISHES.forEach(id -> named(words, "finish." + id));
       for (String id : CATALOGUE.holds().keySet()) {
         Hold hold = CATALOGUE.holds().get(id);
-        Stream.of("label", "until", "done", "short")
+        Stream.of("label", "until", "done", "short", "event")
             .forEach(part -> named(words, "hold." + id + "." + part));
         assertTrue(words.get("hold." + id + ".until").contains("{when}"), id);
         if (hold.kind() == HoldKind.HOLD) {
