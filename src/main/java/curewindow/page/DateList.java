@@ -135,9 +135,9 @@ final class DateList {
   /** Said only where it tells more than the date does. */
   private static String likelyDay(JobView view, Release release) {
     ZoneId zone = view.timeline().zone();
-    return new When(view)
-        .fullBy(release)
-        .map(day -> view.words().text("page.full", Map.of("day", day)))
+    return release
+        .gentleUntil()
+        .map(at -> view.words().text("page.full", Map.of("day", view.words().monthDay(at, zone))))
         .or(
             () ->
                 Optional.of(view.words().monthDay(likely(release), zone))
