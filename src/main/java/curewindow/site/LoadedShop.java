@@ -27,6 +27,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -176,18 +177,18 @@ public final class LoadedShop {
   }
 
   /**
-   * What has to be mended for one of the jobs that had to be left out.
+   * What has to be mended for some of the jobs that had to be left out.
    *
-   * @param name its name among {@link #brokenJobs}
-   * @return the errors of the job and of what jobs share, without those of other jobs; by file and
+   * @param names their names among {@link #brokenJobs}
+   * @return the errors of the jobs and of what jobs share, without those of other jobs; by file and
    *     line
    */
-  public List<Problem> errorsOf(String name) {
+  public List<Problem> errorsOf(Collection<String> names) {
     List<BrokenJob> broken = read.brokenJobs();
     return errors().stream()
         .filter(
             p ->
-                broken.stream().anyMatch(job -> job.name().equals(name) && job.has(p))
+                broken.stream().anyMatch(job -> names.contains(job.name()) && job.has(p))
                     || broken.stream().noneMatch(job -> job.has(p)))
         .toList();
   }
