@@ -176,6 +176,12 @@ public final class LoadedShop {
     return read.brokenJobs().stream().map(BrokenJob::name).toList();
   }
 
+  /** The jobs without those of some ids: the broken ones, and those that brought out a fault. */
+  List<String> leftOut(Set<String> made) {
+    Stream<String> failed = read.jobs().stream().map(Job::id).filter(id -> !made.contains(id));
+    return Stream.concat(brokenJobs().stream(), failed).sorted().toList();
+  }
+
   /**
    * What has to be mended for some of the jobs that had to be left out.
    *

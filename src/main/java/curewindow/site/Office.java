@@ -18,6 +18,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -125,7 +126,8 @@ public final class Office {
 
   private Map<String, byte[]> papers(
       OfficePaper paper, OfficeJobs some, LocalDate day, Problems problems) {
-    OfficeDay gathered = OfficeDay.of(some, day, calls(some, day, problems));
+    Set<String> told = some.views().stream().map(v -> v.job().id()).collect(Collectors.toSet());
+    OfficeDay gathered = OfficeDay.of(some, day, calls(some, day, problems), shop.leftOut(told));
     Optional<byte[]> html =
         paper.html(some, gathered, problems).map(text -> text.getBytes(StandardCharsets.UTF_8));
     Optional<byte[]> pdf = html.isEmpty() ? html : paper.pdf(some, gathered, problems);

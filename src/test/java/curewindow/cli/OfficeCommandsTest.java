@@ -218,6 +218,17 @@ final class OfficeCommandsTest {
   }
 
   @Test
+  void aBrokenJobIsNamedOnThePaper() throws IOException {
+    keepFewJobs();
+    Path job = shop.resolve("jobs/Q-3102.yaml");
+    Files.writeString(job, Files.readString(job).replace("pickup:", "pick-up:"));
+    Path out = temp.resolve("out");
+    assertEquals(Exit.PROBLEMS, run("press", "--shop", shop, "--out", out), said);
+    String paper = Files.readString(out.resolve("office/today.html"));
+    contains(paper, ">Not on this paper until mended: Q-3102. The command check tells why.<");
+  }
+
+  @Test
   void aMistakeInTheTemplateIsToldAndNothingIsWritten() throws IOException {
     Path template = shop.resolve("site-templates/office-day.html");
     Files.createDirectories(template.getParent());
