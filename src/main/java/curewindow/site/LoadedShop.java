@@ -11,7 +11,6 @@ import curewindow.page.JobView;
 import curewindow.page.Printed;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
-import curewindow.problem.Severity;
 import curewindow.shop.BrokenJob;
 import curewindow.shop.CureCases;
 import curewindow.shop.Job;
@@ -205,7 +204,7 @@ public final class LoadedShop {
    * @return the problems that are more than notices, by file and line
    */
   public List<Problem> errors() {
-    return problems().stream().filter(p -> p.severity() == Severity.ERROR).toList();
+    return problems().stream().filter(Problem::isError).toList();
   }
 
   /**

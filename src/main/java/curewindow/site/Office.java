@@ -8,7 +8,6 @@ import curewindow.page.JobView;
 import curewindow.problem.Faults;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
-import curewindow.problem.Severity;
 import curewindow.shop.Shop;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -112,7 +111,7 @@ public final class Office {
   }
 
   private static boolean stopsNoPaper(Problem problem) {
-    return problem.severity() != Severity.ERROR || Faults.isFault(problem);
+    return !problem.isError() || Faults.isFault(problem);
   }
 
   /** The papers of a day by their names, without those whose template has a mistake. */
