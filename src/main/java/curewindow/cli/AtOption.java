@@ -20,7 +20,7 @@ final class AtOption {
       names = "--at",
       paramLabel = "TIME",
       description =
-          "calls and cars to hand over as of this day or time, such as 2026-11-25 or"
+          "whom to call and what to do before a pickup as of this day or time, such as 2026-11-25 or"
               + " 2026-11-25T14:30 by the shop's clock; now if left out")
   private String at;
 

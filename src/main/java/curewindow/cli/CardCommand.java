@@ -1,8 +1,8 @@
 package curewindow.cli;
 
 import curewindow.problem.Faults;
+import curewindow.problem.Problem;
 import curewindow.problem.Problems;
-import curewindow.problem.Severity;
 import curewindow.shop.Handout;
 import curewindow.shop.HandoutChoice;
 import curewindow.shop.Job;
@@ -106,9 +106,7 @@ final class CardCommand implements Callable<Integer> {
     if (result.printed() > 0) {
       out.println(file + ": " + told(result.printed(), choice));
     }
-    return result.problems().stream().anyMatch(p -> p.severity() == Severity.ERROR)
-        ? Exit.PROBLEMS
-        : Exit.OK;
+    return result.problems().stream().anyMatch(Problem::isError) ? Exit.PROBLEMS : Exit.OK;
   }
 
   private static String told(int jobs, HandoutChoice choice) {

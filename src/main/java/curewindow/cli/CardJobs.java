@@ -51,16 +51,11 @@ final class CardJobs {
 
   /** The jobs that can be used, or empty where there is none; those that cannot are told. */
   Optional<List<Job>> of(LoadedShop loaded, PrintWriter err) {
-    List<Job> jobs = new ArrayList<>();
-    for (String id : ids) {
-      Optional<Job> job = JobLookup.find(loaded, id, err);
-      job.ifPresent(jobs::add);
-      whole &= job.isPresent();
-    }
-    if (pickup != null && loaded.shop().isEmpty()) {
-      JobLookup.find(loaded, "", err); // Says that shop.yaml comes first.
+    if (!JobLookup.sayIfShopIsBroken(loaded, err)) {
       return Optional.empty();
     }
+    List<Job> jobs = new ArrayList<>(JobLookup.find(loaded, ids, err));
+    whole &= jobs.size() == ids.size();
     if (pickup != null) {
       whole &= JobLookup.sayLeftOut(loaded, err);
     }

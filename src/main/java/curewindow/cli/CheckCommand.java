@@ -2,7 +2,6 @@ package curewindow.cli;
 
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
-import curewindow.problem.Severity;
 import curewindow.shop.Shop;
 import curewindow.site.DueCalls;
 import curewindow.site.LoadedShop;
@@ -40,16 +39,16 @@ final class CheckCommand implements Callable<Integer> {
     LoadedShop loaded = shop.load();
     Instant time = at.time(loaded.shop().map(Shop::zone).orElse(ZoneOffset.UTC));
     List<Problem> problems = problems(loaded, time);
-    long errors = count(problems, Severity.ERROR);
-    long notices = count(problems, Severity.NOTICE);
-    ProblemLines.print(
-        problems.stream().filter(p -> notes || p.severity() == Severity.ERROR).toList(), out);
+    List<Problem> errors = problems.stream().filter(Problem::isError).toList();
+    int notices = problems.size() - errors.size();
+    ProblemLines.print(notes ? problems : errors, out);
     String hint = notices > 0 && !notes ? " (--notes prints them)" : "";
     out.printf(
-        "%d to mend; good jobs: %d; notes: %d%s%n", errors, loaded.jobs().size(), notices, hint);
+        "%d to mend; good jobs: %d; notes: %d%s%n",
+        errors.size(), loaded.jobs().size(), notices, hint);
     loaded.languages().forEach(l -> out.println("Language " + l.line()));
     sayCalls(loaded, time, out);
-    return errors > 0 ? Exit.PROBLEMS : Exit.OK;
+    return errors.isEmpty() ? Exit.OK : Exit.PROBLEMS;
   }
 
   private static void sayCalls(LoadedShop loaded, Instant time, PrintWriter out) {
@@ -69,9 +68,5 @@ final class CheckCommand implements Callable<Integer> {
             ? Stream.concat(Press.rehearse(loaded).stream(), PickupNotes.of(loaded, time).stream())
             : Stream.of();
     return Stream.concat(loaded.problems().stream(), more).distinct().sorted().toList();
-  }
-
-  private static long count(List<Problem> problems, Severity severity) {
-    return problems.stream().map(Problem::severity).filter(s -> s == severity).count();
   }
 }

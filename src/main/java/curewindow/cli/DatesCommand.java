@@ -10,7 +10,6 @@ import curewindow.why.TrialRead;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -90,20 +89,18 @@ final class DatesCommand implements Callable<Integer> {
   /** The good ones among the jobs asked for; why the others are not is said. */
   private List<Job> jobs(LoadedShop loaded, PrintWriter err) {
     if (!ids.isEmpty()) {
-      return new LinkedHashSet<>(ids)
-          .stream().flatMap(id -> JobLookup.find(loaded, id, err).stream()).toList();
+      return JobLookup.find(loaded, ids.stream().distinct().toList(), err);
     }
-    if (loaded.shop().isEmpty()) {
-      JobLookup.find(loaded, "", err); // Says that shop.yaml comes first.
-    } else {
-      JobLookup.sayLeftOut(loaded, err);
+    if (!JobLookup.sayIfShopIsBroken(loaded, err)) {
+      return List.of();
     }
-    return loaded.shop().isEmpty() ? List.of() : loaded.jobs();
+    JobLookup.sayLeftOut(loaded, err);
+    return loaded.jobs();
   }
 
   private boolean isWhole(LoadedShop loaded, List<Job> jobs) {
     return ids.isEmpty()
         ? loaded.shop().isPresent() && loaded.brokenJobs().isEmpty()
-        : jobs.size() == new LinkedHashSet<>(ids).size();
+        : jobs.size() == ids.stream().distinct().count();
   }
 }

@@ -126,6 +126,6 @@ final class DueCommand implements Callable<Integer> {
       spec.commandLine().getOut().println(file + ": the day of " + office.day(time));
     }
     boolean whole = JobLookup.sayLeftOut(loaded, spec.commandLine().getErr());
-    return problems.all().isEmpty() && whole ? Exit.OK : Exit.PROBLEMS;
+    return problems.hasErrors() || !whole ? Exit.PROBLEMS : Exit.OK;
   }
 }

@@ -5,36 +5,63 @@ import curewindow.problem.Problem;
 import curewindow.shop.Job;
 import curewindow.site.LoadedShop;
 import java.io.PrintWriter;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
-/** Finds the job that a command names, or says why it cannot be used. */
+/** Finds the jobs that a command names, or says why they cannot be used. */
 final class JobLookup {
 
   private JobLookup() {}
 
   static Optional<Job> find(LoadedShop loaded, String id, PrintWriter err) {
-    Optional<Job> job = loaded.shop().isPresent() ? loaded.job(id) : Optional.empty();
-    if (job.isPresent()) {
-      return job;
+    return find(loaded, List.of(id), err).stream().findFirst();
+  }
+
+  /** The good ones among some jobs; what is wrong with the others is said once. */
+  static List<Job> find(LoadedShop loaded, List<String> ids, PrintWriter err) {
+    if (!sayIfShopIsBroken(loaded, err)) {
+      return List.of();
     }
+    Set<String> wrong = new LinkedHashSet<>(ids);
+    wrong.removeIf(id -> loaded.job(id).isPresent());
+    List<String> broken = wrong.stream().filter(loaded.brokenJobs()::contains).toList();
+    wrong.stream().filter(id -> !broken.contains(id)).forEach(id -> sayUnknown(loaded, id, err));
+    if (!broken.isEmpty()) {
+      sayBroken(loaded, broken, err);
+    }
+    return ids.stream().flatMap(id -> loaded.job(id).stream()).toList();
+  }
+
+  /** Says that shop.yaml comes first where it does; whether it is right. */
+  static boolean sayIfShopIsBroken(LoadedShop loaded, PrintWriter err) {
     if (loaded.shop().isEmpty()) {
       err.println("shop.yaml has to be mended first:");
       ProblemLines.print(loaded.errors(), err);
-    } else if (loaded.brokenJobs().contains(id)) {
-      List<Problem> errors = loaded.errorsOf(id);
-      err.println("Job " + id + " has to be mended first:");
-      ProblemLines.print(errors, err);
-      int others = loaded.errors().size() - errors.size();
-      if (others > 0) {
-        err.println(others + " more to mend in other jobs: check tells them");
-      }
-    } else {
-      List<String> known = loaded.jobs().stream().map(Job::id).toList();
-      String nearest = Nearest.to(id, known).map(n -> "; did you mean " + n + "?").orElse("");
-      err.println("There is no job " + id + nearest);
     }
-    return Optional.empty();
+    return loaded.shop().isPresent();
+  }
+
+  private static void sayUnknown(LoadedShop loaded, String id, PrintWriter err) {
+    List<String> known = loaded.jobs().stream().map(Job::id).toList();
+    String nearest = Nearest.to(id, known).map(n -> "; did you mean " + n + "?").orElse("");
+    err.println("There is no job " + id + nearest);
+  }
+
+  private static void sayBroken(LoadedShop loaded, List<String> broken, PrintWriter err) {
+    List<Problem> errors = loaded.errorsOf(broken);
+    boolean one = broken.size() == 1;
+    err.println(
+        (one ? "Job " : "Jobs ")
+            + String.join(", ", broken)
+            + (one ? " has" : " have")
+            + " to be mended first:");
+    ProblemLines.print(errors, err);
+    int others = loaded.errors().size() - errors.size();
+    if (others > 0) {
+      err.println(others + " more to mend in other jobs: check tells them");
+    }
   }
 
   /** Says which jobs had to be left out, and why; whether there is none. */

@@ -4,7 +4,6 @@ import curewindow.climate.Place;
 import curewindow.climate.Places;
 import curewindow.problem.Nearest;
 import curewindow.problem.Problem;
-import curewindow.problem.Severity;
 import curewindow.shop.ShopFiles;
 import curewindow.shop.ShopFolder;
 import curewindow.shop.ShopRead;
@@ -131,7 +130,7 @@ final class PlacesCommand implements Callable<Integer> {
 
   private static boolean stopsAPlace(Problem problem) {
     String file = problem.file().toLowerCase(Locale.ROOT);
-    return problem.severity() == Severity.ERROR
+    return problem.isError()
         && (file.startsWith("content/places/") || file.endsWith(".epw") || file.endsWith(".zip"));
   }
 

@@ -2,7 +2,6 @@ package curewindow.cli;
 
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
-import curewindow.problem.Severity;
 import curewindow.site.DueCalls;
 import curewindow.site.LoadedShop;
 import curewindow.site.PickupNotes;
@@ -88,7 +87,7 @@ final class PressCommand implements Callable<Integer> {
     sayBeforePickup(loaded, out);
     List<Problem> errors =
         Stream.concat(loaded.problems().stream(), report.problems().stream())
-            .filter(p -> p.severity() == Severity.ERROR)
+            .filter(Problem::isError)
             .distinct()
             .toList();
     if (!errors.isEmpty()) {

@@ -1,7 +1,6 @@
 package curewindow.cli;
 
 import curewindow.problem.Problem;
-import curewindow.problem.Severity;
 import java.io.PrintWriter;
 import java.util.List;
 
@@ -12,7 +11,7 @@ final class ProblemLines {
 
   static void print(List<Problem> problems, PrintWriter out) {
     for (Problem problem : problems) {
-      String kind = problem.severity() == Severity.NOTICE ? "note: " : "";
+      String kind = problem.isError() ? "" : "note: ";
       out.println(kind + problem.oneLine());
     }
   }

@@ -7,6 +7,7 @@ import curewindow.site.WhyOf;
 import curewindow.why.Look;
 import curewindow.why.Trial;
 import curewindow.why.TrialRead;
+import curewindow.why.Why;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.List;
@@ -28,6 +29,7 @@ final class WhyCommand implements Callable<Integer> {
 
   @Mixin private ShopOption shop;
   @Mixin private TrialOptions trial;
+  @Mixin private AtOption at;
   @Spec private CommandSpec spec;
 
   @Parameters(paramLabel = "JOB", description = "the job's id")
@@ -70,7 +72,8 @@ final class WhyCommand implements Callable<Integer> {
   private int explain(LoadedShop loaded, Job job, Trial tried) {
     Look look = new Look(holds, all, plain);
     PrintWriter out = spec.commandLine().getOut();
-    out.print(json ? WhyOf.json(loaded, job, tried, look) : WhyOf.text(loaded, job, tried, look));
+    Why why = WhyOf.of(loaded, job, tried, at.time(loaded.shop().orElseThrow().zone()));
+    out.print(json ? why.json(look) : why.text(look));
     out.flush();
     return Exit.OK;
   }

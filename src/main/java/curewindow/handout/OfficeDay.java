@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param visits who is asked to come in within seven days, or was within the last 30
  * @param calls whom to call, as a printed date has become too early
  * @param callers who may call, and what they will ask
+ * @param leftOut ids, or files, of the jobs that are not among these because they have problems
  */
 public record OfficeDay(
     LocalDate day,
@@ -24,7 +25,8 @@ public record OfficeDay(
     List<Pickup> pickups,
     OfficeVisits visits,
     List<Call> calls,
-    OfficeCallers callers) {
+    OfficeCallers callers,
+    List<String> leftOut) {
 
   /** Copies the lists and refuses missing parts. */
   public OfficeDay {
@@ -34,6 +36,7 @@ public record OfficeDay(
     Objects.requireNonNull(callers, "callers");
     pickups = List.copyOf(pickups);
     calls = List.copyOf(calls);
+    leftOut = List.copyOf(leftOut);
   }
 
   /**
@@ -42,9 +45,11 @@ public record OfficeDay(
    * @param jobs the jobs of the shop
    * @param day the day by the shop's clock
    * @param calls whom to call
+   * @param leftOut ids, or files, of the jobs of the shop that have problems
    * @return the day
    */
-  public static OfficeDay of(OfficeJobs jobs, LocalDate day, List<Call> calls) {
+  public static OfficeDay of(
+      OfficeJobs jobs, LocalDate day, List<Call> calls, List<String> leftOut) {
     Optional<LocalDate> counter = new OpenDays(jobs.shop()).firstOpen(day);
     LocalDate last = counter.orElse(day);
     return new OfficeDay(
@@ -53,7 +58,8 @@ public record OfficeDay(
         OfficePickups.of(jobs, day, last),
         OfficeVisits.of(jobs, day),
         calls,
-        OfficeCallers.of(jobs, last, OfficeCallers.Most.ON_PAPER));
+        OfficeCallers.of(jobs, last, OfficeCallers.Most.ON_PAPER),
+        leftOut);
   }
 
   /**

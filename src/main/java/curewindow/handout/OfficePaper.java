@@ -77,7 +77,11 @@ public final class OfficePaper {
     Map<String, Object> values = OfficeValues.of(jobs, day, true);
     Optional<Document> filled =
         paper.fill(values, pageRule(paper(jobs.shop(), jobs.words())), problems);
-    filled.map(OfficeSigns::keepPrintable).ifPresent(l -> tellLacking(l, jobs, problems));
+    // The names of jobs with problems are told with those.
+    filled
+        .map(OfficeSigns::keepPrintable)
+        .map(lacking -> without(lacking, String.join("", day.leftOut())))
+        .ifPresent(lacking -> tellLacking(lacking, jobs, problems));
     Instant made = jobs.start(day.day());
     String title = jobs.words().text("office.title") + ", " + jobs.shop().name();
     PaperPress.Label label = new PaperPress.Label(title, jobs.words().language(), made, false);

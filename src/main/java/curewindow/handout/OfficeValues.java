@@ -18,6 +18,9 @@ final class OfficeValues {
   /** What is drawn and has no text. */
   private static final Set<String> EMPTY = Set.of("box", "rule");
 
+  /** How many of the jobs that are left out are named. */
+  private static final int NAMED = 6;
+
   private final OfficeJobs jobs;
   private final OfficeDay day;
   private final Words words;
@@ -50,6 +53,7 @@ final class OfficeValues {
     page.put("number", words.number(told.getDayOfMonth(), 0));
     page.put("date", words.date(told));
     page.put("closed", closed());
+    page.put("without", without());
     page.put("foot", joined(jobs.shop().name(), words.date(told), text("private")));
     page.put("sections", List.of(pickups(), visits(), calls(), callers()));
     return Map.of("page", page);
@@ -64,6 +68,16 @@ final class OfficeValues {
         .map(open -> words.day(jobs.start(open), jobs.shop().zone()))
         .map(open -> words.text("office.closed", Map.of("day", asked, "open", open)))
         .orElseGet(() -> words.text("office.closed-long", Map.of("day", asked)));
+  }
+
+  private String without() {
+    List<String> all = day.leftOut();
+    List<String> named = all.subList(0, Math.min(NAMED, all.size()));
+    return all.isEmpty()
+        ? ""
+        : words.text(
+            "office.without",
+            Map.of("jobs", String.join(", ", named), "n", all.size() - named.size()));
   }
 
   private Map<String, Object> pickups() {

@@ -20,7 +20,7 @@ import java.util.Optional;
  * @param shop the shop
  * @param catalogue the catalogue
  * @param place the place where the car stands
- * @param timeline the dates; those given are brought into agreement with each other
+ * @param timeline the dates as they are told, in agreement with each other
  * @param visit the day on which the shop would like to see the car
  * @param words the words of the job's language; dates that are far from the pickup get their year
  * @param address the public address of the job's page, ending in a slash
@@ -55,19 +55,17 @@ public record JobView(
     Objects.requireNonNull(token, "token");
     Objects.requireNonNull(parkings, "parkings");
     Objects.requireNonNull(printed, "printed");
-    Timeline seen = Seen.over(job, shop, catalogue, place, timeline);
-    timeline = HoldOrder.of(seen, catalogue.holds());
     words = words.around(timeline.pickup());
   }
 
   /**
-   * A job of which no card was made yet.
+   * A job of which no card was made yet. Its dates are brought into agreement with each other.
    *
    * @param job the job
    * @param shop the shop
    * @param catalogue the catalogue
    * @param place the place where the car stands
-   * @param timeline the computed dates
+   * @param timeline the dates as computed
    * @param visit the day on which the shop would like to see the car
    * @param words the words of the job's language
    * @param address the public address of the job's page, ending in a slash
@@ -88,13 +86,29 @@ public record JobView(
         shop,
         catalogue,
         place,
-        timeline,
+        told(job, shop, catalogue, place, timeline),
         visit,
         words,
         address,
         token,
         Printed.NOTHING,
         Parkings.NONE);
+  }
+
+  private static Timeline told(
+      Job job, Shop shop, Catalogue catalogue, Place place, Timeline computed) {
+    Timeline seen = Seen.over(job, shop, catalogue, place, computed);
+    return HoldOrder.of(seen, catalogue.holds());
+  }
+
+  /**
+   * Other dates of this job as they are told: with what was seen, and in agreement with each other.
+   *
+   * @param computed the dates as computed
+   * @return the dates
+   */
+  public Timeline told(Timeline computed) {
+    return told(job, shop, catalogue, place, computed);
   }
 
   /**
@@ -118,13 +132,8 @@ public record JobView(
         job, shop, catalogue, place, timeline, visit, words, address, token, told, parkings);
   }
 
-  /**
-   * The same job with other computed dates.
-   *
-   * @param dates the dates
-   * @return the view
-   */
-  public JobView withTimeline(Timeline dates) {
+  /** The same job with other dates, as they are told. */
+  JobView withTimeline(Timeline dates) {
     return new JobView(
         job, shop, catalogue, place, dates, visit, words, address, token, printed, parkings);
   }

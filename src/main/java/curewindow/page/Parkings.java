@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -96,10 +95,9 @@ public record Parkings(List<Case> cases, int index) {
   public static Parkings of(JobView noted, Map<ParkingPlan, Timeline> dates) {
     Map<List<End>, Case> cases = new LinkedHashMap<>();
     add(cases, "", noted.job().parking(), noted.timeline());
-    Function<ParkingPlan, Timeline> told = p -> noted.withTimeline(dates.get(p)).timeline();
     others(noted).stream()
         .filter(dates::containsKey)
-        .forEach(plan -> add(cases, name(plan), plan, told.apply(plan)));
+        .forEach(plan -> add(cases, name(plan), plan, noted.told(dates.get(plan))));
     return cases.size() < 2 ? NONE : new Parkings(List.copyOf(cases.values()), 0);
   }
 

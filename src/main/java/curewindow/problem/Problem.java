@@ -84,6 +84,15 @@ public record Problem(
   }
 
   /**
+   * Whether something has to be mended.
+   *
+   * @return true where it is an error, false where it is a notice
+   */
+  public boolean isError() {
+    return severity == Severity.ERROR;
+  }
+
+  /**
    * The problem on one line, as {@code check} prints it: {@code file:line:column what is wrong what
    * to do}.
    *

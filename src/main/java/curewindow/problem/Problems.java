@@ -53,6 +53,6 @@ public final class Problems {
    * @return the count, 0 or more
    */
   public int errorCount() {
-    return (int) found.stream().filter(p -> p.severity() == Severity.ERROR).count();
+    return (int) found.stream().filter(Problem::isError).count();
   }
 }

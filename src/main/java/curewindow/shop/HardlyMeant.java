@@ -159,12 +159,17 @@ final class HardlyMeant {
   }
 
   private void night(Placed placed) {
-    LocalTime time = placed.item().finished().atZone(zone).toLocalTime();
+    night(placed.item().finished(), zone, placed.fields().where("finished"), source);
+  }
+
+  /** Notes work that was finished at night, by the clocks of a zone. */
+  static void night(Instant finished, ZoneId zone, Where where, Source source) {
+    LocalTime time = finished.atZone(zone).toLocalTime();
     if (!time.isBefore(NIGHT) || time.isBefore(MORNING)) {
       LocalTime day = time.plusHours(12);
       source.notice(
           "finished-at-night",
-          placed.fields().where("finished"),
+          where,
           "the work was finished at night, at " + time,
           "check the hour; " + hour12(day) + " is " + day);
     }

@@ -62,6 +62,16 @@ public record Job(
   }
 
   /**
+   * Whether the car has left the shop for the last time.
+   *
+   * @param now the time
+   * @return true where the last pickup is before it
+   */
+  public boolean hasLeft(Instant now) {
+    return pickup().isBefore(now);
+  }
+
+  /**
    * When the car leaves after some work.
    *
    * @param item one of the job's items

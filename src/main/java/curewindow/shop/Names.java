@@ -46,6 +46,13 @@ record Names(String what, Collection<String> known, Broken broken) {
     return new Names(what, all, broken);
   }
 
+  /** The same, where it is told of each use that it is of a name with problems. */
+  Names told() {
+    Broken untold = new Broken(broken.file());
+    broken.names().forEach(untold::add);
+    return new Names(what, known, untold);
+  }
+
   /** The name, or empty after telling that it is unknown, unless it has an error that is told. */
   Optional<String> check(Leaf leaf, Source source) {
     String name = leaf.text().strip();

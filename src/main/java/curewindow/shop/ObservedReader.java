@@ -8,8 +8,6 @@ import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Where;
 import curewindow.shop.Node.Leaf;
-import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -77,12 +75,6 @@ final class ObservedReader {
     if (files.has(FILE)) {
       files.text(FILE, problems).ifPresent(reader::rows);
       reader.early(problems);
-    } else if (Files.exists(files.root().resolve(FILE), LinkOption.NOFOLLOW_LINKS)) {
-      reader.source.error(
-          "no-file",
-          Where.file(FILE),
-          FILE + " is there but is no file that can be read",
-          "put the measured weather into a file of that name, or take it away");
     }
     Map<String, ObservedHours> read = new TreeMap<>();
     reader.hours.forEach((place, list) -> read.put(place, new ObservedHours(list)));

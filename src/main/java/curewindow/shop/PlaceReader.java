@@ -12,6 +12,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** Reads a place of the shop's own. */
@@ -41,10 +42,16 @@ final class PlaceReader {
     this.problems = problems;
   }
 
-  /** The place of a file, whose name without its ending is the place's id. */
-  Optional<Place> read(String file) {
+  /**
+   * Reads the place of a file, whose name without its ending is the place's id.
+   *
+   * @param file the file
+   * @param into the places by id; a good one is put there, else none is left of that id
+   * @param broken gets its id where it has an error
+   */
+  void read(String file, Map<String, Place> into, Broken broken) {
     Source source = new Source(file, problems);
-    String id = id(file);
+    String id = file.substring(file.lastIndexOf('/') + 1, file.length() - ".yaml".length());
     if (!Values.isName(id)) {
       source.error(
           "bad-id",
@@ -57,12 +64,14 @@ final class PlaceReader {
             .flatMap(t -> YamlTree.read(t, source))
             .flatMap(n -> Fields.of(n, keys(n), source));
     Optional<Place> place = fields.flatMap(f -> place(id, f));
-    return source.errors() == 0 ? place : Optional.empty();
-  }
-
-  /** The id of the place of a file. */
-  static String id(String file) {
-    return file.substring(file.lastIndexOf('/') + 1, file.length() - ".yaml".length());
+    place
+        .filter(p -> source.errors() == 0)
+        .ifPresentOrElse(
+            p -> into.put(id, p),
+            () -> {
+              into.remove(id);
+              broken.add(id, source.firstAfter(0));
+            });
   }
 
   private static Keys keys(Node node) {

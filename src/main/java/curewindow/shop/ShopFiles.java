@@ -10,6 +10,7 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -75,7 +76,9 @@ public final class ShopFiles {
   }
 
   /**
-   * The names of all files of a folder, in the shop folder or with the program.
+   * The names of all files of a folder, in the shop folder or with the program. What has such a
+   * name but is no file is among them, so that {@link #text} tells it; unless it is hidden, as what
+   * editors keep beside open files.
    *
    * @param folder relative to the shop folder, with forward slashes
    * @param ending how the names end, such as {@code .yaml}
@@ -86,7 +89,9 @@ public final class ShopFiles {
     Path dir = root.resolve(folder);
     if (shopToo && Files.isDirectory(dir)) {
       try (Stream<Path> files = Files.list(dir)) {
-        files.filter(Files::isRegularFile).forEach(f -> names.add(folder + "/" + f.getFileName()));
+        files
+            .filter(f -> Files.isRegularFile(f) || !f.getFileName().toString().startsWith("."))
+            .forEach(f -> names.add(folder + "/" + f.getFileName()));
       } catch (IOException e) {
         throw new UncheckedIOException(e);
       }
@@ -117,7 +122,7 @@ public final class ShopFiles {
    * The text of a file.
    *
    * @param file relative to the shop folder, with forward slashes
-   * @param problems where it is said that the file is missing, too large or not UTF-8
+   * @param problems where it is said that the file is missing, none, too large or not UTF-8
    * @return the text, without a byte order mark, or empty where there is a problem
    */
   public Optional<String> text(String file, Problems problems) {
@@ -131,6 +136,10 @@ public final class ShopFiles {
           return Optional.empty();
         }
         return decode(file, bundled.get(), problems);
+      }
+      if (!Files.isRegularFile(own)) {
+        problems.add(noFile(file, own));
+        return Optional.empty();
       }
       long size = Files.size(own);
       if (size > MAX_BYTES) {
@@ -197,10 +206,21 @@ public final class ShopFiles {
    * Whether the shop folder itself has a file, in place of the program's or beside its files.
    *
    * @param file relative to the shop folder, with forward slashes
-   * @return true where it has
+   * @return true where something has that name, be it no file
    */
   public boolean isOwn(String file) {
-    return shopToo && Files.isRegularFile(root.resolve(file));
+    return shopToo && Files.exists(root.resolve(file), LinkOption.NOFOLLOW_LINKS);
+  }
+
+  private static Problem noFile(String file, Path own) {
+    String what =
+        Files.isDirectory(own)
+            ? "this is a folder, not a file"
+            : Files.isSymbolicLink(own)
+                ? "this is a link that leads to no file"
+                : "this is no file that can be read";
+    return Problem.error(
+        "no-file", Where.file(file), what, "put a file of this name in its place, or take it away");
   }
 
   private static Optional<String> decode(String file, byte[] bytes, Problems problems) {

@@ -65,7 +65,7 @@ public final class ShopFolder {
     Names placeNames = new Names(Names.PLACE, places.keySet(), brokenPlaces);
     Source source = new Source(ShopReader.FILE, problems);
     ShopReader.Read shop =
-        new ShopReader(source, Names.of("language", languages), placeNames)
+        new ShopReader(source, Names.of("language", languages), placeNames.told())
             .read(files.text(ShopReader.FILE, problems).flatMap(t -> YamlTree.read(t, source)));
     CatalogueReader catalogueReader = new CatalogueReader(files, problems);
     Catalogue catalogue = catalogueReader.read();
@@ -101,8 +101,7 @@ public final class ShopFolder {
     Map<String, Place> places = new TreeMap<>(Places.builtIn());
     PlaceReader reader = new PlaceReader(files, problems);
     for (String file : files.list("content/places", ".yaml")) {
-      String id = PlaceReader.id(file);
-      reader.read(file).ifPresentOrElse(p -> places.put(id, p), () -> broken.add(id));
+      reader.read(file, places, broken);
     }
     return Collections.unmodifiableMap(places);
   }

@@ -204,6 +204,7 @@ final class VisitsReader {
           "check what, and the time of finished");
       return false;
     }
+    HardlyMeant.night(stay.in(), zone, line.cells().get("finished").where(), source);
     refits.computeIfAbsent(job.id(), id -> new ArrayList<>()).add(refit);
     return true;
   }

@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
@@ -54,7 +55,7 @@ record LedgerCsv(String file, String code, String name, List<String> header, Str
    */
   boolean read(Path shop, Problems problems, Row rows) {
     int before = problems.errorCount();
-    if (Files.exists(shop.resolve(file))) {
+    if (Files.exists(shop.resolve(file), LinkOption.NOFOLLOW_LINKS)) {
       read(shop.resolve(file), rows, problems);
     }
     return problems.errorCount() == before;

@@ -11,7 +11,6 @@ import curewindow.page.JobView;
 import curewindow.page.Printed;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
-import curewindow.problem.Severity;
 import curewindow.shop.BrokenJob;
 import curewindow.shop.CureCases;
 import curewindow.shop.Job;
@@ -27,6 +26,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -175,19 +175,25 @@ public final class LoadedShop {
     return read.brokenJobs().stream().map(BrokenJob::name).toList();
   }
 
+  /** The jobs without those of some ids: the broken ones, and those that brought out a fault. */
+  List<String> leftOut(Set<String> made) {
+    Stream<String> failed = read.jobs().stream().map(Job::id).filter(id -> !made.contains(id));
+    return Stream.concat(brokenJobs().stream(), failed).sorted().toList();
+  }
+
   /**
-   * What has to be mended for one of the jobs that had to be left out.
+   * What has to be mended for some of the jobs that had to be left out.
    *
-   * @param name its name among {@link #brokenJobs}
-   * @return the errors of the job and of what jobs share, without those of other jobs; by file and
+   * @param names their names among {@link #brokenJobs}
+   * @return the errors of the jobs and of what jobs share, without those of other jobs; by file and
    *     line
    */
-  public List<Problem> errorsOf(String name) {
+  public List<Problem> errorsOf(Collection<String> names) {
     List<BrokenJob> broken = read.brokenJobs();
     return errors().stream()
         .filter(
             p ->
-                broken.stream().anyMatch(job -> job.name().equals(name) && job.has(p))
+                broken.stream().anyMatch(job -> names.contains(job.name()) && job.has(p))
                     || broken.stream().noneMatch(job -> job.has(p)))
         .toList();
   }
@@ -198,7 +204,7 @@ public final class LoadedShop {
    * @return the problems that are more than notices, by file and line
    */
   public List<Problem> errors() {
-    return problems().stream().filter(p -> p.severity() == Severity.ERROR).toList();
+    return problems().stream().filter(Problem::isError).toList();
   }
 
   /**

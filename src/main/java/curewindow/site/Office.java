@@ -8,7 +8,6 @@ import curewindow.page.JobView;
 import curewindow.problem.Faults;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
-import curewindow.problem.Severity;
 import curewindow.shop.Shop;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -18,6 +17,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -111,7 +111,7 @@ public final class Office {
   }
 
   private static boolean stopsNoPaper(Problem problem) {
-    return problem.severity() != Severity.ERROR || Faults.isFault(problem);
+    return !problem.isError() || Faults.isFault(problem);
   }
 
   /** The papers of a day by their names, without those whose template has a mistake. */
@@ -125,7 +125,8 @@ public final class Office {
 
   private Map<String, byte[]> papers(
       OfficePaper paper, OfficeJobs some, LocalDate day, Problems problems) {
-    OfficeDay gathered = OfficeDay.of(some, day, calls(some, day, problems));
+    Set<String> told = some.views().stream().map(v -> v.job().id()).collect(Collectors.toSet());
+    OfficeDay gathered = OfficeDay.of(some, day, calls(some, day, problems), shop.leftOut(told));
     Optional<byte[]> html =
         paper.html(some, gathered, problems).map(text -> text.getBytes(StandardCharsets.UTF_8));
     Optional<byte[]> pdf = html.isEmpty() ? html : paper.pdf(some, gathered, problems);

@@ -27,7 +27,7 @@ public final class PickupNotes {
    */
   public static List<Problem> of(LoadedShop shop, Instant now) {
     return shop.jobs().stream()
-        .filter(job -> !job.pickup().isBefore(now))
+        .filter(job -> !job.hasLeft(now))
         .flatMap(job -> note(shop, job).stream())
         .toList();
   }

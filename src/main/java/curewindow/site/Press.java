@@ -11,7 +11,6 @@ import curewindow.problem.Faults;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.shop.Handout;
-import curewindow.shop.Job;
 import curewindow.shop.SheetPaper;
 import curewindow.shop.Shop;
 import curewindow.words.Words;
@@ -122,9 +121,9 @@ public final class Press {
     }
     pages.open().forEach((name, html) -> output.put("site/" + name, html));
     Optional<Integer> cards = cards(good, clock);
-    List<String> leftOut = leftOut(made);
-    KeptPages stay =
-        new KeptPages(before, ids(made), leftOut, !pages.openIsWhole(), cards.isEmpty());
+    Set<String> ids = made.stream().map(PressReport.Made::job).collect(Collectors.toSet());
+    List<String> leftOut = shop.leftOut(ids);
+    KeptPages stay = new KeptPages(before, ids, leftOut, !pages.openIsWhole(), cards.isEmpty());
     Office papers = Office.of(shop, views);
     papers.papers(papers.day(clock.instant()), problems).forEach(output::put);
     Shop own = shop.shop().orElseThrow();
@@ -139,16 +138,6 @@ public final class Press {
         new PressReport.Files(written.files(), written.changed(), written.removed()),
         problems.all(),
         out);
-  }
-
-  private static Set<String> ids(List<PressReport.Made> made) {
-    return made.stream().map(PressReport.Made::job).collect(Collectors.toSet());
-  }
-
-  private List<String> leftOut(List<PressReport.Made> made) {
-    Set<String> good = ids(made);
-    Stream<String> failed = shop.jobs().stream().map(Job::id).filter(id -> !good.contains(id));
-    return Stream.concat(shop.brokenJobs().stream(), failed).sorted().toList();
   }
 
   private PressReport.Made put(Rendering.Customer customer, Calendars calendars) {

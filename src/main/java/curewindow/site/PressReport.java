@@ -1,7 +1,6 @@
 package curewindow.site;
 
 import curewindow.problem.Problem;
-import curewindow.problem.Severity;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -36,7 +35,7 @@ public record PressReport(
    * @return true where a problem is more than a notice
    */
   public boolean hasErrors() {
-    return problems.stream().anyMatch(p -> p.severity() == Severity.ERROR);
+    return problems.stream().anyMatch(Problem::isError);
   }
 
   /**

@@ -29,7 +29,7 @@ final class Slowed {
     if (early.isEmpty()) {
       return printed;
     }
-    Timeline unmeasured = view.withTimeline(usual.get()).timeline();
+    Timeline unmeasured = view.told(usual.get());
     List<PrintedDate> marked =
         told.dates().stream().map(d -> d.slowed(early.contains(d) && held(d, unmeasured))).toList();
     return view.withPrinted(new Printed(marked, told.visit()));

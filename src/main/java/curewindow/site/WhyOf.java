@@ -1,15 +1,18 @@
 package curewindow.site;
 
 import curewindow.cure.CureCase;
+import curewindow.page.JobView;
 import curewindow.shop.Job;
+import curewindow.told.BeforePickup;
 import curewindow.why.Grounds;
 import curewindow.why.JustDates;
-import curewindow.why.Look;
 import curewindow.why.Trial;
 import curewindow.why.TrialAsked;
 import curewindow.why.TrialRead;
 import curewindow.why.Why;
+import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 
 /** The explanation of a job of a shop folder. */
 public final class WhyOf {
@@ -22,24 +25,17 @@ public final class WhyOf {
    * @param shop the shop folder
    * @param job one of its good jobs
    * @param trial what is tried instead of what its file says; {@link Trial#NONE} for nothing
-   * @param look what is shown, and how
-   * @return lines in English
+   * @param now nothing is advised for before a pickup that is past
+   * @return the explanation
    */
-  public static String text(LoadedShop shop, Job job, Trial trial, Look look) {
-    return why(shop, job, trial).text(look);
-  }
-
-  /**
-   * The explanation as JSON.
-   *
-   * @param shop the shop folder
-   * @param job one of its good jobs
-   * @param trial what is tried instead of what its file says; {@link Trial#NONE} for nothing
-   * @param look what is shown
-   * @return one JSON object
-   */
-  public static String json(LoadedShop shop, Job job, Trial trial, Look look) {
-    return why(shop, job, trial).json(look);
+  public static Why of(LoadedShop shop, Job job, Trial trial, Instant now) {
+    Job tried = trial.on(job);
+    JobView view = shop.english(tried);
+    CureCase curing = shop.cureCase(tried);
+    Optional<BeforePickup> before =
+        tried.hasLeft(now) ? Optional.empty() : BeforePickup.of(curing, view.catalogue());
+    return Why.of(
+        new Grounds(view, curing, hold -> shop.curing().account(curing, hold), before, trial));
   }
 
   /**
@@ -75,13 +71,5 @@ public final class WhyOf {
    */
   public static JustDates dates(LoadedShop shop, List<Job> jobs) {
     return JustDates.of(jobs.parallelStream().map(shop::english).toList());
-  }
-
-  private static Why why(LoadedShop shop, Job job, Trial trial) {
-    Job tried = trial.on(job);
-    CureCase curing = shop.cureCase(tried);
-    return Why.of(
-        new Grounds(
-            shop.english(tried), curing, hold -> shop.curing().account(curing, hold), trial));
   }
 }

@@ -3,7 +3,9 @@ package curewindow.why;
 import curewindow.cure.Account;
 import curewindow.cure.CureCase;
 import curewindow.page.JobView;
+import curewindow.told.BeforePickup;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Function;
 
 /**
@@ -12,16 +14,23 @@ import java.util.function.Function;
  * @param view the job with its dates, after what is tried, in English whatever the customer speaks
  * @param curing what the dates were computed from
  * @param accounts how the end of a hold comes about, by the hold's id
+ * @param before what the shop can do before the car leaves; empty where nothing is needed, or the
+ *     car has left
  * @param trial what is tried instead of what the files say
  */
 public record Grounds(
-    JobView view, CureCase curing, Function<String, Account> accounts, Trial trial) {
+    JobView view,
+    CureCase curing,
+    Function<String, Account> accounts,
+    Optional<BeforePickup> before,
+    Trial trial) {
 
   /** Refuses missing parts. */
   public Grounds {
     Objects.requireNonNull(view, "view");
     Objects.requireNonNull(curing, "curing");
     Objects.requireNonNull(accounts, "accounts");
+    Objects.requireNonNull(before, "before");
     Objects.requireNonNull(trial, "trial");
   }
 }

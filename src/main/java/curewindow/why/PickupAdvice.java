@@ -3,10 +3,7 @@ package curewindow.why;
 import curewindow.cure.AtPickup;
 import curewindow.cure.CureCase;
 import curewindow.page.JobView;
-import curewindow.shop.Catalogue;
-import curewindow.shop.Job;
 import curewindow.told.BeforePickup;
-import curewindow.words.Words;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -28,24 +25,10 @@ public record PickupAdvice(List<String> facts, String advice) {
     Objects.requireNonNull(advice, "advice");
   }
 
-  /**
-   * The advice for a job.
-   *
-   * @param job the job
-   * @param catalogue the catalogue
-   * @param curing what its dates are computed from
-   * @param english the words of the shop's side
-   * @return the advice; empty where the car can go home in any weather
-   */
-  public static Optional<PickupAdvice> of(
-      Job job, Catalogue catalogue, CureCase curing, Words english) {
-    return BeforePickup.of(curing, catalogue).map(b -> of(b, job, catalogue, curing, english));
-  }
-
-  private static PickupAdvice of(
-      BeforePickup before, Job job, Catalogue catalogue, CureCase curing, Words english) {
-    PickupWords words = new PickupWords(before, job, catalogue);
-    return new PickupAdvice(words.facts(english), words.advice(curing.bay()));
+  /** What can be done for a job, which is in English, in words. */
+  static PickupAdvice of(BeforePickup before, JobView view, CureCase curing) {
+    PickupWords words = new PickupWords(before, view.job(), view.catalogue());
+    return new PickupAdvice(words.facts(view.words()), words.advice(curing.bay()));
   }
 
   /**
@@ -63,8 +46,7 @@ public record PickupAdvice(List<String> facts, String advice) {
             .flatMap(b -> b.lacking().stream())
             .map(AtPickup::hold)
             .collect(Collectors.toSet());
-    Optional<PickupAdvice> road =
-        before.map(b -> of(b, view.job(), view.catalogue(), curing, view.words()));
+    Optional<PickupAdvice> road = before.map(b -> of(b, view, curing));
     Optional<PickupAdvice> barely = BarelySetWords.of(view, curing, said);
     return road.map(r -> barely.map(r::and).orElse(r)).or(() -> barely);
   }

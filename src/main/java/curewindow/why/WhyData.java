@@ -8,7 +8,6 @@ import curewindow.cure.Release;
 import curewindow.cure.Stay;
 import curewindow.page.JobView;
 import curewindow.shop.FittedItem;
-import curewindow.told.BeforePickup;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -117,7 +116,8 @@ final class WhyData {
   }
 
   private Map<String, Object> beforePickup() {
-    return BeforePickup.of(grounds.curing(), view.catalogue())
+    return grounds
+        .before()
         .map(
             before -> {
               Map<String, Object> data =

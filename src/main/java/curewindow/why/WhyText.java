@@ -133,7 +133,9 @@ final class WhyText {
 
   /** Said whatever is drawn: it is for the shop, as long as the car is there. */
   private void beforePickup() {
-    PickupAdvice.of(view.job(), view.catalogue(), grounds.curing(), view.words())
+    grounds
+        .before()
+        .map(before -> PickupAdvice.of(before, view, grounds.curing()))
         .ifPresent(
             told -> {
               lines.gap();

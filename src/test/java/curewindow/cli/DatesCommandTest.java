@@ -11,6 +11,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -177,6 +178,34 @@ class DatesCommandTest {
     assertEquals(4, said.lines().count(), said);
     assertTrue(told(shop, "C-3").contains("jobs.csv:6:1  the row has 2 columns"), said);
     assertEquals(3, said.lines().count(), said);
+  }
+
+  /** What several of them share is told once, and what is left to mend is counted once. */
+  @Test
+  void ofSeveralBrokenJobsEachProblemIsToldOnce(@TempDir Path shop) throws IOException {
+    twoJobs(shop);
+    for (String id : List.of("Q-3101", "Q-3102")) {
+      Path job = shop.resolve("jobs/" + id + ".yaml");
+      Files.writeString(job, Files.readString(job).replaceAll("place: .*", "place: cove"));
+    }
+    Files.createDirectories(shop.resolve("content/places"));
+    Files.writeString(shop.resolve("content/places/cove.yaml"), "name: Cove\n");
+    Files.writeString(shop.resolve("jobs/X-1.yaml"), "id: X-1\n");
+    Typed both = Typed.run("dates", "Q-3102", "Q-3101", "Q-3101", "X-9", "--shop", shop);
+    assertEquals(Exit.PROBLEMS, both.code());
+    List<String> lines = both.said().lines().toList();
+    assertEquals("There is no job X-9", lines.get(0));
+    assertEquals("Jobs Q-3102, Q-3101 have to be mended first:", lines.get(1));
+    assertEquals(lines.size(), new HashSet<>(lines).size(), both.said());
+    String place = "content/places/cove.yaml:1:1  ";
+    assertEquals(5, lines.stream().filter(l -> l.startsWith(place)).count(), both.said());
+    assertEquals("4 more to mend in other jobs: check tells them", lines.get(7), both.said());
+    assertEquals(8, lines.size(), both.said());
+    Files.writeString(shop.resolve("shop.yaml"), "name: Shop\n");
+    List<String> none =
+        Typed.run("card", "Q-3101", "Q-3102", "--shop", shop).said().lines().toList();
+    assertEquals("shop.yaml has to be mended first:", none.get(0));
+    assertEquals(none.size(), new HashSet<>(none).size(), none::toString);
   }
 
   private String told(Path shop, String job, String... command) {

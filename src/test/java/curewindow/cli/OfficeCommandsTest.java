@@ -217,6 +217,29 @@ final class OfficeCommandsTest {
     assertEquals(all.keySet(), Typed.contents(temp).keySet());
   }
 
+  /** It is as whole as without the note. */
+  @Test
+  void aNoteOnThePaperIsNoFailure() throws IOException {
+    keepFewJobs();
+    Path job = shop.resolve("jobs/Q-3101.yaml");
+    Files.writeString(job, Files.readString(job).replace("Mara", "Mara\u4E2D"));
+    Path file = temp.resolve("day.pdf");
+    assertEquals(
+        Exit.OK, run("due", "--shop", shop, "--at", "2026-11-24", "--out", file), () -> said);
+    contains(said, "note: jobs/Q-3101.yaml:", "day.pdf: the day of 2026-11-24");
+  }
+
+  @Test
+  void aBrokenJobIsNamedOnThePaper() throws IOException {
+    keepFewJobs();
+    Path job = shop.resolve("jobs/Q-3102.yaml");
+    Files.writeString(job, Files.readString(job).replace("pickup:", "pick-up:"));
+    Path out = temp.resolve("out");
+    assertEquals(Exit.PROBLEMS, run("press", "--shop", shop, "--out", out), said);
+    String paper = Files.readString(out.resolve("office/today.html"));
+    contains(paper, ">Not on this paper until mended: Q-3102. The command check tells why.<");
+  }
+
   @Test
   void aMistakeInTheTemplateIsToldAndNothingIsWritten() throws IOException {
     Path template = shop.resolve("site-templates/office-day.html");

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -140,14 +141,20 @@ class PickupNotesTest {
     assertTrue(run(BEFORE, "check", "--notes", "--shop", shop).said().contains("Q-3107"));
   }
 
-  /** It is for the shop, so it says so also of cars that have left. */
   @Test
-  void whySaysItAlwaysAndOfATriedPickup() {
-    String said = run(AFTER, "why", "Q-3108", "--shop", shop).said().replaceAll("\\s+", " ");
+  void whySaysItUntilTheCarHasLeftAndOfATriedPickup() {
+    String said = why(BEFORE);
     assertTrue(said.contains("Before pickup"), said);
     assertTrue(said.contains("keep the car in 5 hours longer (bay at 21 C)"), said);
-    String tried =
-        run(AFTER, "why", "Q-3108", "--shop", shop, "--pickup", "2026-11-18T21:00").said();
-    assertFalse(tried.contains("Before pickup"), tried);
+    assertFalse(why(BEFORE, "--pickup", "2026-11-18T21:00").contains("Before pickup"), "set by it");
+    assertFalse(why(AFTER).contains("Before pickup"), "nobody can keep in what has left");
+    assertTrue(why(AFTER, "--json").contains("\"beforePickup\" : null"));
+    assertEquals(said, why(AFTER, "--at", "2026-11-18"));
+  }
+
+  private String why(Instant now, String... more) {
+    List<Object> args = new ArrayList<>(List.of("why", "Q-3108", "--shop", shop));
+    args.addAll(List.of(more));
+    return run(now, args.toArray()).said().replaceAll("\\s+", " ");
   }
 }

@@ -21,9 +21,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The paper of a day: what stands on it, and that all of it can be read. */
@@ -50,7 +52,7 @@ final class OfficePaperTest {
   }
 
   private static OfficeDay day(OfficeJobs jobs, LocalDate day) {
-    return OfficeDay.of(jobs, day, List.of());
+    return OfficeDay.of(jobs, day, List.of(), List.of());
   }
 
   private byte[] pdf(OfficeJobs jobs, OfficeDay day) {
@@ -248,6 +250,37 @@ final class OfficePaperTest {
     assertEquals(List.of(), problems.all());
   }
 
+  /** Whoever misses a car on the paper learns why; what has no sign in any font is told already. */
+  @ParameterizedTest
+  @CsvSource({
+    "en, Not on this paper until mended:",
+    "es, Fuera de este papel hasta que se corrija:",
+    "ar, \u062E\u0627\u0631\u062C \u0647\u0630\u0647 \u0627\u0644\u0648\u0631\u0642\u0629"
+  })
+  void jobsThatAreLeftOutAreNamedInALine(String language, String begin) throws Exception {
+    OfficeJobs jobs = jobs(usual().language(language).view());
+    assertFalse(html(jobs, day(jobs, PICKUP)).contains(begin));
+    OfficeDay day =
+        OfficeDay.of(jobs, PICKUP, List.of(), List.of("H-7", "jobs/\u4E2D.yaml", "H-9"));
+    String html = html(jobs, day);
+    assertTrue(html.contains(begin), html);
+    assertTrue(html.contains("H-7, jobs/\u4E2D.yaml, H-9"), html);
+    String printed = text(pdf(jobs, day));
+    assertTrue(printed.contains("H-7, jobs/.yaml, H-9"), printed);
+    assertEquals(List.of(), problems.all());
+  }
+
+  @Test
+  void ofManyThatAreLeftOutSixAreNamed() {
+    OfficeJobs jobs = jobs();
+    String html = html(jobs, OfficeDay.of(jobs, PICKUP, List.of(), names(7)));
+    assertTrue(html.contains(": H-1, H-2, H-3, H-4, H-5, H-6 and 1 more. The command"), html);
+  }
+
+  private static List<String> names(int count) {
+    return IntStream.rangeClosed(1, count).mapToObj(i -> "H-" + i).toList();
+  }
+
   @Test
   void theSameDayGivesTheSameBytes() {
     OfficeJobs jobs = jobs(usual().view());
@@ -262,7 +295,7 @@ final class OfficePaperTest {
     List<OfficeDay.Call> calls =
         List.of(new OfficeDay.Call("H-1042 · Maribel", "X".repeat(90), "Y".repeat(70)));
     for (String day : List.of("2026-11-30", "2026-12-26")) {
-      byte[] bytes = pdf(jobs, OfficeDay.of(jobs, LocalDate.parse(day), calls));
+      byte[] bytes = pdf(jobs, OfficeDay.of(jobs, LocalDate.parse(day), calls, names(30)));
       assertEquals(List.of(), problems.all());
       try (PrintedCard pdf = new PrintedCard(bytes)) {
         for (int page = 0; page < pdf.pdf().getNumberOfPages(); page++) {

@@ -19,8 +19,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * An error in the catalogue leaves out the jobs whose dates it concerns, and is told once; all
- * others are as they were.
+ * An error in the catalogue, or in a place of the shop's own, leaves out the jobs whose dates it
+ * concerns, and is told once; all others are as they were.
  */
 class BrokenCatalogueTest {
 
@@ -166,6 +166,47 @@ class BrokenCatalogueTest {
     ShopRead read = TestShops.read(dir);
     assertEquals(List.of("BACK", "COAT", "R-59"), read.jobs().stream().map(Job::id).toList());
     assertEquals(2, read.problems().size(), () -> TestShops.lines(read).toString());
+  }
+
+  /** It also stands in place of the program's of that name. */
+  @Test
+  void aBrokenPlaceIsToldOnceWithTheJobsThatNameIt() throws IOException {
+    place("miami", "latitude: 91");
+    for (String id : List.of("DOOR", "BACK")) {
+      Path job = dir.resolve("jobs/" + id + ".yaml");
+      Files.writeString(job, Files.readString(job) + "place: miami\n");
+    }
+    Files.writeString(dir.resolve("visits.csv"), "job,day,result\nDOOR,2026-12-08,fine\n");
+    ShopRead read = TestShops.read(dir);
+    assertEquals(List.of("COAT", "LACKS"), read.jobs().stream().map(Job::id).toList());
+    assertEquals(
+        List.of(
+            "content/places/miami.yaml:2:11  latitude is 91, outside -90 to 90  write a number from"
+                + " -90 to 90",
+            "content/places/miami.yaml:2:11  the error here leaves out 2 jobs, whose dates would not"
+                + " be sure: BACK, DOOR  mend it first"),
+        TestShops.lines(read));
+  }
+
+  /** Who looks into shop.yaml finds out why nothing is made. */
+  @Test
+  void aBrokenPlaceOfTheShopIsToldThereToo() throws IOException {
+    place("cove", "latitude: 91");
+    Path shop = dir.resolve("shop.yaml");
+    Files.writeString(shop, Files.readString(shop).replace("seattle", "cove"));
+    List<String> lines = TestShops.lines(TestShops.read(dir));
+    assertEquals(2, lines.size(), lines::toString);
+    assertEquals(
+        "shop.yaml:7:8  no usable place is called cove  mend content/places first, which has"
+            + " problems",
+        lines.get(1));
+  }
+
+  private void place(String id, String latitude) throws IOException {
+    Files.createDirectories(dir.resolve("content/places"));
+    Files.writeString(
+        dir.resolve("content/places/" + id + ".yaml"),
+        "name: Cove\n" + latitude + "\nlongitude: -122\nheight: 5\nzone: America/Los_Angeles\n");
   }
 
   /** Nor does the row of visits.csv need mending. */

@@ -54,6 +54,47 @@ class HostileFilesTest {
     }
   }
 
+  /** Each would be missed by nobody, and a page from before would stay as if all were well. */
+  @Test
+  void foldersAndLinksToNothingThatAreNamedLikeFilesAreToldAndTheOtherJobsStay()
+      throws IOException {
+    TestShops.base(dir);
+    Files.createDirectories(dir.resolve("content/places/far.yaml"));
+    for (String folder : List.of("jobs/2.yaml", "jobs.csv", "visits.csv")) {
+      Files.createDirectory(dir.resolve(folder));
+    }
+    Files.createSymbolicLink(dir.resolve("jobs/3.yaml"), dir.resolve("gone.yaml"));
+    // Some editors keep such a link beside a file that is open.
+    Files.createSymbolicLink(dir.resolve("jobs/.#1.yaml"), Path.of("counter@desk.4711"));
+    ShopRead read = TestShops.read(dir);
+    String folder = "  this is a folder, not a file  ";
+    String fix = "put a file of this name in its place, or take it away";
+    assertEquals(
+        List.of(
+            "content/places/far.yaml" + folder + fix,
+            "jobs.csv" + folder + fix,
+            "jobs/2.yaml" + folder + fix,
+            "jobs/3.yaml  this is a link that leads to no file  " + fix,
+            "visits.csv" + folder + fix),
+        TestShops.lines(read));
+    assertEquals(List.of("1"), read.jobs().stream().map(Job::id).toList());
+    assertEquals(
+        List.of("jobs.csv", "jobs/2.yaml", "jobs/3.yaml"),
+        read.brokenJobs().stream().map(BrokenJob::name).toList());
+  }
+
+  /** As of a disk that is not there today; no page may be lost by it. */
+  @Test
+  void aLinkToNothingInThePlaceOfTheJobsIsTold() throws IOException {
+    Files.delete(dir.resolve("jobs"));
+    Files.createSymbolicLink(dir.resolve("jobs"), dir.resolve("gone"));
+    ShopRead read = TestShops.read(dir);
+    assertEquals(
+        List.of("jobs  this is no folder  make it one, or let the link lead to one"),
+        TestShops.lines(read));
+    assertEquals(List.of("jobs"), read.brokenJobs().stream().map(BrokenJob::name).toList());
+  }
+
   /** The fault is that the languages are missing, which only a job with a language needs. */
   @Test
   void aFaultOfTheProgramLosesOneJobAlone() throws IOException {

@@ -218,7 +218,7 @@ class ObservedReaderTest {
     ShopRead read = TestShops.read(dir);
     assertEquals(1, read.problems().size());
     assertEquals(Severity.ERROR, read.problems().get(0).severity());
-    assertTrue(TestShops.lines(read).get(0).contains("is no file that can be read"));
+    assertTrue(TestShops.lines(read).get(0).contains("this is a folder, not a file"));
     assertEquals(1, read.jobs().size());
   }
 

@@ -1,6 +1,7 @@
 package curewindow.shop;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import curewindow.cure.Stay;
 import curewindow.shop.PastVisit.Result;
@@ -87,6 +88,22 @@ class VisitsReaderTest {
     assertEquals(
         List.of(LocalDate.of(2026, 12, 9)), seen(read).stream().map(v -> v.day()).toList());
     assertEquals(1, read.jobs().size(), "no job is left out for it");
+  }
+
+  /** A visit at half past two is meant, and all dates of the new work hang on it. */
+  @Test
+  void workFittedAnewAtNightIsNotedAndCounts() throws IOException {
+    String row = "1,2026-12-08,tint,refitted,2026-12-08T02:30,2026-12-08T16:00\n";
+    ShopRead read = read("job,day,what,result,finished,pickup\n" + row);
+    assertEquals(
+        List.of(
+            "visits.csv:2:28  the work was finished at night, at 02:30  check the hour; 2:30 pm is"
+                + " 14:30"),
+        TestShops.lines(read));
+    assertFalse(read.problems().get(0).isError());
+    assertEquals(
+        Instant.parse("2026-12-08T10:30:00Z"), read.jobs().get(0).items().get(0).finished());
+    refitted(row.replace("02:30", "14:30"));
   }
 
   private Job refitted(String rows) throws IOException {

@@ -41,6 +41,13 @@ class LinkLedgerTest {
     assertEquals(new String(before), Files.readString(shop.resolve(LinkLedger.FILE)));
   }
 
+  /** As of a disk that is not there today; a new ledger would lose the addresses on it. */
+  @Test
+  void aLinkToNothingIsNoEmptyLedger() throws IOException {
+    Files.createSymbolicLink(shop.resolve(LinkLedger.FILE), shop.resolve("gone.csv"));
+    assertTrue(read().isEmpty());
+  }
+
   @Test
   void aLedgerThatWasNotNeededIsNotWritten() throws IOException {
     read().orElseThrow().save();

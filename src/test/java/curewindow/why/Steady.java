@@ -18,6 +18,7 @@ import curewindow.shop.Job;
 import curewindow.shop.PastVisit;
 import curewindow.shop.PastVisit.Result;
 import curewindow.site.LoadedShop;
+import curewindow.told.BeforePickup;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -129,7 +130,12 @@ final class Steady {
             of.words(),
             of.address(),
             of.token());
-    return new Grounds(view, curing, hold -> model.account(curing, hold), trial);
+    return new Grounds(
+        view,
+        curing,
+        hold -> model.account(curing, hold),
+        BeforePickup.of(curing, view.catalogue()),
+        trial);
   }
 
   private static FittedItem tint() {

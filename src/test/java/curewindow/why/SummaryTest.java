@@ -23,12 +23,16 @@ class SummaryTest {
     return text.substring(0, text.indexOf("\n\n")).lines().toList();
   }
 
+  private static String text(Job job) {
+    return WhyOf.of(SHOP, job, Trial.NONE, job.pickup()).text(Look.USUAL);
+  }
+
   /** Each date of a job is there, or counted. */
   @Test
   void hasTenLinesAtMostForEveryJobOfTheDemo() {
     int full = 0;
     for (Job job : SHOP.jobs()) {
-      List<String> said = summary(WhyOf.text(SHOP, job, Trial.NONE, Look.USUAL));
+      List<String> said = summary(text(job));
       assertTrue(said.size() <= 10, said::toString);
       assertTrue(said.get(0).startsWith("Job " + job.id() + ", "), said::toString);
       assertTrue(said.get(1).startsWith("Place: "), said::toString);
@@ -57,7 +61,7 @@ class SummaryTest {
   @Test
   void beginsWithTheMostUrgentAndTellsTheYearOnlyOfAnother() {
     Job job = SHOP.job("Q-3101").orElseThrow();
-    List<String> said = summary(WhyOf.text(SHOP, job, Trial.NONE, Look.USUAL));
+    List<String> said = summary(text(job));
     assertTrue(
         said.get(3).matches("Windows stay up: [A-Z]\\w\\w Dec \\d, \\d+ [AP]M, safe by then"),
         said::toString);
