@@ -53,6 +53,10 @@ final class CustomerPage {
         words.rightToLeft() ? "rtl" : "ltr",
         true,
         words.text("page.title", Map.of("car", view.car(), "shop", view.shop().name())),
+        new CustomerView.Share(
+            words.text("page.share.title", Map.of("shop", view.shop().name())),
+            words.text("page.share.text"),
+            view.shop().address().resolve("icon-512.png").toString()),
         greeting(view),
         look,
         contact.card(words.text("page.reach.subject", job), words.text("page.reach.body", job)),

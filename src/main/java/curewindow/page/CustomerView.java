@@ -12,6 +12,7 @@ record CustomerView(
     String dir,
     boolean hidden,
     String title,
+    Share share,
     String greeting,
     Look look,
     Contact.Card shop,
@@ -30,6 +31,11 @@ record CustomerView(
     List<Fold> care,
     String kept,
     String privacy) {
+
+  /**
+   * What is shown of the page where its address is sent to somebody; it tells nothing of the job.
+   */
+  record Share(String title, String text, String image) {}
 
   /** Something that needs to be said until an instant, in seconds since 1970. */
   record Note(String text, Optional<Long> to) {}
