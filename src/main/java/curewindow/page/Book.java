@@ -10,6 +10,7 @@ import curewindow.search.Entry;
 import curewindow.search.Headword;
 import curewindow.search.Volume;
 import curewindow.shop.Shop;
+import curewindow.told.YearHere;
 import curewindow.words.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,7 +21,7 @@ import java.util.Set;
 final class Book {
 
   /** Pages that are no guides; a guide of such a name would take their place. */
-  static final Set<String> RESERVED = Set.of("index", "find");
+  static final Set<String> RESERVED = Set.of("index", "find", "year");
 
   /** A guide and its parts. */
   record Chapter(String id, String title, List<GuidePart> parts) {
@@ -42,17 +43,19 @@ final class Book {
   record Spot(String href, String title, Chapter chapter, String text) {}
 
   private final Words words;
+  private final Optional<PublicYear> year;
   private final List<Chapter> chapters = new ArrayList<>();
   private final List<Spot> spots = new ArrayList<>();
 
-  Book(Shop shop, Words words, GuideLibrary guides, Problems problems) {
+  Book(Shop shop, Optional<YearHere> here, Words words, GuideLibrary guides, Problems problems) {
     this.words = words;
-    PublicFacts facts = new PublicFacts(shop, words);
+    this.year = here.map(y -> new PublicYear(y, words));
     for (String id : guides.ids(words.language())) {
       Guide guide = guides.find(words.language(), id).orElseThrow();
       if (RESERVED.contains(id)) {
         problems.add(reserved(guide));
       } else {
+        PublicFacts facts = new PublicFacts(shop, words, id, year);
         add(new Chapter(id, guide.title(), GuidePart.of(guide.html(facts))));
       }
     }
@@ -81,6 +84,10 @@ final class Book {
 
   Words words() {
     return words;
+  }
+
+  Optional<PublicYear> year() {
+    return year;
   }
 
   List<Chapter> chapters() {

@@ -10,6 +10,7 @@ final class PublicSite {
 
   static final String HOME = "index.html";
   static final String FIND = "find.html";
+  static final String YEAR = "year.html";
 
   /** What the index's script loads when somebody starts to look words up. */
   static final String LOOKUP = "find-index.js";
@@ -45,7 +46,9 @@ final class PublicSite {
   }
 
   private static boolean has(Book book, String page) {
-    return book.chapters().stream().anyMatch(c -> c.file().equals(page));
+    return page.equals(YEAR)
+        ? book.year().isPresent()
+        : book.chapters().stream().anyMatch(c -> c.file().equals(page));
   }
 
   /** A page's addresses in all its languages; the home's first one is for any other language. */
@@ -81,6 +84,7 @@ final class PublicSite {
     for (Book book : books) {
       add(pages, book, HOME);
       book.chapters().forEach(c -> add(pages, book, c.file()));
+      book.year().ifPresent(y -> add(pages, book, YEAR));
       add(pages, book, FIND);
     }
     return pages;

@@ -29,6 +29,18 @@ final class PublicViews {
   /** Who looks for what, and what is said of the page. */
   private record Said(String title, String about, boolean listed, Optional<String> data) {}
 
+  /** What a page has beside what all have. */
+  private record Own(
+      List<PublicView.Chapter> contents,
+      Optional<PublicView.Reading> reading,
+      Optional<PublicView.Finder> finder,
+      Optional<PublicView.Year> year) {
+
+    static Own of(List<PublicView.Chapter> contents) {
+      return new Own(contents, Optional.empty(), Optional.empty(), Optional.empty());
+    }
+  }
+
   /** The home at the site's top, in the shop's language. */
   PublicView front(Book book) {
     return home(new Spot(book, PublicSite.HOME, "", book.words().language() + "/", "index.html"));
@@ -41,7 +53,7 @@ final class PublicViews {
   private PublicView home(Spot spot) {
     String title = spot.book().words().text("page.home.title", Map.of("shop", shop.name()));
     Said said = new Said(title, about(spot.book()), true, Optional.of(SchemaData.shop(shop)));
-    return view(spot, said, contents(spot), Optional.empty(), Optional.empty());
+    return view(spot, said, Own.of(contents(spot)));
   }
 
   PublicView guide(Book book, Book.Chapter chapter) {
@@ -61,7 +73,8 @@ final class PublicViews {
             questions,
             chapter.sections(),
             book.after(chapter).map(c -> new CustomerView.Link(c.file(), next(book, c))));
-    return view(spot, said, List.of(), Optional.of(reading), Optional.empty());
+    return view(
+        spot, said, new Own(List.of(), Optional.of(reading), Optional.empty(), Optional.empty()));
   }
 
   private static String next(Book book, Book.Chapter chapter) {
@@ -73,7 +86,20 @@ final class PublicViews {
     String about = book.words().text("public.find.about", Map.of("shop", shop.name()));
     Said said =
         new Said(titled(book.words().text("public.find.title")), about, true, Optional.empty());
-    return view(spot, said, contents(spot), Optional.empty(), Optional.of(finder));
+    return view(
+        spot,
+        said,
+        new Own(contents(spot), Optional.empty(), Optional.of(finder), Optional.empty()));
+  }
+
+  PublicView year(Book book, PublicYear year) {
+    String about = book.words().text("public.year.about", Map.of("shop", shop.name()));
+    Said said =
+        new Said(titled(book.words().text("public.year.title")), about, true, Optional.empty());
+    return view(
+        below(book, PublicSite.YEAR),
+        said,
+        new Own(List.of(), Optional.empty(), Optional.empty(), Optional.of(year.page())));
   }
 
   /** It answers at any depth, so its links start at the top of the host. */
@@ -82,7 +108,7 @@ final class PublicViews {
     Spot spot = new Spot(book, PublicSite.HOME, top, top + book.words().language() + "/", top);
     String title = titled(book.words().text("public.lost.title"));
     Said said = new Said(title, "", false, Optional.empty());
-    return view(spot, said, contents(spot), Optional.empty(), Optional.empty());
+    return view(spot, said, Own.of(contents(spot)));
   }
 
   private static Spot below(Book book, String page) {
@@ -110,29 +136,26 @@ final class PublicViews {
             .toList());
   }
 
-  private PublicView view(
-      Spot spot,
-      Said said,
-      List<PublicView.Chapter> contents,
-      Optional<PublicView.Reading> reading,
-      Optional<PublicView.Finder> finder) {
+  private PublicView view(Spot spot, Said said, Own own) {
     Book book = spot.book();
     return new PublicView(
         book.words().language(),
         book.words().rightToLeft() ? "rtl" : "ltr",
         false,
         said.title(),
-        finder.isPresent() ? looks.finding() : looks.still(),
+        own.finder().isPresent() ? looks.finding() : looks.still(),
         new Contact(shop, book.words()).card("", ""),
         head(spot, said),
         spot.root(),
         spot.home(),
         spot.top() + "shop.vcf",
         book.chapter(QUESTIONS).map(c -> spot.root() + c.file()),
+        book.year().map(y -> spot.root() + PublicSite.YEAR),
         site.languages(book, spot.page(), spot.top()),
-        contents,
-        reading,
-        finder,
+        own.contents(),
+        own.reading(),
+        own.finder(),
+        own.year(),
         said.data());
   }
 

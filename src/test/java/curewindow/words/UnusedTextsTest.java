@@ -85,6 +85,7 @@ class UnusedTextsTest {
           quotedIn("page.fitted.", "page/Fittings"),
           quotedIn("page.nav.", "page/CustomerPage"),
           quotedIn("page.public.", "page/PublicFacts", "guide/KnownNames"),
+          quotedIn("public.year.", "page/PublicYear"),
           quotedIn("page.season.", "page/When"),
           quotedIn("page.strip.", "page/Strip"),
           quotedIn("page.visit.", "page/VisitWords"));
