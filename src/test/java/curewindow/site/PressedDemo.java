@@ -108,6 +108,7 @@ public final class PressedDemo {
         "guide", open.resolve("tint.html"),
         "questions", open.resolve("normal.html"),
         "find", open.resolve("find.html"),
+        "year", open.resolve("year.html"),
         "not found", site().resolve("404.html"));
   }
 
