@@ -21,7 +21,7 @@ import java.util.Set;
 final class Book {
 
   /** Pages that are no guides; a guide of such a name would take their place. */
-  static final Set<String> RESERVED = Set.of("index", "find", "year");
+  static final Set<String> RESERVED = Set.of("index", "find", "year", "lost-card");
 
   /** A guide and its parts. */
   record Chapter(String id, String title, List<GuidePart> parts) {

@@ -32,6 +32,7 @@ public final class Pages {
     "public",
     "find",
     "year",
+    "lost-card",
     "not-found"
   };
 
@@ -126,10 +127,11 @@ public final class Pages {
 
   /**
    * All pages that anyone may read: {@code index.html} in the shop's language, {@code
-   * LANG/index.html}, {@code LANG/find.html}, {@code LANG/year.html} and {@code LANG/GUIDE.html}
-   * for each language, {@code 404.html}, and for robots {@code sitemap.xml} and {@code robots.txt}.
-   * They name no customer. Links between them are relative, so that they also work from a disk;
-   * those of {@code 404.html} start at the top of the host, because it answers at any depth.
+   * LANG/index.html}, {@code LANG/find.html}, {@code LANG/year.html}, {@code LANG/lost-card.html}
+   * and {@code LANG/GUIDE.html} for each language, {@code 404.html}, and for robots {@code
+   * sitemap.xml} and {@code robots.txt}. They name no customer. Links between them are relative, so
+   * that they also work from a disk; those of {@code 404.html} start at the top of the host,
+   * because it answers at any depth.
    *
    * @param shop the shop
    * @param year how long holds last at its place; without it that page is left out, and guides

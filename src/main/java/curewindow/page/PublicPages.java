@@ -58,6 +58,7 @@ final class PublicPages {
     filling.put("404.html", "not-found", own, views.lost(own));
     for (Book book : books) {
       filling.put(site.file(book, PublicSite.HOME), "home", book, views.home(book));
+      filling.put(site.file(book, PublicSite.CARD), "lost-card", book, views.lostCard(book));
       for (Book.Chapter chapter : book.chapters()) {
         filling.put(site.file(book, chapter.file()), "guide", book, views.guide(book, chapter));
       }

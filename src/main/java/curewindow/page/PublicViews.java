@@ -2,6 +2,7 @@ package curewindow.page;
 
 import curewindow.guide.GuidePart;
 import curewindow.shop.Shop;
+import curewindow.words.Words;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -34,11 +35,37 @@ final class PublicViews {
       List<PublicView.Chapter> contents,
       Optional<PublicView.Reading> reading,
       Optional<PublicView.Finder> finder,
-      Optional<PublicView.Year> year) {
+      Optional<PublicView.Year> year,
+      Message message) {
+
+    static final Own NOTHING =
+        new Own(List.of(), Optional.empty(), Optional.empty(), Optional.empty(), Message.NONE);
 
     static Own of(List<PublicView.Chapter> contents) {
-      return new Own(contents, Optional.empty(), Optional.empty(), Optional.empty());
+      return new Own(contents, Optional.empty(), Optional.empty(), Optional.empty(), Message.NONE);
     }
+
+    Own with(PublicView.Reading guide) {
+      return new Own(contents, Optional.of(guide), finder, year, message);
+    }
+
+    Own with(PublicView.Finder index) {
+      return new Own(contents, reading, Optional.of(index), year, message);
+    }
+
+    Own with(PublicView.Year here) {
+      return new Own(contents, reading, finder, Optional.of(here), message);
+    }
+
+    Own with(Message prepared) {
+      return new Own(contents, reading, finder, year, prepared);
+    }
+  }
+
+  /** What the links to the shop prepare to be written. */
+  private record Message(String subject, String body) {
+
+    static final Message NONE = new Message("", "");
   }
 
   /** The home at the site's top, in the shop's language. */
@@ -73,8 +100,7 @@ final class PublicViews {
             questions,
             chapter.sections(),
             book.after(chapter).map(c -> new CustomerView.Link(c.file(), next(book, c))));
-    return view(
-        spot, said, new Own(List.of(), Optional.of(reading), Optional.empty(), Optional.empty()));
+    return view(spot, said, Own.NOTHING.with(reading));
   }
 
   private static String next(Book book, Book.Chapter chapter) {
@@ -86,20 +112,28 @@ final class PublicViews {
     String about = book.words().text("public.find.about", Map.of("shop", shop.name()));
     Said said =
         new Said(titled(book.words().text("public.find.title")), about, true, Optional.empty());
-    return view(
-        spot,
-        said,
-        new Own(contents(spot), Optional.empty(), Optional.of(finder), Optional.empty()));
+    return view(spot, said, Own.of(contents(spot)).with(finder));
   }
 
   PublicView year(Book book, PublicYear year) {
     String about = book.words().text("public.year.about", Map.of("shop", shop.name()));
     Said said =
         new Said(titled(book.words().text("public.year.title")), about, true, Optional.empty());
-    return view(
-        below(book, PublicSite.YEAR),
-        said,
-        new Own(List.of(), Optional.empty(), Optional.empty(), Optional.of(year.page())));
+    return view(below(book, PublicSite.YEAR), said, Own.NOTHING.with(year.page()));
+  }
+
+  /** Whoever has no card any more writes to the shop; the page itself knows nobody. */
+  PublicView lostCard(Book book) {
+    Words words = book.words();
+    Said said =
+        new Said(
+            titled(words.text("public.card.title")),
+            words.text("public.card.lede"),
+            true,
+            Optional.empty());
+    Message message =
+        new Message(words.text("public.card.subject"), words.text("public.card.body"));
+    return view(below(book, PublicSite.CARD), said, Own.NOTHING.with(message));
   }
 
   /** It answers at any depth, so its links start at the top of the host. */
@@ -144,7 +178,7 @@ final class PublicViews {
         false,
         said.title(),
         own.finder().isPresent() ? looks.finding() : looks.still(),
-        new Contact(shop, book.words()).card("", ""),
+        new Contact(shop, book.words()).card(own.message().subject(), own.message().body()),
         head(spot, said),
         spot.root(),
         spot.home(),

@@ -109,6 +109,7 @@ public final class PressedDemo {
         "questions", open.resolve("normal.html"),
         "find", open.resolve("find.html"),
         "year", open.resolve("year.html"),
+        "lost card", open.resolve("lost-card.html"),
         "not found", site().resolve("404.html"));
   }
 
