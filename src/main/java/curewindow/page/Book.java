@@ -39,8 +39,8 @@ final class Book {
     }
   }
 
-  /** A part that can be looked up. */
-  record Spot(String href, String title, Chapter chapter, String text) {}
+  /** A part that can be looked up, and the title of the page it is on. */
+  record Spot(String href, String title, String chapter, String text) {}
 
   private final Words words;
   private final Optional<PublicYear> year;
@@ -59,6 +59,27 @@ final class Book {
         add(new Chapter(id, guide.title(), GuidePart.of(guide.html(facts))));
       }
     }
+    addPages();
+  }
+
+  /** What can be looked up beside the guides. */
+  private void addPages() {
+    year.ifPresent(
+        y ->
+            spots.add(
+                page(
+                    PublicSite.YEAR,
+                    "public.year.title",
+                    y.page().lede() + " " + words.text("public.year.key"))));
+    spots.add(
+        page(
+            PublicSite.CARD,
+            "public.card.title",
+            words.text("public.card.lede") + " " + words.text("public.card.look")));
+  }
+
+  private Spot page(String file, String title, String text) {
+    return new Spot(file, words.text(title), words.text(title), text);
   }
 
   private void add(Chapter chapter) {
@@ -67,8 +88,9 @@ final class Book {
       if (!part.text().isEmpty()) {
         spots.add(
             part.level() == 0
-                ? new Spot(chapter.file(), chapter.title(), chapter, part.text())
-                : new Spot(chapter.file() + "#" + part.id(), part.title(), chapter, part.text()));
+                ? new Spot(chapter.file(), chapter.title(), chapter.title(), part.text())
+                : new Spot(
+                    chapter.file() + "#" + part.id(), part.title(), chapter.title(), part.text()));
       }
     }
   }
@@ -112,6 +134,9 @@ final class Book {
   }
 
   Volume volume() {
-    return new Volume(spots.stream().map(s -> new Entry(s.title(), s.text())).toList(), heads());
+    return new Volume(
+        words.language(),
+        spots.stream().map(s -> new Entry(s.title(), s.text())).toList(),
+        heads());
   }
 }

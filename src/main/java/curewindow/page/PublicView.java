@@ -50,7 +50,7 @@ record PublicView(
   /** The same page in a language; {@code current} is {@code page} for the one shown. */
   record Language(String lang, String href, String text, Optional<String> current) {}
 
-  /** A guide with links to its sections. */
+  /** A guide with links to the sections that are its own, not those that every guide has. */
   record Chapter(String href, String title, List<CustomerView.Link> parts) {}
 
   /** A guide to read. */

@@ -6,6 +6,7 @@ import curewindow.words.Words;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** Gathers what stands on each public page. */
@@ -13,6 +14,9 @@ final class PublicViews {
 
   /** The guide whose headings are the questions customers ask. */
   static final String QUESTIONS = "normal";
+
+  /** A heading that so many guides have tells nothing of any of them. */
+  private static final int COMMON = 4;
 
   private final Shop shop;
   private final PublicSite site;
@@ -157,15 +161,24 @@ final class PublicViews {
     return book.words().text("public.about", Map.of("shop", shop.name()));
   }
 
+  /** All guides, each with those of its sections whose headings say something about it. */
   private static List<PublicView.Chapter> contents(Spot spot) {
-    return spot.book().chapters().stream().map(c -> chapter(spot.root() + c.file(), c)).toList();
+    Map<String, Long> times =
+        spot.book().chapters().stream()
+            .flatMap(c -> c.sections().stream().map(CustomerView.Link::text).distinct())
+            .collect(Collectors.groupingBy(Function.identity(), Collectors.counting()));
+    return spot.book().chapters().stream()
+        .map(c -> chapter(spot.root() + c.file(), c, times))
+        .toList();
   }
 
-  private static PublicView.Chapter chapter(String href, Book.Chapter chapter) {
+  private static PublicView.Chapter chapter(
+      String href, Book.Chapter chapter, Map<String, Long> times) {
     return new PublicView.Chapter(
         href,
         chapter.title(),
         chapter.sections().stream()
+            .filter(l -> times.get(l.text()) < COMMON)
             .map(l -> new CustomerView.Link(href + l.href(), l.text()))
             .toList());
   }
