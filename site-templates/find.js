@@ -10,6 +10,7 @@
   var said = document.getElementById('said');
   var tell = document.getElementById('tell');
   var waiting;
+  var language = document.documentElement.lang;
   function node(name, text, inside) {
     var made = document.createElement(name);
     if (text) made.textContent = text;
@@ -20,7 +21,7 @@
   function snippet(text, words, into) {
     var pieces = text.split(/(\s+)/);
     var marks = pieces.map(function (p) {
-      return lookup.words(p).some(function (w) { return words.indexOf(w) >= 0; });
+      return lookup.stems(p, language).some(function (w) { return words.indexOf(w) >= 0; });
     });
     var at = Math.max(0, marks.indexOf(true) - 16);
     var end = Math.min(pieces.length, at + 56);
@@ -46,7 +47,7 @@
     if (asked) load();
     if (address) keep(asked);
     if (!index) return;
-    var found = asked ? lookup.ask(index, asked) : [];
+    var found = asked ? lookup.ask(index, asked, language) : [];
     list.textContent = '';
     found.forEach(function (hit) {
       var row = volume.rows[hit.n];

@@ -13,35 +13,60 @@ var lookup = (function () {
   function words(text) {
     return fold(text).split(between).filter(Boolean).map(function (w) { return w.replace(article, ''); });
   }
+  // What forms of a word have in common, by the language of the page.
+  var endings = {
+    en: function (w) { return lunr.stemmer(new lunr.Token(w, {})).toString(); },
+    es: function (w) { return w.length < 5 ? w : w.replace(/ces$/, 'z').replace(/(?:[aeo]s|[aeos])$/, ''); },
+    ar: function (w) {
+      if (w.length > 4) w = w.replace(/^\u0648/, '');
+      return w.replace(/(..)(?:\u0647\u0627|\u0627\u062a|\u0627\u0646|\u0648\u0646|\u064a\u0646|\u0646\u0627|\u064a\u0647)$/, '$1')
+        .replace(/(...)[\u0627\u0643\u0647\u064a]$/, '$1');
+    }
+  };
+  function stems(text, language) {
+    var stem = endings[language.slice(0, 2)];
+    return stem ? words(text).map(stem) : words(text);
+  }
   // Rows of title, further names and text.
-  function build(rows) {
+  function build(rows, language) {
     var b = new lunr.Builder();
     b.ref('n');
     b.field('t', {boost: 6});
     b.field('k', {boost: 4});
     b.field('x');
     b.tokenizer = function (text) {
-      return words(text).map(function (w) { return new lunr.Token(w, {}); });
+      return stems(text, language).map(function (w) { return new lunr.Token(w, {}); });
     };
     rows.forEach(function (row, n) { b.add({n: n, t: row[0], k: row[1], x: row[2]}); });
     return JSON.stringify(b.build());
   }
   function open(json) { return lunr.Index.load(json); }
-  // The best first; a word counts most as it stands, less as a beginning, least with a slip in it.
-  function ask(index, text) {
-    var asked = words(text).slice(0, 10);
-    if (!asked.length) return [];
-    var found = index.query(function (q) {
-      asked.forEach(function (w) {
-        q.term(w, {boost: 20});
-        q.term(w, {boost: 8, wildcard: lunr.Query.wildcard.TRAILING});
-        if (w.length > 4) q.term(w.slice(0, w.length > 6 ? -3 : -1), {boost: 3, wildcard: lunr.Query.wildcard.TRAILING});
-        if (w.length > 3) q.term(w, {editDistance: w.length > 7 ? 2 : 1});
-      });
-    });
-    return found.filter(function (r) { return r.score >= found[0].score / 5; }).slice(0, 12).map(function (r) {
-      return {n: +r.ref, words: Object.keys(r.matchData.metadata)};
+  // A word as it stands or in another form; only where there is none, one that begins so or has a slip in it.
+  function find(index, stem) {
+    var found = index.query(function (q) { q.term(stem); });
+    return found.length ? found : index.query(function (q) {
+      q.term(stem, {boost: 8, wildcard: lunr.Query.wildcard.TRAILING});
+      if (stem.length > 3) q.term(stem, {editDistance: stem.length > 7 ? 2 : 1});
     });
   }
-  return {fold: fold, words: words, build: build, open: open, ask: ask};
+  // The best first: what has more of the words that were asked for, and in its title.
+  function ask(index, text, language) {
+    var asked = stems(text, language).slice(0, 10).filter(function (w, i, all) { return all.indexOf(w) === i; });
+    var places = {};
+    asked.forEach(function (stem) {
+      find(index, stem).forEach(function (r) {
+        var place = places[r.ref] || (places[r.ref] = {n: +r.ref, score: 0, has: 0, words: []});
+        place.score += r.score;
+        place.has++;
+        place.words = place.words.concat(Object.keys(r.matchData.metadata));
+      });
+    });
+    var found = Object.keys(places).map(function (ref) {
+      var place = places[ref];
+      place.score *= place.has / asked.length;
+      return place;
+    }).sort(function (a, b) { return b.score - a.score || a.n - b.n; });
+    return found.filter(function (p) { return p.score >= found[0].score / 5; }).slice(0, 12);
+  }
+  return {fold: fold, words: words, stems: stems, build: build, open: open, ask: ask};
 })();

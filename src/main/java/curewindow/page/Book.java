@@ -10,6 +10,7 @@ import curewindow.search.Entry;
 import curewindow.search.Headword;
 import curewindow.search.Volume;
 import curewindow.shop.Shop;
+import curewindow.told.YearHere;
 import curewindow.words.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,7 +21,7 @@ import java.util.Set;
 final class Book {
 
   /** Pages that are no guides; a guide of such a name would take their place. */
-  static final Set<String> RESERVED = Set.of("index", "find");
+  static final Set<String> RESERVED = Set.of("index", "find", "year", "lost-card");
 
   /** A guide and its parts. */
   record Chapter(String id, String title, List<GuidePart> parts) {
@@ -38,24 +39,47 @@ final class Book {
     }
   }
 
-  /** A part that can be looked up. */
-  record Spot(String href, String title, Chapter chapter, String text) {}
+  /** A part that can be looked up, and the title of the page it is on. */
+  record Spot(String href, String title, String chapter, String text) {}
 
   private final Words words;
+  private final Optional<PublicYear> year;
   private final List<Chapter> chapters = new ArrayList<>();
   private final List<Spot> spots = new ArrayList<>();
 
-  Book(Shop shop, Words words, GuideLibrary guides, Problems problems) {
+  Book(Shop shop, Optional<YearHere> here, Words words, GuideLibrary guides, Problems problems) {
     this.words = words;
-    PublicFacts facts = new PublicFacts(shop, words);
+    this.year = here.map(y -> new PublicYear(y, words));
     for (String id : guides.ids(words.language())) {
       Guide guide = guides.find(words.language(), id).orElseThrow();
       if (RESERVED.contains(id)) {
         problems.add(reserved(guide));
       } else {
+        PublicFacts facts = new PublicFacts(shop, words, id, year);
         add(new Chapter(id, guide.title(), GuidePart.of(guide.html(facts))));
       }
     }
+    addPages();
+  }
+
+  /** What can be looked up beside the guides. */
+  private void addPages() {
+    year.ifPresent(
+        y ->
+            spots.add(
+                page(
+                    PublicSite.YEAR,
+                    "public.year.title",
+                    y.page().lede() + " " + words.text("public.year.key"))));
+    spots.add(
+        page(
+            PublicSite.CARD,
+            "public.card.title",
+            words.text("public.card.lede") + " " + words.text("public.card.look")));
+  }
+
+  private Spot page(String file, String title, String text) {
+    return new Spot(file, words.text(title), words.text(title), text);
   }
 
   private void add(Chapter chapter) {
@@ -64,8 +88,9 @@ final class Book {
       if (!part.text().isEmpty()) {
         spots.add(
             part.level() == 0
-                ? new Spot(chapter.file(), chapter.title(), chapter, part.text())
-                : new Spot(chapter.file() + "#" + part.id(), part.title(), chapter, part.text()));
+                ? new Spot(chapter.file(), chapter.title(), chapter.title(), part.text())
+                : new Spot(
+                    chapter.file() + "#" + part.id(), part.title(), chapter.title(), part.text()));
       }
     }
   }
@@ -81,6 +106,10 @@ final class Book {
 
   Words words() {
     return words;
+  }
+
+  Optional<PublicYear> year() {
+    return year;
   }
 
   List<Chapter> chapters() {
@@ -105,6 +134,9 @@ final class Book {
   }
 
   Volume volume() {
-    return new Volume(spots.stream().map(s -> new Entry(s.title(), s.text())).toList(), heads());
+    return new Volume(
+        words.language(),
+        spots.stream().map(s -> new Entry(s.title(), s.text())).toList(),
+        heads());
   }
 }

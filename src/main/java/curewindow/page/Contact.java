@@ -77,7 +77,7 @@ final class Contact {
     return shop.textNumber().map(n -> "sms:" + dialled(n) + query("body", body, "?"));
   }
 
-  /** RFC 6068: a mail to the shop. */
+  /** RFC 6068: a mail to the shop; lines of the body end in CR and LF there. */
   Optional<String> mail(String subject, String body) {
     return shop.email()
         .map(
@@ -85,7 +85,7 @@ final class Contact {
                 "mailto:"
                     + encode(to).replace("%40", "@")
                     + query("subject", subject, "?")
-                    + query("body", body, subject.isEmpty() ? "?" : "&"));
+                    + query("body", body.replace("\n", "\r\n"), subject.isEmpty() ? "?" : "&"));
   }
 
   private static String query(String name, String value, String before) {

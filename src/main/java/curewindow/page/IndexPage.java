@@ -46,7 +46,7 @@ final class IndexPage {
 
   private PublicView.Place place(int number) {
     Book.Spot spot = book.spots().get(number);
-    return new PublicView.Place(spot.href(), spot.title(), spot.chapter().title());
+    return new PublicView.Place(spot.href(), spot.title(), spot.chapter());
   }
 
   /**
@@ -60,7 +60,7 @@ final class IndexPage {
   private String data() {
     List<List<String>> rows =
         book.spots().stream()
-            .map(s -> List.of(s.href(), s.title(), s.chapter().title(), s.text()))
+            .map(s -> List.of(s.href(), s.title(), s.chapter(), s.text()))
             .toList();
     List<String> said = new ArrayList<>();
     for (int count = 0; count <= MOST; count++) {

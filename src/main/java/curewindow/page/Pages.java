@@ -4,6 +4,7 @@ import curewindow.guide.GuideLibrary;
 import curewindow.problem.Problems;
 import curewindow.shop.Shop;
 import curewindow.shop.ShopFiles;
+import curewindow.told.YearHere;
 import curewindow.words.Words;
 import java.util.List;
 import java.util.Optional;
@@ -18,7 +19,18 @@ public final class Pages {
 
   /** All templates: the pages, what they share, and the sections of a customer's page. */
   private static final String[] TEMPLATES = {
-    "parts", "customer", "dates", "normal", "car", "home", "guide", "public", "find", "not-found"
+    "parts",
+    "customer",
+    "dates",
+    "normal",
+    "car",
+    "home",
+    "guide",
+    "public",
+    "find",
+    "year",
+    "lost-card",
+    "not-found"
   };
 
   /** No job has more care texts. */
@@ -90,17 +102,21 @@ public final class Pages {
 
   /**
    * All pages that anyone may read: {@code index.html} in the shop's language, {@code
-   * LANG/index.html}, {@code LANG/find.html} and {@code LANG/GUIDE.html} for each language, {@code
-   * 404.html}, and for robots {@code sitemap.xml} and {@code robots.txt}. They name no customer.
-   * Links between them are relative, so that they also work from a disk; those of {@code 404.html}
-   * start at the top of the host, because it answers at any depth.
+   * LANG/index.html}, {@code LANG/find.html}, {@code LANG/year.html}, {@code LANG/lost-card.html}
+   * and {@code LANG/GUIDE.html} for each language, {@code 404.html}, and for robots {@code
+   * sitemap.xml} and {@code robots.txt}. They name no customer. Links between them are relative, so
+   * that they also work from a disk; those of {@code 404.html} start at the top of the host,
+   * because it answers at any depth.
    *
    * @param shop the shop
+   * @param year how long holds last at its place; without it that page is left out, and guides
+   *     quote no days
    * @param languages the words of each language of the site; one of them is the shop's
    * @param problems where mistakes in the templates are reported, with file and line
    * @return the text by path, forward slashes, without the pages that have mistakes
    */
-  public SortedMap<String, String> open(Shop shop, List<Words> languages, Problems problems) {
-    return new PublicPages(shop, languages, looks.open(), guides).fill(templates, problems);
+  public SortedMap<String, String> open(
+      Shop shop, Optional<YearHere> year, List<Words> languages, Problems problems) {
+    return new PublicPages(shop, year, languages, looks.open(), guides).fill(templates, problems);
   }
 }

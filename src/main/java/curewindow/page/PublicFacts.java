@@ -8,22 +8,29 @@ import java.util.Optional;
 
 /**
  * What a guide may ask where no job is known, on the shop's public pages: every clause is shown,
- * and in place of a job's own dates stand words such as "the date on your own page".
+ * and in place of a job's own dates stand the shortest and the longest month of the year at the
+ * shop's place; other values are words such as "your film".
  */
-public final class PublicFacts implements GuideFacts {
+final class PublicFacts implements GuideFacts {
 
   private final Shop shop;
   private final Words words;
+  private final String guide;
+  private final Optional<PublicYear> year;
 
   /**
    * The facts of no job in particular.
    *
    * @param shop the shop
    * @param words the words of the page's language
+   * @param guide id of the guide that asks
+   * @param year the year at the shop's place, where it could be computed
    */
-  public PublicFacts(Shop shop, Words words) {
+  PublicFacts(Shop shop, Words words, String guide, Optional<PublicYear> year) {
     this.shop = shop;
     this.words = words;
+    this.guide = guide;
+    this.year = year;
   }
 
   @Override
@@ -41,7 +48,9 @@ public final class PublicFacts implements GuideFacts {
     String last = parts[parts.length - 1];
     return switch (parts[0]) {
       case "shop" -> JobFacts.shop(shop, last, words);
-      case "hold", "job", "visit" -> Optional.of(generic(last));
+      case "hold" ->
+          year.flatMap(y -> y.quoted(guide, parts[1], last)).or(() -> Optional.of(generic(last)));
+      case "job", "visit" -> Optional.of(generic(last));
       default -> Optional.of(generic(parts[0]));
     };
   }

@@ -7,6 +7,7 @@ import curewindow.problem.Where;
 import curewindow.search.Lookup;
 import curewindow.search.SearchPress;
 import curewindow.shop.Shop;
+import curewindow.told.YearHere;
 import curewindow.words.Words;
 import java.util.List;
 import java.util.Optional;
@@ -14,18 +15,25 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
- * The shop's pages for anyone: in each language the home, the guides and the index; the page for
- * lost visitors; and what robots read.
+ * The shop's pages for anyone: in each language the home, the guides, the year here and the index;
+ * the page for lost visitors; and what robots read.
  */
 final class PublicPages {
 
   private final Shop shop;
+  private final Optional<YearHere> year;
   private final List<Words> languages;
   private final PublicLooks looks;
   private final GuideLibrary guides;
 
-  PublicPages(Shop shop, List<Words> languages, PublicLooks looks, GuideLibrary guides) {
+  PublicPages(
+      Shop shop,
+      Optional<YearHere> year,
+      List<Words> languages,
+      PublicLooks looks,
+      GuideLibrary guides) {
     this.shop = shop;
+    this.year = year;
     this.languages = List.copyOf(languages);
     this.looks = looks;
     this.guides = guides;
@@ -34,7 +42,7 @@ final class PublicPages {
   SortedMap<String, String> fill(Templates templates, Problems problems) {
     noticePath(problems);
     List<Book> books =
-        languages.stream().map(words -> new Book(shop, words, guides, problems)).toList();
+        languages.stream().map(words -> new Book(shop, year, words, guides, problems)).toList();
     Book own =
         books.stream()
             .filter(b -> b.words().language().equals(shop.language()))
@@ -50,9 +58,14 @@ final class PublicPages {
     filling.put("404.html", "not-found", own, views.lost(own));
     for (Book book : books) {
       filling.put(site.file(book, PublicSite.HOME), "home", book, views.home(book));
+      filling.put(site.file(book, PublicSite.CARD), "lost-card", book, views.lostCard(book));
       for (Book.Chapter chapter : book.chapters()) {
         filling.put(site.file(book, chapter.file()), "guide", book, views.guide(book, chapter));
       }
+      book.year()
+          .ifPresent(
+              y ->
+                  filling.put(site.file(book, PublicSite.YEAR), "year", book, views.year(book, y)));
     }
     lookups(books, problems)
         .ifPresent(

@@ -4,12 +4,18 @@ import curewindow.shop.Shop;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Which public pages there are, under which address, and in which other languages. */
 final class PublicSite {
 
   static final String HOME = "index.html";
   static final String FIND = "find.html";
+  static final String YEAR = "year.html";
+  static final String CARD = "lost-card.html";
+
+  /** The pages that every language has beside its guides. */
+  private static final Set<String> EVERYWHERE = Set.of(HOME, FIND, CARD);
 
   /** What the index's script loads when somebody starts to look words up. */
   static final String LOOKUP = "find-index.js";
@@ -39,13 +45,13 @@ final class PublicSite {
 
   /** The languages that have a page. */
   List<Book> having(String page) {
-    return books.stream()
-        .filter(b -> page.equals(HOME) || page.equals(FIND) || has(b, page))
-        .toList();
+    return books.stream().filter(b -> EVERYWHERE.contains(page) || has(b, page)).toList();
   }
 
   private static boolean has(Book book, String page) {
-    return book.chapters().stream().anyMatch(c -> c.file().equals(page));
+    return page.equals(YEAR)
+        ? book.year().isPresent()
+        : book.chapters().stream().anyMatch(c -> c.file().equals(page));
   }
 
   /** A page's addresses in all its languages; the home's first one is for any other language. */
@@ -81,6 +87,8 @@ final class PublicSite {
     for (Book book : books) {
       add(pages, book, HOME);
       book.chapters().forEach(c -> add(pages, book, c.file()));
+      book.year().ifPresent(y -> add(pages, book, YEAR));
+      add(pages, book, CARD);
       add(pages, book, FIND);
     }
     return pages;

@@ -10,9 +10,11 @@ import java.util.Optional;
  * @param home the link to the language's home
  * @param vcf the link to the shop's card for an address book
  * @param questions the link to the questions and answers, where the language has them
+ * @param byMonth the link to the year here, where it could be computed
  * @param contents the guides with their sections, where the page lists them
  * @param reading the guide, on a guide's page
  * @param finder the index, on the page of the index
+ * @param year the year at the shop's place, on its page
  * @param data the page in the words of schema.org, as JSON-LD
  */
 record PublicView(
@@ -27,10 +29,12 @@ record PublicView(
     String home,
     String vcf,
     Optional<String> questions,
+    Optional<String> byMonth,
     List<Language> languages,
     List<Chapter> contents,
     Optional<Reading> reading,
     Optional<Finder> finder,
+    Optional<Year> year,
     Optional<String> data) {
 
   /**
@@ -46,7 +50,7 @@ record PublicView(
   /** The same page in a language; {@code current} is {@code page} for the one shown. */
   record Language(String lang, String href, String text, Optional<String> current) {}
 
-  /** A guide with links to its sections. */
+  /** A guide with links to the sections that are its own, not those that every guide has. */
   record Chapter(String href, String title, List<Link> parts) {}
 
   /** A guide to read. */
@@ -71,4 +75,41 @@ record PublicView(
 
   /** A link with its text. */
   record Link(String href, String text) {}
+
+  /**
+   * How long things last at the shop's place, month by month.
+   *
+   * @param assumed what was assumed
+   */
+  record Year(String lede, String assumed, List<YearWork> works) {}
+
+  /** Services for which all holds last equally long. */
+  record YearWork(List<String> services, List<YearHold> holds) {}
+
+  /**
+   * Holds that last equally long.
+   *
+   * @param range the shortest and the longest month
+   * @param alt what the picture shows, for who cannot see it
+   */
+  record YearHold(
+      List<String> names, String range, String alt, YearPicture picture, List<YearRow> rows) {}
+
+  /** A month in numbers. */
+  record YearRow(String month, String outside, String garage) {}
+
+  /**
+   * The same drawn.
+   *
+   * @param most what the line at the top stands for
+   * @param side where that text begins
+   */
+  record YearPicture(
+      String most, String side, List<YearColumn> columns, List<YearLetter> letters) {}
+
+  /** A column; {@code x} and {@code width} in percent, the others in pixels. */
+  record YearColumn(String kind, String x, String width, long y, long height) {}
+
+  /** A month's first letter below its columns. */
+  record YearLetter(String x, String text) {}
 }

@@ -2,9 +2,11 @@ package curewindow.page;
 
 import curewindow.guide.GuidePart;
 import curewindow.shop.Shop;
+import curewindow.words.Words;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** Gathers what stands on each public page. */
@@ -12,6 +14,9 @@ final class PublicViews {
 
   /** The guide whose headings are the questions customers ask. */
   static final String QUESTIONS = "normal";
+
+  /** A heading that so many guides have tells nothing of any of them. */
+  private static final int COMMON = 4;
 
   private final Shop shop;
   private final PublicSite site;
@@ -29,6 +34,44 @@ final class PublicViews {
   /** Who looks for what, and what is said of the page. */
   private record Said(String title, String about, boolean listed, Optional<String> data) {}
 
+  /** What a page has beside what all have. */
+  private record Own(
+      List<PublicView.Chapter> contents,
+      Optional<PublicView.Reading> reading,
+      Optional<PublicView.Finder> finder,
+      Optional<PublicView.Year> year,
+      Message message) {
+
+    static final Own NOTHING =
+        new Own(List.of(), Optional.empty(), Optional.empty(), Optional.empty(), Message.NONE);
+
+    static Own of(List<PublicView.Chapter> contents) {
+      return new Own(contents, Optional.empty(), Optional.empty(), Optional.empty(), Message.NONE);
+    }
+
+    Own with(PublicView.Reading guide) {
+      return new Own(contents, Optional.of(guide), finder, year, message);
+    }
+
+    Own with(PublicView.Finder index) {
+      return new Own(contents, reading, Optional.of(index), year, message);
+    }
+
+    Own with(PublicView.Year here) {
+      return new Own(contents, reading, finder, Optional.of(here), message);
+    }
+
+    Own with(Message prepared) {
+      return new Own(contents, reading, finder, year, prepared);
+    }
+  }
+
+  /** What the links to the shop prepare to be written. */
+  private record Message(String subject, String body) {
+
+    static final Message NONE = new Message("", "");
+  }
+
   /** The home at the site's top, in the shop's language. */
   PublicView front(Book book) {
     return home(new Spot(book, PublicSite.HOME, "", book.words().language() + "/", "index.html"));
@@ -41,7 +84,7 @@ final class PublicViews {
   private PublicView home(Spot spot) {
     String title = spot.book().words().text("page.home.title", Map.of("shop", shop.name()));
     Said said = new Said(title, about(spot.book()), true, Optional.of(SchemaData.shop(shop)));
-    return view(spot, said, contents(spot), Optional.empty(), Optional.empty());
+    return view(spot, said, Own.of(contents(spot)));
   }
 
   PublicView guide(Book book, Book.Chapter chapter) {
@@ -61,7 +104,7 @@ final class PublicViews {
             questions,
             chapter.sections(),
             book.after(chapter).map(c -> new PublicView.Link(c.file(), next(book, c))));
-    return view(spot, said, List.of(), Optional.of(reading), Optional.empty());
+    return view(spot, said, Own.NOTHING.with(reading));
   }
 
   private static String next(Book book, Book.Chapter chapter) {
@@ -73,7 +116,28 @@ final class PublicViews {
     String about = book.words().text("public.find.about", Map.of("shop", shop.name()));
     Said said =
         new Said(titled(book.words().text("public.find.title")), about, true, Optional.empty());
-    return view(spot, said, contents(spot), Optional.empty(), Optional.of(finder));
+    return view(spot, said, Own.of(contents(spot)).with(finder));
+  }
+
+  PublicView year(Book book, PublicYear year) {
+    String about = book.words().text("public.year.about", Map.of("shop", shop.name()));
+    Said said =
+        new Said(titled(book.words().text("public.year.title")), about, true, Optional.empty());
+    return view(below(book, PublicSite.YEAR), said, Own.NOTHING.with(year.page()));
+  }
+
+  /** Whoever has no card any more writes to the shop; the page itself knows nobody. */
+  PublicView lostCard(Book book) {
+    Words words = book.words();
+    Said said =
+        new Said(
+            titled(words.text("public.card.title")),
+            words.text("public.card.lede"),
+            true,
+            Optional.empty());
+    Message message =
+        new Message(words.text("public.card.subject"), words.text("public.card.body"));
+    return view(below(book, PublicSite.CARD), said, Own.NOTHING.with(message));
   }
 
   /** It answers at any depth, so its links start at the top of the host. */
@@ -82,7 +146,7 @@ final class PublicViews {
     Spot spot = new Spot(book, PublicSite.HOME, top, top + book.words().language() + "/", top);
     String title = titled(book.words().text("public.lost.title"));
     Said said = new Said(title, "", false, Optional.empty());
-    return view(spot, said, contents(spot), Optional.empty(), Optional.empty());
+    return view(spot, said, Own.of(contents(spot)));
   }
 
   private static Spot below(Book book, String page) {
@@ -97,42 +161,48 @@ final class PublicViews {
     return book.words().text("public.about", Map.of("shop", shop.name()));
   }
 
+  /** All guides, each with those of its sections whose headings say something about it. */
   private static List<PublicView.Chapter> contents(Spot spot) {
-    return spot.book().chapters().stream().map(c -> chapter(spot.root() + c.file(), c)).toList();
+    Map<String, Long> times =
+        spot.book().chapters().stream()
+            .flatMap(c -> c.sections().stream().map(PublicView.Link::text).distinct())
+            .collect(Collectors.groupingBy(Function.identity(), Collectors.counting()));
+    return spot.book().chapters().stream()
+        .map(c -> chapter(spot.root() + c.file(), c, times))
+        .toList();
   }
 
-  private static PublicView.Chapter chapter(String href, Book.Chapter chapter) {
+  private static PublicView.Chapter chapter(
+      String href, Book.Chapter chapter, Map<String, Long> times) {
     return new PublicView.Chapter(
         href,
         chapter.title(),
         chapter.sections().stream()
+            .filter(l -> times.get(l.text()) < COMMON)
             .map(l -> new PublicView.Link(href + l.href(), l.text()))
             .toList());
   }
 
-  private PublicView view(
-      Spot spot,
-      Said said,
-      List<PublicView.Chapter> contents,
-      Optional<PublicView.Reading> reading,
-      Optional<PublicView.Finder> finder) {
+  private PublicView view(Spot spot, Said said, Own own) {
     Book book = spot.book();
     return new PublicView(
         book.words().language(),
         book.words().rightToLeft() ? "rtl" : "ltr",
         false,
         said.title(),
-        finder.isPresent() ? looks.finding() : looks.still(),
-        new Contact(shop, book.words()).card("", ""),
+        own.finder().isPresent() ? looks.finding() : looks.still(),
+        new Contact(shop, book.words()).card(own.message().subject(), own.message().body()),
         head(spot, said),
         spot.root(),
         spot.home(),
         spot.top() + "shop.vcf",
         book.chapter(QUESTIONS).map(c -> spot.root() + c.file()),
+        book.year().map(y -> spot.root() + PublicSite.YEAR),
         site.languages(book, spot.page(), spot.top()),
-        contents,
-        reading,
-        finder,
+        own.contents(),
+        own.reading(),
+        own.finder(),
+        own.year(),
         said.data());
   }
 

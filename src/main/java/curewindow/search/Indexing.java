@@ -5,7 +5,10 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 
-/** Builds the index of one language. */
+/**
+ * Builds the index of one language. A headword stands for what has it: where it is in a title as a
+ * name of that entry, where it is in a text as a word of that text.
+ */
 final class Indexing {
 
   /** How many places a headword names at most; more would say nothing. */
@@ -28,19 +31,27 @@ final class Indexing {
   Lookup lookup() {
     List<List<Integer>> places = new ArrayList<>();
     List<StringBuilder> keys = volume.entries().stream().map(e -> new StringBuilder()).toList();
+    List<StringBuilder> further = volume.entries().stream().map(e -> new StringBuilder()).toList();
     for (Headword head : volume.heads()) {
       List<String> beginnings = head.beginnings().stream().flatMap(b -> words(b).stream()).toList();
       List<Integer> found = new ArrayList<>(matches(titles, beginnings));
       found.forEach(n -> keys.get(n).append(' ').append(head.word()));
-      matches(texts, beginnings).stream().filter(n -> !found.contains(n)).forEach(found::add);
+      for (int n : matches(texts, beginnings)) {
+        if (!found.contains(n)) {
+          found.add(n);
+          further.get(n).append(' ').append(head.word());
+        }
+      }
       places.add(found.subList(0, Math.min(PLACES, found.size())));
     }
     List<Object> rows = new ArrayList<>();
     for (int i = 0; i < volume.entries().size(); i++) {
       Entry entry = volume.entries().get(i);
-      rows.add(engine.array(List.of(entry.title(), keys.get(i).toString(), entry.text())));
+      rows.add(
+          engine.array(
+              List.of(entry.title(), keys.get(i).toString(), entry.text() + further.get(i))));
     }
-    return new Lookup(engine.text("build", engine.array(rows)), places);
+    return new Lookup(engine.text("build", engine.array(rows), volume.language()), places);
   }
 
   private List<String> words(String text) {

@@ -1,17 +1,20 @@
 package curewindow.search;
 
 import java.util.List;
+import java.util.Objects;
 
 /**
  * What can be looked up in one language.
  *
+ * @param language whose word forms are taken together, such as {@code en}
  * @param entries sections and questions, in reading order
  * @param heads the words of the printed index
  */
-public record Volume(List<Entry> entries, List<Headword> heads) {
+public record Volume(String language, List<Entry> entries, List<Headword> heads) {
 
-  /** Copies the lists. */
+  /** Refuses missing parts and copies the lists. */
   public Volume {
+    Objects.requireNonNull(language, "language");
     entries = List.copyOf(entries);
     heads = List.copyOf(heads);
   }

@@ -20,6 +20,7 @@ import curewindow.shop.ShopFolder;
 import curewindow.shop.ShopRead;
 import curewindow.told.Seen;
 import curewindow.told.Visit;
+import curewindow.told.YearHere;
 import curewindow.words.WordsLibrary;
 import java.net.URI;
 import java.nio.file.Files;
@@ -278,6 +279,12 @@ public final class LoadedShop {
   /** Whether a card of a job was handed over. */
   boolean hasCard(Job job) {
     return ledgers.printed().filter(p -> !p.of(job.id()).dates().isEmpty()).isPresent();
+  }
+
+  /** How long holds last at the shop's own place; nothing that was measured counts. */
+  YearHere year() {
+    Shop shop = read.shop().orElseThrow();
+    return YearHere.of(shop, read.catalogue(), read.places().get(shop.place()), unmeasured);
   }
 
   private Place place(Job job) {

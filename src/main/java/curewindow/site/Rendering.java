@@ -5,7 +5,9 @@ import curewindow.page.Pages;
 import curewindow.problem.Faults;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
+import curewindow.problem.Where;
 import curewindow.shop.FittedItem;
+import curewindow.told.YearHere;
 import curewindow.words.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -101,6 +103,8 @@ record Rendering(
     if (languages.isEmpty()) {
       return new TreeMap<>(Map.of());
     }
-    return pages.open(shop.shop().orElseThrow(), languages, problems);
+    Optional<YearHere> year =
+        Faults.guard(Where.file("content/catalogue/holds.yaml"), problems, shop::year);
+    return pages.open(shop.shop().orElseThrow(), year, languages, problems);
   }
 }

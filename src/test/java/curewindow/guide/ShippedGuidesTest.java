@@ -41,6 +41,23 @@ class ShippedGuidesTest {
     }
   }
 
+  /** What somebody asks before buying, when something looks wrong, and in later years. */
+  @Test
+  void tellWhatComesBeforeAndAfterTheFirstWeeks() {
+    ShopFiles files = new ShopFiles(empty);
+    Catalogue catalogue = ShopFolder.read(files, Instant.EPOCH).catalogue();
+    GuideLibrary library = GuideLibrary.read(files, catalogue, LANGUAGES, problems);
+    for (String language : LANGUAGES) {
+      for (String id : List.of("before-you-come", "if-something-is-wrong", "through-the-year")) {
+        Guide guide = library.find(language, id).orElseThrow();
+        assertTrue(
+            guide.valuesUsed().stream().allMatch(v -> v.startsWith("shop.") || v.equals("1 m")),
+            "for who has no job yet: " + guide.valuesUsed());
+        assertTrue(GuidePart.of(guide.html(facts(true, Optional.of("1")))).size() > 5, id);
+      }
+    }
+  }
+
   private static void assertReads(Guide guide) {
     for (boolean has : new boolean[] {true, false}) {
       for (Optional<String> value : List.of(Optional.of("VALUE"), Optional.<String>empty())) {

@@ -32,7 +32,7 @@ class ContactTest {
     Contact contact = new Contact(Demo.shop("S"), Demo.WORDS.of("en"));
     assertEquals("sms:+13035550143?body=a%20b%26c%3F", contact.sms("a b&c?").orElseThrow());
     assertEquals(
-        "mailto:hello@care.example?subject=x%20y&body=%C3%A1%0A",
+        "mailto:hello@care.example?subject=x%20y&body=%C3%A1%0D%0A",
         URI.create(contact.mail("x y", "á\n").orElseThrow()).toASCIIString());
     assertEquals("mailto:hello@care.example", contact.mail("", "").orElseThrow());
   }

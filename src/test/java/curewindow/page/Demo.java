@@ -1,9 +1,12 @@
 package curewindow.page;
 
+import curewindow.climate.Climates;
 import curewindow.climate.MonthNormals;
 import curewindow.climate.Place;
+import curewindow.climate.Places;
 import curewindow.cure.Bay;
 import curewindow.cure.Because;
+import curewindow.cure.Curing;
 import curewindow.cure.Driver;
 import curewindow.cure.HoldKind;
 import curewindow.cure.PaintTone;
@@ -30,6 +33,7 @@ import curewindow.shop.Shop;
 import curewindow.shop.ShopFiles;
 import curewindow.shop.ShopFolder;
 import curewindow.told.Visit;
+import curewindow.told.YearHere;
 import curewindow.words.WordsLibrary;
 import java.net.URI;
 import java.nio.file.Path;
@@ -58,7 +62,7 @@ final class Demo {
   static final Catalogue CATALOGUE = catalogue();
   static final WordsLibrary WORDS = WordsLibrary.open(FILES);
   static final GuideLibrary GUIDES =
-      GuideLibrary.read(FILES, CATALOGUE, List.of("en", "es"), new Problems());
+      GuideLibrary.read(FILES, CATALOGUE, List.of("en", "es", "ar"), new Problems());
   static final Pages PAGES = Pages.read(FILES, GUIDES, new Problems());
 
   String language = "en";
@@ -286,6 +290,13 @@ final class Demo {
         50_000,
         opening,
         List.of(LocalDate.of(2026, 12, 25)));
+  }
+
+  /** The year in Denver with the catalogue that comes with the program. */
+  static YearHere year() {
+    Catalogue shipped = ShopFolder.read(FILES, Instant.EPOCH).catalogue();
+    Place denver = Places.builtIn().get("denver");
+    return YearHere.of(shop("S"), shipped, denver, Curing.with(Climates::weathers));
   }
 
   private static Place place(String name, ZoneId zone) {

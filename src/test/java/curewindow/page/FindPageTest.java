@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -28,6 +29,7 @@ class FindPageTest {
     Map<String, String> pages =
         Demo.PAGES.open(
             Demo.shop("Longs Peak"),
+            Optional.of(Demo.year()),
             List.of(Demo.WORDS.of("en"), Demo.WORDS.of("es")),
             new Problems());
     for (Map.Entry<String, String> page : pages.entrySet()) {

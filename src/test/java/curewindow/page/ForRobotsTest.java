@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -52,6 +53,7 @@ class ForRobotsTest {
   private static final SortedMap<String, String> PAGES =
       Demo.PAGES.open(
           Demo.shop("Longs Peak"),
+          Optional.empty(),
           List.of(Demo.WORDS.of("en"), Demo.WORDS.of("es")),
           new Problems());
 

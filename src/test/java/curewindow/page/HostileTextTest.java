@@ -80,7 +80,7 @@ class HostileTextTest {
     assertTrue(page.select(".for").text().contains(Jsoup.parse(escaped(hostile)).text()));
 
     Demo.PAGES
-        .open(demo.shop, List.of(Demo.WORDS.of("en")), new Problems())
+        .open(demo.shop, Optional.empty(), List.of(Demo.WORDS.of("en")), new Problems())
         .values()
         .forEach(html -> inert(Jsoup.parse(html)));
   }

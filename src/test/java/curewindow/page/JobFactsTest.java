@@ -123,7 +123,8 @@ class JobFactsTest {
 
   @Test
   void publicFactsShowEveryClauseAndNoJob() {
-    PublicFacts facts = new PublicFacts(Demo.shop("S"), Demo.WORDS.of("en"));
+    PublicFacts facts =
+        new PublicFacts(Demo.shop("S"), Demo.WORDS.of("en"), "tint", Optional.empty());
     assertTrue(facts.has("hold", "windows-up"));
     assertEquals(Optional.of("the date on your own page"), facts.value("hold.windows-up.until"));
     assertEquals(Optional.of("+1 303 555 0142"), facts.value("shop.phone"));

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import curewindow.problem.Problems;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.jsoup.Jsoup;
@@ -44,6 +45,7 @@ class SlimTest {
             WHOLE
                 .open(
                     Demo.shop("Film=\"1\" > <p>Coat</p><p>=/"),
+                    Optional.empty(),
                     languages.stream().map(Demo.WORDS::of).toList(),
                     problems)
                 .values());

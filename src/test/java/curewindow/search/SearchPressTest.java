@@ -21,6 +21,7 @@ class SearchPressTest {
 
   private static final Volume VOLUME =
       new Volume(
+          "en",
           List.of(
               new Entry("¿Por qué se ve turbio el cristal?", "Hay agua detrás de la lámina."),
               new Entry("First wash", "By hand, with a soft cloth."),
@@ -74,7 +75,7 @@ class SearchPressTest {
       engine.run(press.script(), "script");
       engine.run(
           "lookup.first = function (json, asked) { var f = lookup.ask(lookup.open(JSON.parse(json)),"
-              + " asked); return f.length ? String(f[0].n) : ''; }",
+              + " asked, 'en'); return f.length ? String(f[0].n) : ''; }",
           "test");
       String found = engine.text("first", lookup.index(), asked);
       assertEquals(first, found);

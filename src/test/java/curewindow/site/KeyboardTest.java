@@ -93,6 +93,7 @@ class KeyboardTest {
       browser.key(letter, letter.toUpperCase(java.util.Locale.ROOT).charAt(0));
     }
     browser.key("Enter", 13);
+    Thread.sleep(700); // the index is loaded and asked
     assertTrue(browser.seen("#found").toLowerCase(java.util.Locale.ROOT).contains("haz"));
     browser.key("Tab", 9).key("Tab", 9);
     assertEquals(true, browser.run("return !!document.activeElement.closest('#found')"));

@@ -108,6 +108,8 @@ public final class PressedDemo {
         "guide", open.resolve("tint.html"),
         "questions", open.resolve("normal.html"),
         "find", open.resolve("find.html"),
+        "year", open.resolve("year.html"),
+        "lost card", open.resolve("lost-card.html"),
         "not found", site().resolve("404.html"));
   }
 

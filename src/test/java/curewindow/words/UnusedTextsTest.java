@@ -85,6 +85,7 @@ class UnusedTextsTest {
           quotedIn("page.card.", "page/CardNotes"),
           quotedIn("page.fitted.", "page/Fittings"),
           quotedIn("page.public.", "page/PublicFacts", "guide/KnownNames"),
+          quotedIn("public.year.", "page/PublicYear"),
           quotedIn("page.season.", "page/When"),
           quotedIn("page.visit.", "page/VisitWords"));
 
