@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 final class Asking {
 
   /** The likeliest are enough: more, and nobody finds theirs. */
-  static final int MOST = 10;
+  static final int MOST = 8;
 
   /** A question, its answer, and a link that prepares a message to the shop. */
   record Card(String text, String html, Optional<String> photo, String href, String button) {}

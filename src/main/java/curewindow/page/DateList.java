@@ -40,7 +40,7 @@ final class DateList {
    * @param label what it is, in few words
    * @param state the word before the date, and the one once it is over
    * @param likelyDay a quiet word on what may be sooner, or takes longer
-   * @param safety what ends it at once
+   * @param safety what ends it at once; not of the first answer, which says so itself
    * @param done what may be done once it is over
    * @param bar where its bar ends, and {@code sure} where it is likely over, percent of the line
    */
@@ -118,11 +118,16 @@ final class DateList {
         cases.text(v -> new When(v).shortDay(of.apply(v))),
         cases.text(v -> new When(v).time(of.apply(v))),
         cases.text(v -> likelyDay(v, of.apply(v))),
-        Safety.of(release, noted),
+        release.equals(first()) ? Optional.empty() : Safety.of(release, noted),
         cases.text(v -> new When(v).done(of.apply(v))),
         percent(Math.min(1, part(likely(release)))),
         percent(Math.min(1, end)),
         end > 1 ? Optional.empty() : Optional.of("none"));
+  }
+
+  private Release first() {
+    List<Release> holds = Urgency.holds(noted);
+    return holds.isEmpty() ? noted.timeline().releases().get(0) : holds.get(0);
   }
 
   private static Instant likely(Release release) {

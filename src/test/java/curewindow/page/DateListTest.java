@@ -1,7 +1,6 @@
 package curewindow.page;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.cure.HoldKind;
@@ -9,6 +8,7 @@ import curewindow.cure.Release;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class DateListTest {
@@ -72,6 +72,12 @@ class DateListTest {
     assertEquals(List.of(), row(dates, "haze").time(), "no hour");
     assertEquals(List.of(), row(dates, "haze").likelyDay());
     assertEquals(List.of(), row(dates, "hand-wash").likelyDay(), "on the same day");
-    assertFalse(row(dates, "windows-up").safety().isEmpty());
+  }
+
+  @Test
+  void whatEndsAHoldAtOnceStandsInItsRowUnlessTheAnswerSaysSo() {
+    DateList.Dates dates = dates(Demo.tint());
+    assertEquals(Optional.empty(), row(dates, "windows-up").safety(), "the answer");
+    assertEquals(Optional.of("Can’t see? Defroster on."), row(dates, "defroster").safety());
   }
 }
