@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToIntFunction;
 
 /**
  * When one hold of one job ends, in each of the weathers. Times are seconds of local standard time.
@@ -174,17 +175,7 @@ final class HoldEnds {
       return decision(0, least);
     }
     int first = hours().hour(least);
-    int hour = first;
-    for (int i = 0; i < deciding.size(); i++) {
-      Wanted one = deciding.get(i);
-      int guess = one.doses().guess(one.dose(), last());
-      if (guess == last() && isLate(number)) {
-        return limited();
-      }
-      hour = search(one, hour, guess, number);
-    }
-    hour = searchAll(hour, number);
-    return hour == first ? decision(metAt(first).next(0), least) : within(hour, number);
+    return from(first, number, one -> one.doses().guess(one.dose(), last()));
   }
 
   /** The end of a number that is not before the median's. */
@@ -195,17 +186,31 @@ final class HoldEnds {
     if (median.at() == latest && isLate(number)) {
       return limited();
     }
+    int further = members - number;
     int first = hours().hour(median.at());
+    return from(first, number, one -> one.doses().guess(one.dose(), further, first, last()));
+  }
+
+  /**
+   * The end of a number.
+   *
+   * @param first none is done before the start of this hour, or as many only by the least end
+   * @param number the number
+   * @param guesses about the hour by which a need is met
+   */
+  private Decision from(int first, int number, ToIntFunction<Wanted> guesses) {
     int hour = first;
     for (int i = 0; i < deciding.size(); i++) {
-      Wanted one = deciding.get(i);
-      int guess = one.doses().guess(one.dose(), members - number, first, last());
+      int guess = guesses.applyAsInt(deciding.get(i));
       if (guess == last() && isLate(number)) {
         return limited();
       }
-      hour = search(one, hour, guess, number);
+      hour = search(deciding.get(i), hour, guess, number);
     }
-    return within(searchAll(hour, number), number);
+    hour = searchAll(hour, number);
+    return hour == hours().hour(least)
+        ? decision(metAt(hour).next(0), least)
+        : within(hour, number);
   }
 
   /** Whether all items have one limit, and it comes before the end that a number had without it. */
