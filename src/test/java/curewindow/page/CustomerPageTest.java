@@ -147,7 +147,7 @@ class CustomerPageTest {
   void whatEndsAtItsLimitIsFreeGently() {
     Document page = page(Demo.atLimit());
     Element row = page.selectFirst("li[data-hold=windows-up]");
-    assertTrue(plain(row.text()).contains("Fri, Dec 4 2 PM fully set by Dec 22"), row::text);
+    assertTrue(plain(row.text()).contains("Fri, Dec 4 2 PM all set by Dec 22"), row::text);
     assertEquals(
         "Roll the windows slowly, and no more than you must, until about December 22.",
         plain(row.select(".done[hidden]").text()));
