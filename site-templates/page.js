@@ -6,7 +6,7 @@ var all = s => [...document.querySelectorAll(s)], root = document.documentElemen
 var M = 60, H = 60 * M, D = 24 * H, k = 0;
 var start = +all(".rows")[0].dataset.start;
 var rows = all(".rows li"), radios = all("[name=parking]"), kept = "parked " + location.pathname, rel;
-try { rel = new Intl.RelativeTimeFormat(root.lang); } catch (e) { rel = null; }
+try { rel = new Intl.RelativeTimeFormat(root.lang + "-u-nu-latn"); } catch (e) { rel = null; }
 function away(left) {
 if (!rel || left <= 0) return "";
 if (left < 90 * M) return rel.format(Math.ceil(left / M), "minute");
