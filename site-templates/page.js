@@ -6,7 +6,7 @@ var all = s => [...document.querySelectorAll(s)], root = document.documentElemen
 var M = 60, H = 60 * M, D = 24 * H, k = 0;
 var start = +all(".rows")[0].dataset.start;
 var rows = all(".rows li"), radios = all("[name=parking]"), kept = "parked " + location.pathname, rel;
-try { rel = new Intl.RelativeTimeFormat(root.lang); } catch (e) { rel = null; }
+try { rel = new Intl.RelativeTimeFormat(root.lang + "-u-nu-latn"); } catch (e) { rel = null; }
 function away(left) {
 if (!rel || left <= 0) return "";
 if (left < 90 * M) return rel.format(Math.ceil(left / M), "minute");
@@ -14,8 +14,9 @@ if (left < 48 * H) return rel.format(Math.ceil(left / H), "hour");
 return rel.format(Math.round(left / D), "day");
 }
 function show(e, on) { if (e.hidden === on) e.hidden = !on; }
+// An instant of the case; a mark without one goes by the end of its row.
 function at(e, name) {
-var times = (e.dataset[name] || "").split(",");
+var d = e.dataset, times = (d[name] || name in d && e.closest("[data-end]").dataset.end || "").split(",");
 return +(times[k] || times[0]);
 }
 function tick() {
@@ -23,7 +24,7 @@ var now = Date.now() / 1000, first;
 function past(e, name) { var t = at(e, name); return t && now >= t; }
 all("[data-p],[data-from],[data-to]").forEach(e => {
 var d = e.dataset;
-show(e, (!d.p || d.p.split(" ").includes(k + "")) && (!d.from || past(e, "from")) && !past(e, "to"));
+show(e, (!d.p || d.p.split(" ").includes(k + "")) && (!("from" in d) || past(e, "from")) && !past(e, "to"));
 });
 // What is over by the pickup comes last, then what ranks first, then what ends first.
 function order(e) { return (at(e, "end") <= start ? 1e14 : 0) + Math.min(e.dataset.rank, 999) * 1e11 + at(e, "end"); }

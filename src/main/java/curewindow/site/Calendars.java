@@ -1,5 +1,7 @@
 package curewindow.site;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import curewindow.calendar.CareCalendar;
 import curewindow.calendar.CareEvent;
 import curewindow.calendar.CareEvents;
@@ -11,7 +13,6 @@ import curewindow.problem.Problems;
 import curewindow.words.Words;
 import java.io.IOException;
 import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.time.Clock;
 import java.time.Duration;
@@ -22,11 +23,15 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 
 /** The calendars of a press, with what the shop folder remembers of earlier ones. */
 final class Calendars {
 
   private static final String OFFICE = "office";
+
+  /** What has to be written in another way within a link (RFC 3986, RFC 3987). */
+  private static final Pattern UNLINKED = Pattern.compile("[^\\p{L}\\p{Nd}.,:;/=-]+");
 
   private final Map<String, Revisions> customers = new TreeMap<>();
   private final List<OfficeCalendar.Entry> office = new ArrayList<>();
@@ -137,9 +142,10 @@ final class Calendars {
         .toList();
   }
 
+  /** Letters of any script may stand in a link as they are, which makes it far shorter. */
   private static String inLink(String text) {
-    return "data:text/calendar;charset=utf-8,"
-        + URLEncoder.encode(text, StandardCharsets.UTF_8).replace("+", "%20");
+    String bare = UNLINKED.matcher(text).replaceAll(m -> URLEncoder.encode(m.group(), UTF_8));
+    return "data:text/calendar;charset=utf-8," + bare.replace("+", "%20");
   }
 
   /** The office's calendar of all visits. */

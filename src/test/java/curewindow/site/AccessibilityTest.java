@@ -71,9 +71,28 @@ class AccessibilityTest {
             found.add(kind.getKey() + " " + colors + " " + width + ": " + violation);
           }
         }
+        browser.prefers("forced-colors", "active");
+        against(COLORS).forEach(v -> found.add(kind.getKey() + " forced " + width + ": " + v));
       }
     }
     assertEquals(List.of(), found, () -> String.join("\n", found));
+  }
+
+  /**
+   * Where the phone sets its own few colors, the bars have them, too (CSS Color Adjustment 1, 3).
+   */
+  @Test
+  void barsAreSeenInForcedColors() throws IOException {
+    browser.clock(WAITING).prefers("forced-colors", "active");
+    browser.screen(390, 844, true).go(PressedDemo.get().kinds("en").get("job"));
+    assertEquals(
+        List.of("CanvasText", "GrayText", "Highlight"),
+        browser.run(
+            "var e=document.body.appendChild(document.createElement('p')),"
+                + "is=(s,c)=>{e.style.color=c;return getComputedStyle(document.querySelector(s)).fill"
+                + "===getComputedStyle(e).color?c:s};return [is('.bar .sure','CanvasText'),"
+                + "is('.bar .may','GrayText'),is('.bar .at','Highlight')]"));
+    browser.prefers("prefers-color-scheme", "light");
   }
 
   @Test

@@ -3,6 +3,7 @@ package curewindow.site;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import curewindow.page.HomeScreen;
 import curewindow.page.JobView;
 import curewindow.problem.Problems;
 import java.io.ByteArrayOutputStream;
@@ -24,32 +25,45 @@ class EveryLanguageWeightTest {
   /** Ten packets of 1460 bytes: what a new TCP connection sends at first (RFC 6928). */
   private static final int MOST = 14_600;
 
+  /** All four files of a job, not packed. */
+  private static final int MOST_ON_DISK = 80_000;
+
   @TempDir Path temp;
 
   @ParameterizedTest
   @ValueSource(strings = {"es", "ar"})
-  void everyPageArrivesInTheFirstRoundTrip(String language) throws IOException {
+  void everyPageArrivesInTheFirstRoundTripAndItsFilesAreSmall(String language) throws IOException {
     LoadedShop shop = LoadedShop.load(shop(language), PressedDemo.CLOCK);
     List<JobView> views = shop.jobs().stream().map(j -> shop.view(j, Tokens.SAMPLE)).toList();
     assertEquals(15, views.size());
-    Rendering pages =
-        Rendering.of(
-            shop,
-            ParkedViews.of(shop, views, new Problems()),
-            Calendars.unnoted(shop.words().of("en")));
+    Calendars calendars = Calendars.unnoted(shop.words().of("en"));
+    Rendering pages = Rendering.of(shop, ParkedViews.of(shop, views, new Problems()), calendars);
     assertEquals(views.size(), pages.customers().size(), () -> pages.problems().toString());
     List<String> heavy = new ArrayList<>();
     int weighed = 0;
     for (Rendering.Customer customer : pages.customers()) {
       weighed++;
+      String id = customer.view().job().id();
       int weight = gzipped(customer.html());
       assertTrue(customer.html().contains("lang=" + language));
       if (weight > MOST) {
-        heavy.add(customer.view().job().id() + " " + weight);
+        heavy.add(id + " " + weight);
+      }
+      int size = size(customer, calendars);
+      if (size > MOST_ON_DISK) {
+        heavy.add(id + " has files of " + size);
       }
     }
     assertEquals(15, weighed);
     assertEquals(List.of(), heavy);
+  }
+
+  private static int size(Rendering.Customer customer, Calendars calendars) {
+    return Stream.concat(
+            Stream.of(customer.html(), HomeScreen.manifest(customer.view())),
+            calendars.files(customer.view()).values().stream())
+        .mapToInt(text -> text.getBytes(StandardCharsets.UTF_8).length)
+        .sum();
   }
 
   private Path shop(String language) throws IOException {

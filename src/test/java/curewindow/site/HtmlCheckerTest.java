@@ -42,7 +42,7 @@ class HtmlCheckerTest {
   @Test
   void everyPageIsValid() throws Exception {
     List<Path> pages = PressedDemo.get().pages();
-    assertTrue(pages.size() > 60, pages.toString());
+    assertTrue(pages.size() > 40, pages.toString());
     assertEquals(List.of(), errors(pages));
   }
 

@@ -10,6 +10,8 @@ import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.net.URI;
+import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -20,7 +22,9 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jsoup.Jsoup;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -79,6 +83,23 @@ class OfflineTest {
     assertEquals(true, browser.run("return " + condition), condition);
   }
 
+  /** The addresses of all that the phone has kept, from the top of the site. */
+  private static final String KEPT =
+      "caches.keys().then(k=>Promise.all(k.map(n=>caches.open(n).then(c=>c.keys()))))"
+          + ".then(a=>a.flat().map(r=>new URL(r.url).pathname).sort().join(' '))";
+
+  private static final String FOLDER = "/C/" + TOKEN + "/";
+
+  private static final String ALL =
+      Stream.of("", "all.ics", "care.ics", "care.webmanifest")
+          .map(FOLDER::concat)
+          .collect(Collectors.joining(" "));
+
+  private void waitForCopies() throws InterruptedException {
+    waitFor("!!navigator.serviceWorker.controller");
+    waitFor(KEPT + ".then(k=>k==='" + ALL + "')");
+  }
+
   @Test
   void whatWasOpenedOnceOpensWithoutNetworkAndFollowsWhenItIsBack() throws Exception {
     URI page;
@@ -86,38 +107,57 @@ class OfflineTest {
     try (ViewServer view = ViewServer.start(out, 0)) {
       port = view.address().getPort();
       page = view.address().resolve("C/" + TOKEN + "/");
-      browser.go(page.toString());
-      waitFor("!!navigator.serviceWorker.controller");
-      assertTrue(browser.seen("h1").startsWith("Mara"), browser.seen("h1"));
+      browser.go(view.address() + "en/index.html").go(page.toString());
+      waitForCopies();
+      assertTrue(browser.seen(".for").startsWith("Mara"), browser.seen(".for"));
       assertEquals(List.of(), browser.complaints());
       for (String asked : browser.requests()) {
         boolean own = asked.startsWith(view.address().toString());
         assertTrue(own || asked.startsWith("data:") || asked.startsWith("chrome:"), asked);
       }
     }
-    for (String file :
-        List.of("", "index.html", "care.html", "heated/", "heated/index.html#main")) {
+    for (String file : List.of("", "index.html", "?from=mail", "index.html#main")) {
       browser.go("about:blank").go(page.resolve(file).toString());
       assertTrue(browser.seen("body").contains("Mara"), file + ": " + browser.seen("body"));
     }
     assertKept(true);
+    assertCalendarsAreKept();
     aNetworkThatAnswersNothingDoesNotKeepAnyoneWaiting(page, port);
     edit("first-name: Mara", "first-name: Noor");
     press();
     try (ViewServer again = ViewServer.start(out, port)) {
       assertEquals(port, again.address().getPort());
       browser.go("about:blank").go(page + "#main");
-      assertTrue(browser.seen("h1").startsWith("Noor"), "the network comes first");
+      assertTrue(browser.seen(".for").startsWith("Noor"), "the network comes first");
       assertKept(false);
       browser.go(page + "?again");
-      waitFor(
-          "(window.names||(caches.keys().then(k=>window.names=k),[])).length===1"
-              + "&&window.names[0].startsWith('"
-              + page
-              + "')");
+      waitForCopies();
     }
     browser.go("about:blank").go(page.toString() + "#main");
-    assertTrue(browser.seen("h1").startsWith("Noor"), "the copy follows the network");
+    assertTrue(browser.seen(".for").startsWith("Noor"), "the copy follows the network");
+  }
+
+  private void assertCalendarsAreKept() throws IOException {
+    for (String file : List.of("care.ics", "all.ics")) {
+      assertEquals(
+          Files.readAllLines(folder().resolve(file)),
+          browser.run(
+              "return caches.match(arguments[0]).then(r=>r.text()).then(t=>t.trim().split('\\r\\n'))",
+              FOLDER + file));
+    }
+  }
+
+  @Test
+  void theCopyOfAPageThatIsNoLongerThereGoes() throws Exception {
+    try (ViewServer view = ViewServer.start(out, 0)) {
+      String page = view.address().resolve("C/" + TOKEN + "/").toString();
+      browser.go(page);
+      waitForCopies();
+      Files.delete(folder().resolve("index.html"));
+      browser.go("about:blank").go(page);
+      assertFalse(browser.seen("body").contains("Mara"), browser.seen("body"));
+      assertFalse(((String) browser.run("return " + KEPT)).startsWith(FOLDER + " "));
+    }
   }
 
   /** Connections are taken, and then nothing comes, as where a network has no way on. */
@@ -126,12 +166,12 @@ class OfflineTest {
     try (ServerSocket silent = new ServerSocket(port, 50, InetAddress.getLoopbackAddress())) {
       Instant start = Instant.now();
       browser.clock(Instant.parse("2026-11-25T00:00:00Z")).go("about:blank").go(page.toString());
-      assertTrue(browser.seen("h1").startsWith("Mara"), browser.seen("h1"));
+      assertTrue(browser.seen(".for").startsWith("Mara"), browser.seen(".for"));
       assertTrue(Duration.between(start, Instant.now()).toSeconds() < 15, "shown soon");
       assertKept(true);
-      String soon = browser.seen(".answer [data-in]");
+      String soon = browser.seen(".rel .in");
       browser.later(Duration.ofDays(2));
-      assertNotEquals(soon, browser.seen(".answer [data-in]"), "a copy goes by the clock, too");
+      assertNotEquals(soon, browser.seen(".rel .in"), "a copy goes by the clock, too");
       browser.trueClock();
       assertFalse(silent.isClosed());
     }
@@ -147,37 +187,63 @@ class OfflineTest {
   }
 
   @Test
-  void theChosenParkingOpensAgainWithAWayBackAndNoLoop() throws Exception {
+  void theChosenParkingIsRememberedByThePhoneWithANetworkWithoutAndFromADisk() throws Exception {
+    String page;
     try (ViewServer view = ViewServer.start(out, 0)) {
-      walkThroughParkings(view.address().resolve("C/" + TOKEN + "/").toString());
+      page = view.address().resolve("C/" + TOKEN + "/").toString();
+      browser.go(page);
+      waitForCopies();
+      choose(page);
+      assertEquals(List.of(), browser.complaints());
     }
-    browser.go("about:blank").complaints();
-    walkThroughParkings(folder().resolve("index.html").toUri().toString());
-  }
-
-  private void walkThroughParkings(String page) {
-    browser.go(page);
-    assertFalse(browser.seen("#parking").isEmpty());
-    assertEquals("", browser.seen("main > .note"), "nothing is chosen yet");
-    browser.run("document.querySelector('#parking a[href^=heated]').click()");
-    assertTrue(browser.seen("main > .note").contains("in a heated garage"));
-    browser.go("about:blank").go(page);
-    assertTrue(browser.seen("main > .note").contains("in a heated garage"), "as chosen");
-    browser.run("document.querySelector('main > .note a').click()");
-    assertEquals("", browser.seen("main > .note"), "as noted");
-    browser.go("about:blank").go(page);
-    assertEquals("", browser.seen("main > .note"), "the choice is forgotten");
+    choose(page);
+    browser.complaints();
+    choose(folder().resolve("index.html").toUri().toString());
     assertEquals(List.of(), browser.complaints());
   }
 
+  private static final String HEATED = "in a heated garage";
+
+  private void choose(String page) {
+    browser.go("about:blank").go(page);
+    assertTrue(browser.seen("#parking summary").contains("outside"), "nothing is chosen yet");
+    List<String> noted = dates();
+    browser.run("document.querySelector('#parking').open=true");
+    browser.run(
+        "[...document.querySelectorAll('#parking label')].find(e=>"
+            + "e.textContent.toLowerCase().includes('"
+            + HEATED
+            + "')).click()");
+    List<String> heated = dates();
+    assertEquals(noted.size(), heated.size());
+    assertFalse(noted.stream().anyMatch(heated::contains), "each date is another: " + heated);
+    for (String again : List.of(page, page + "#main")) {
+      browser.go("about:blank").go(again);
+      assertTrue(browser.seen("#parking summary").contains(HEATED), "as chosen");
+      assertEquals(heated, dates());
+    }
+    browser.run("document.querySelector('#parking input').click()");
+    browser.go("about:blank").go(page);
+    assertEquals(noted, dates(), "the choice is taken back");
+  }
+
+  private List<String> dates() {
+    return Stream.of("h1 .answer", "li[data-hold=windows-up] .when", "li[data-hold=haze] .when")
+        .map(browser::seen)
+        .toList();
+  }
+
   @Test
-  void aFolderThatIsNoLongerACaseGoes() throws IOException {
-    assertTrue(Files.exists(folder().resolve("heated/index.html")));
-    assertTrue(Files.exists(folder().resolve("heated/care.ics")));
-    edit("parking: {day: outside, night: outside}", "parking: {day: heated, night: heated}");
-    press();
-    assertFalse(Files.exists(folder().resolve("heated")), "the noted parking has no folder");
-    assertTrue(Files.exists(folder().resolve("outside/index.html")));
+  void aJobIsFourFilesAndGoesWhole() throws IOException {
+    try (Stream<Path> files = Files.walk(folder())) {
+      assertEquals(
+          List.of("all.ics", "care.ics", "care.webmanifest", "index.html"),
+          files
+              .filter(Files::isRegularFile)
+              .map(f -> folder().relativize(f).toString())
+              .sorted()
+              .toList());
+    }
     Files.delete(shop.resolve(JOB));
     Files.writeString(
         shop.resolve("jobs.csv"),
@@ -187,33 +253,39 @@ class OfflineTest {
   }
 
   @Test
-  void aBrokenJobKeepsThePagesOfAllParkings() throws IOException {
+  void aBrokenJobKeepsItsPageAndCalendars() throws IOException {
     edit("harbor-35", "harbour-35");
     Press.run(LoadedShop.load(shop, Clock.systemUTC()), out, Clock.systemUTC(), () -> TOKEN);
-    assertTrue(Files.exists(folder().resolve("heated/index.html")));
-    assertTrue(Files.exists(folder().resolve("offline.js")));
+    for (String file : List.of("index.html", "care.ics", "all.ics", "care.webmanifest")) {
+      assertTrue(Files.exists(folder().resolve(file)), file);
+    }
+    assertTrue(Files.exists(out.resolve("site/offline.js")));
   }
 
   /** RFC 5545 section 3.8.4.7: the same UID is the same event, so another file moves the dates. */
   @Test
   void calendarsOfAllParkingsNameTheSameEvents() throws IOException {
-    List<Path> files;
-    try (Stream<Path> all = Files.walk(folder())) {
-      files = all.filter(f -> f.endsWith("care.ics")).toList();
+    List<String> noted = Files.readAllLines(folder().resolve("care.ics"));
+    assertFalse(starting(noted, "UID:").isEmpty());
+    List<String> links =
+        Jsoup.parse(Files.readString(folder().resolve("index.html")))
+            .select("#dates a[href^=data:]")
+            .eachAttr("href");
+    assertTrue(links.size() > 2, links.toString());
+    for (String link : links) {
+      String text = URLDecoder.decode(link, StandardCharsets.UTF_8);
+      List<String> lines = text.substring(text.indexOf(',') + 1).lines().toList();
+      assertEquals("BEGIN:VCALENDAR", lines.get(0));
+      assertEquals("END:VCALENDAR", lines.get(lines.size() - 1));
+      assertEquals(starting(noted, "UID:"), starting(lines, "UID:"));
+      assertFalse(starting(noted, "DTSTART").equals(starting(lines, "DTSTART")));
     }
-    assertTrue(files.size() > 2, files.toString());
-    List<String> noted = lines(folder().resolve("care.ics"), "UID:");
-    assertFalse(noted.isEmpty());
-    for (Path file : files) {
-      assertEquals(noted, lines(file, "UID:"), file.toString());
-    }
-    assertFalse(
-        lines(folder().resolve("care.ics"), "DTSTART")
-            .equals(lines(folder().resolve("heated/care.ics"), "DTSTART")));
+    List<String> all = starting(Files.readAllLines(folder().resolve("all.ics")), "UID:");
+    assertTrue(all.containsAll(starting(noted, "UID:")) && all.size() > 5, all.toString());
   }
 
-  private static List<String> lines(Path file, String start) throws IOException {
-    return Files.readAllLines(file).stream().filter(l -> l.startsWith(start)).sorted().toList();
+  private static List<String> starting(List<String> lines, String start) {
+    return lines.stream().filter(line -> line.startsWith(start)).sorted().toList();
   }
 
   @Test

@@ -91,19 +91,16 @@ public final class PressedDemo {
     }
   }
 
-  /** Each kind of page in a language, named: a job's three pages and those for anyone. */
+  /** Each kind of page in a language, named: a job's page and those for anyone. */
   public Map<String, Path> kinds(String language) throws IOException {
     String id =
         LANGUAGES.keySet().stream()
             .filter(job -> LANGUAGES.get(job).equals(language))
             .min(Comparator.naturalOrder())
             .orElseThrow();
-    Path parked = pages().stream().filter(p -> isParked(p, id)).findFirst().orElseThrow();
     Path open = site().resolve(language);
     return Map.of(
         "job", job(id).resolve("index.html"),
-        "care", job(id).resolve("care.html"),
-        "parked", parked,
         "home", open.resolve("index.html"),
         "guide", open.resolve("tint.html"),
         "questions", open.resolve("normal.html"),
@@ -111,14 +108,6 @@ public final class PressedDemo {
         "year", open.resolve("year.html"),
         "lost card", open.resolve("lost-card.html"),
         "not found", site().resolve("404.html"));
-  }
-
-  private boolean isParked(Path page, String id) {
-    try {
-      return page.endsWith("index.html") && page.getParent().getParent().equals(job(id));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 
   private static void delete(Path folder) {

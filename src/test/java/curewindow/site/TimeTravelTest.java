@@ -4,31 +4,31 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
 import curewindow.page.Browser;
 import curewindow.page.JobView;
-import curewindow.page.Urgency;
+import curewindow.page.Pages;
+import curewindow.problem.Problems;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.OffsetDateTime;
-import java.util.HashSet;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * A customer's page in a real browser at every time that matters, held to the computed dates and
- * not to what the page says of itself: before pickup, a minute before and after each release, and
- * long after all of them.
+ * A customer's page in a real browser at every time that matters and for every parking, held to the
+ * computed dates and not to what the page says of itself: before pickup, a minute before and after
+ * each release, and long after all of them.
  */
 class TimeTravelTest {
 
@@ -36,30 +36,22 @@ class TimeTravelTest {
   private static final List<String> ZONES =
       List.of("Pacific/Kiritimati", "America/Los_Angeles", "Asia/Kolkata");
 
-  /** What can be seen in the parts of the page that say how things stand. */
-  private static final String SEEN =
-      "document.querySelectorAll('details').forEach(d=>d.open=true);"
-          + "var S=(s,e)=>[...(e||document).querySelectorAll(s)].filter(x=>x.checkVisibility()),"
-          + "T=(s,e)=>S(s,e).map(x=>x.textContent.trim());return {"
-          + "answers:S('.answer').map(e=>e.dataset.answer),say:T('.answer .say'),"
-          + "stamps:S('.answer time').map(e=>e.dateTime),freed:T('.freed li'),"
-          + "next:S('.then li').map(e=>e.dataset.next),"
-          + "rows:[...document.querySelectorAll('tr[data-hold]')].map(r=>[r.dataset.hold,"
-          + "T('.state',r).join('|'),r.querySelector('time').dateTime,"
-          + "String((r.querySelector('[data-to]')||{dataset:{}}).dataset.to||'')]),"
-          + "asked:[...document.querySelectorAll('summary')].map(s=>[T('.state',s).join('|'),"
-          + "String((s.querySelector('[data-to]')||{dataset:{}}).dataset.to||'')])}";
-
   private static final String LATER =
       "__later(arguments[0]);document.dispatchEvent(new Event('visibilitychange'));";
 
+  private static final String CHOOSE = "document.querySelectorAll('#parking input')[%d].click();";
+
   private static Browser browser;
   private static LoadedShop shop;
+  private static Pages pages;
+
+  @TempDir Path temp;
 
   @BeforeAll
   static void open() throws IOException {
     browser = Browser.open();
     shop = PressedDemo.get().shop();
+    pages = Pages.read(shop.files(), shop.guides(), new Problems());
   }
 
   @AfterAll
@@ -69,33 +61,50 @@ class TimeTravelTest {
     }
   }
 
+  private static List<JobView> cases(String id) throws IOException {
+    String token = PressedDemo.get().job(id).getFileName().toString();
+    List<JobView> cases = ParkedViews.of(shop, shop.view(shop.job(id).orElseThrow(), token));
+    assertTrue(cases.size() > 2, id);
+    return cases;
+  }
+
+  private static Path page(String id) throws IOException {
+    return PressedDemo.get().job(id).resolve("index.html");
+  }
+
+  /** Opens a page as one that nobody opened before. */
+  private static void openNew(Path page, Instant now, String zone) {
+    browser.scripts(true).screen(390, 844, true).zone(zone).clock(now).go(page);
+    browser.run("localStorage.clear()");
+    browser.go(page);
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"Q-3101", "Q-3108", "Q-3114", "Q-3117"})
   void atEveryTimeThePageSaysWhatIsTrue(String id) throws IOException {
-    JobView view = shop.view(shop.job(id).orElseThrow(), Tokens.SAMPLE);
-    Path folder = PressedDemo.get().job(id);
+    List<JobView> cases = cases(id);
     for (String zone : ZONES) {
-      walk(view, folder.resolve("index.html"), zone);
+      walk(cases, 0, page(id), zone);
     }
-    List<JobView> cases = ParkedViews.of(shop, view);
-    assertTrue(cases.size() > 2, id);
-    JobView parked = cases.get(cases.size() - 1);
-    walk(parked, folder.resolve("index.html"), ZONES.get(0));
+    for (int chosen = 1; chosen < cases.size(); chosen++) {
+      walk(cases, chosen, page(id), ZONES.get(chosen % ZONES.size()));
+    }
   }
 
-  private static void walk(JobView view, Path page, String zone) {
-    List<Instant> times = times(view);
-    browser.scripts(true).screen(390, 844, true).zone(zone).clock(times.get(0)).go(page);
-    browser.run("try{localStorage.clear()}catch(e){}");
+  private static void walk(List<JobView> cases, int chosen, Path page, String zone) {
+    List<Instant> times = times(cases.get(chosen));
     Instant now = times.get(0);
-    Seen last = seen(SEEN);
+    openNew(page, now, zone);
+    SeenPage last = SeenPage.of(browser, CHOOSE.formatted(chosen));
     for (Instant time : times) {
-      last = seen(LATER + SEEN, Duration.between(now, time).toMillis());
+      last = SeenPage.of(browser, LATER, Duration.between(now, time).toMillis());
       now = time;
-      new Truth(view, now, page + " in " + zone + " at " + now).holds(last);
+      String where = "%s, case %d in %s at %s".formatted(page, chosen, zone, now);
+      TruePage truth = new TruePage(cases, chosen, now, true, where);
+      truth.holds(last, away(truth));
     }
     browser.clock(now).go(page);
-    assertEquals(last, seen(SEEN), "opened anew it says the same");
+    assertEquals(last, SeenPage.of(browser), "opened anew it says the same");
   }
 
   private static List<Instant> times(JobView view) {
@@ -110,146 +119,108 @@ class TimeTravelTest {
     return List.copyOf(times);
   }
 
+  /** How long it is until the answer's date, in the browser's words and the page's digits. */
+  static String away(TruePage truth) {
+    if (truth.first().isEmpty()) {
+      return "";
+    }
+    Duration left = Duration.between(truth.now(), truth.first().get().end().at());
+    boolean isSoon = left.toMinutes() < 90;
+    boolean isNear = left.toHours() < 48;
+    double number = left.toSeconds() / (isSoon ? 60.0 : isNear ? 3600.0 : 86_400.0);
+    return (String)
+        browser.run(
+            "return new Intl.RelativeTimeFormat(document.documentElement.lang+'-u-nu-latn')"
+                + ".format(arguments[0],arguments[1]).replace(/\\s+/g,' ')",
+            (long) (isNear ? Math.ceil(number) : Math.round(number)),
+            isSoon ? "minute" : isNear ? "hour" : "day");
+  }
+
+  /** Whatever was chosen before, all that is seen is of the parking that is chosen now. */
+  @ParameterizedTest
+  @ValueSource(strings = {"Q-3101", "Q-3108", "Q-3114", "Q-3117"})
+  void choosingAParkingChangesAllThatIsSeen(String id) throws IOException {
+    List<JobView> cases = cases(id);
+    Instant now = cases.get(0).timeline().pickup();
+    openNew(page(id), now, ZONES.get(0));
+    Map<Integer, List<List<String>>> said = new HashMap<>();
+    int last = cases.size() - 1;
+    for (int click = 0; click <= 2 * last; click++) {
+      int chosen = Math.min(click, 2 * last - click);
+      SeenPage seen = SeenPage.of(browser, CHOOSE.formatted(chosen));
+      TruePage truth = new TruePage(cases, chosen, now, true, id + ", case " + chosen);
+      truth.holds(seen, away(truth));
+      List<List<String>> all = new ArrayList<>(seen.folds());
+      all.addAll(List.of(seen.notes(), seen.parked(), List.of(seen.more())));
+      assertEquals(said.computeIfAbsent(chosen, c -> all), all, truth.where());
+    }
+    assertEquals(said.size(), said.values().stream().distinct().count());
+  }
+
+  /** The page of all cases says in each what a page of that case alone says. */
+  @ParameterizedTest
+  @ValueSource(strings = {"Q-3101", "Q-3108", "Q-3114", "Q-3117"})
+  void eachCaseSaysWhatAPageOfItsOwnSays(String id) throws IOException {
+    List<JobView> cases = cases(id);
+    List<Path> own = new ArrayList<>();
+    for (JobView view : cases) {
+      String html =
+          pages.customer(List.of(view), List.of("care.ics"), new Problems()).orElseThrow();
+      own.add(Files.writeString(temp.resolve(own.size() + ".html"), html));
+    }
+    Instant first = cases.get(0).timeline().releases().get(0).end().at();
+    for (Instant now : List.of(first.minusSeconds(1), first, first.plus(Duration.ofDays(900)))) {
+      openNew(page(id), now, ZONES.get(1));
+      List<SeenPage> among = new ArrayList<>();
+      own.forEach(f -> among.add(SeenPage.of(browser, CHOOSE.formatted(among.size()))));
+      for (int chosen = 0; chosen < cases.size(); chosen++) {
+        SeenPage alone = SeenPage.of(browser.go(own.get(chosen)));
+        String where = id + ", case " + chosen + " at " + now;
+        same(alone, among.get(chosen), where);
+      }
+    }
+  }
+
+  private static void same(SeenPage alone, SeenPage among, String where) {
+    assertEquals(alone.answer() + alone.more(), among.answer() + among.more(), where);
+    assertEquals(alone.notes(), among.notes(), where);
+    assertEquals(alone.parked().get(0), among.parked().get(1), where);
+    folds(alone, among, where);
+  }
+
+  /** A page of one case is lighter, so that it may have more of them. */
+  private static void folds(SeenPage alone, SeenPage among, String where) {
+    Map<String, String> texts = new HashMap<>();
+    alone.folds().forEach(fold -> texts.put(fold.get(0), fold.get(1)));
+    assertTrue(among.folds().size() > 3, where);
+    among.folds().forEach(f -> assertEquals(texts.get(f.get(0)), f.get(1), where + f.get(0)));
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"Q-3101", "Q-3108", "Q-3114", "Q-3117"})
   void withoutScriptItSaysWhatIsTrueAtPickup(String id) throws IOException {
-    JobView view = shop.view(shop.job(id).orElseThrow(), Tokens.SAMPLE);
-    for (JobView parked : ParkedViews.of(shop, view)) {
-      Path page = PressedDemo.get().job(id).resolve("index.html");
-      browser.trueClock().zone(ZONES.get(0)).scripts(false).go(page).scripts(true);
-      Seen seen = seen(SEEN);
-      new Truth(parked, parked.timeline().pickup(), page.toString()).stands(seen);
-      Release first = Urgency.holds(parked).get(0);
-      assertEquals(List.of(first.hold()), seen.answers());
-      assertEquals(first.end().at(), OffsetDateTime.parse(seen.stamps().get(0)).toInstant());
-      String go = parked.words().text("page.state.go");
-      seen.rows().forEach(row -> assertFalse(row.get(1).equals(go), row.toString()));
-      seen.asked().forEach(row -> assertFalse(row.get(0).equals(go), row.toString()));
-      assertEquals(List.of(), seen.freed());
+    List<JobView> cases = cases(id);
+    Path page = page(id);
+    browser.trueClock().zone(ZONES.get(0)).scripts(false).go(page).scripts(true);
+    SeenPage seen = SeenPage.of(browser);
+    Instant pickup = cases.get(0).timeline().pickup();
+    new TruePage(cases, 0, pickup, false, page.toString()).holds(seen, "");
+    assertFalse(seen.rows().stream().anyMatch(SeenPage.Row::over));
+    assertEquals("", browser.seen("#parking fieldset"), "what cannot be chosen is not offered");
+    List<List<String>> told = stillDates();
+    assertEquals(cases.size(), told.size());
+    for (int i = 0; i < cases.size(); i++) {
+      assertEquals(new TruePage(cases, i, pickup, false, id).differing(), told.get(i));
     }
   }
 
-  /** Rows: hold, state, date, and when the script changes it; questions: state and that. */
-  private record Seen(
-      List<String> answers,
-      List<String> say,
-      List<String> stamps,
-      List<String> freed,
-      List<String> next,
-      List<List<String>> rows,
-      List<List<String>> asked) {}
-
+  /** The dates of each case as they stand on a page without a script. */
   @SuppressWarnings("unchecked")
-  private static Seen seen(String script, Object... arguments) {
-    Map<String, Object> seen = (Map<String, Object>) browser.run(script, arguments);
-    return new Seen(
-        (List<String>) seen.get("answers"),
-        (List<String>) seen.get("say"),
-        (List<String>) seen.get("stamps"),
-        (List<String>) seen.get("freed"),
-        (List<String>) seen.get("next"),
-        (List<List<String>>) seen.get("rows"),
-        (List<List<String>>) seen.get("asked"));
-  }
-
-  /** What may be said at a time, by the dates alone. */
-  private record Truth(JobView view, Instant now, String where) {
-
-    private boolean over(Release release) {
-      return !now.isBefore(release.end().at());
-    }
-
-    private String word(String state) {
-      return view.words().text("page.state." + state);
-    }
-
-    void holds(Seen seen) {
-      stands(seen);
-      Optional<Release> first = Urgency.holds(view).stream().filter(r -> !over(r)).findFirst();
-      assertEquals(List.of(first.map(Release::hold).orElse("")), seen.answers(), where);
-      Set<String> free = new HashSet<>();
-      for (List<String> row : seen.rows()) {
-        state(row, view.timeline().of(row.get(0)).orElseThrow());
-        if (List.of(word("go"), word("gently")).contains(row.get(1))) {
-          free.add(row.get(0));
-        }
-      }
-      assertEquals(
-          free.stream().map(h -> view.words().text("hold." + h + ".done")).sorted().toList(),
-          seen.freed().stream().map(this::withoutGently).sorted().toList(),
-          where);
-      assertTrue(seen.next().stream().noneMatch(seen.answers()::contains), where);
-      assertTrue(
-          seen.next().stream().noneMatch(h -> over(view.timeline().of(h).orElseThrow())), where);
-      seen.asked().forEach(asked -> agrees(asked, seen));
-    }
-
-    /** What stands on the page for a hold that ended gently, as if it had ended fully. */
-    private String withoutGently(String freed) {
-      return view.timeline().releases().stream()
-          .filter(r -> r.end() instanceof Release.AtLimit limit && limit.isGentle())
-          .map(Release::hold)
-          .filter(hold -> freed.startsWith(untilFull(hold)))
-          .map(hold -> view.words().text("hold." + hold + ".done"))
-          .findFirst()
-          .orElse(freed);
-    }
-
-    private String untilFull(String hold) {
-      String text = view.words().text("hold." + hold + ".gently", Map.of("full", "|"));
-      return text.substring(0, text.indexOf('|'));
-    }
-
-    /** One answer, and a table of exactly the computed dates, each with one state. */
-    void stands(Seen seen) {
-      assertEquals(1, seen.say().size(), where);
-      assertEquals(view.timeline().releases().size(), seen.rows().size(), where);
-      for (List<String> row : seen.rows()) {
-        assertFalse(row.get(1).isEmpty() || row.get(1).contains("|"), where + " " + row);
-        assertEquals(
-            view.timeline().of(row.get(0)).orElseThrow().end().at().getEpochSecond(),
-            OffsetDateTime.parse(row.get(2)).toEpochSecond(),
-            where + " " + row);
-      }
-    }
-
-    private void state(List<String> row, Release release) {
-      String state = row.get(1);
-      String told = where + " " + row;
-      if (release.kind() == HoldKind.SETTLE) {
-        assertEquals(word(over(release) ? "show" : "normal"), state, told);
-      } else {
-        assertEquals(over(release) ? goes(release) : word("wait"), state, told);
-      }
-    }
-
-    /** What is said of a hold that is over: gently, where it ended at its limit. */
-    private String goes(Release release) {
-      boolean gently = release.end() instanceof Release.AtLimit limit && limit.isGentle();
-      return word(gently ? "gently" : "go");
-    }
-
-    /** What changes at the same time as a row of the table says the same word as that row. */
-    private void agrees(List<String> said, Seen seen) {
-      assertFalse(said.get(0).contains("|"), where + " " + said);
-      List<String> rows =
-          seen.rows().stream()
-              .filter(row -> !said.get(1).isEmpty() && row.get(3).equals(said.get(1)))
-              .map(row -> row.get(1))
-              .toList();
-      Set<String> then = Set.of(word("go"), word("show"), word("open"));
-      String told = where + " " + said + " " + seen.rows();
-      if (said.get(1).isEmpty()) {
-        assertFalse(then.contains(said.get(0)), told);
-      } else if (rows.isEmpty()) {
-        assertFalse(said.get(0).equals(word("go")), told);
-        assertTrue(seen.rows().stream().anyMatch(r -> r.get(1).equals(word("ask"))), told);
-      } else if (then.contains(said.get(0))) {
-        assertTrue(then.containsAll(rows), told);
-        assertTrue(said.get(0).equals(word("show")) || rows.contains(word("go")), told);
-      } else {
-        assertTrue(rows.stream().noneMatch(then::contains), told);
-      }
-    }
+  private static List<List<String>> stillDates() {
+    return (List<List<String>>)
+        browser.run(
+            "return [...document.querySelectorAll('#parking .still')].map(e=>"
+                + "[...e.querySelectorAll('dd')].filter(x=>x.checkVisibility())"
+                + ".map(x=>x.textContent.replace(/\\s+/g,' ').trim()))");
   }
 }
