@@ -4,7 +4,6 @@ import curewindow.problem.Faults;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Where;
-import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -51,8 +50,8 @@ final class JobsReader {
   private record Placed(JobReader.Read read, List<BrokenJob.Part> parts) {}
 
   Read read() {
-    if (files.isOwn(FOLDER) && !Files.isDirectory(files.root().resolve(FOLDER))) {
-      noFolder();
+    if (files.isNoFolder(FOLDER, problems)) {
+      leftOut(FOLDER, List.of(BrokenJob.Part.whole(FOLDER)));
     }
     files.list(FOLDER, ".yaml").forEach(this::file);
     files.list(FOLDER, ".yml").forEach(this::otherEnding);
@@ -136,16 +135,6 @@ final class JobsReader {
             "the file ends in .yml and is not read",
             "rename it so that it ends in .yaml"));
     leftOut(Source.shown(file), List.of(BrokenJob.Part.whole(Source.shown(file))));
-  }
-
-  private void noFolder() {
-    problems.add(
-        Problem.error(
-            "no-folder",
-            Where.file(FOLDER),
-            "this is no folder",
-            "make it one, or let the link lead to one"));
-    leftOut(FOLDER, List.of(BrokenJob.Part.whole(FOLDER)));
   }
 
   private void csv() {

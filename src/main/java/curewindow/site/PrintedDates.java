@@ -6,7 +6,6 @@ import curewindow.page.Printed;
 import curewindow.page.PrintedDate;
 import curewindow.problem.Problems;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -88,11 +87,6 @@ final class PrintedDates {
    */
   static Optional<PrintedDates> read(Path shop, Problems problems) {
     List<Row> rows = new ArrayList<>();
-    Path file = shop.resolve(FILE);
-    if (Files.exists(file) && file.toFile().length() == 0) {
-      CSV.tell("the file is empty, although the first line is always written", problems);
-      return Optional.empty();
-    }
     boolean whole = CSV.read(shop, problems, (fields, fault) -> readRow(fields, rows, fault));
     return whole ? Optional.of(new PrintedDates(shop, rows)) : Optional.empty();
   }
