@@ -1,5 +1,6 @@
 package curewindow.site;
 
+import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
 import curewindow.page.JobView;
 import curewindow.page.Printed;
@@ -155,16 +156,18 @@ final class PrintedDates {
   }
 
   /**
-   * Adds what a card says, and the day of the visit that is asked for with it, kept once {@link
-   * #save} was called.
+   * Adds which holds a card tells, and the day of the visit that is asked for with it, kept once
+   * {@link #save} was called.
    *
    * @param view the job
-   * @param dates the releases on its card
+   * @param dates the releases on its card; what is normal for a while is not kept, as nobody is
+   *     called where it moves
    * @param today the day written beside new rows
    */
   void add(JobView view, List<Release> dates, LocalDate today) {
     String job = view.job().id();
-    for (Release release : dates) {
+    List<Release> holds = dates.stream().filter(r -> r.kind() == HoldKind.HOLD).toList();
+    for (Release release : holds) {
       String date = release.end().at().atZone(view.timeline().zone()).toOffsetDateTime().toString();
       add(new Row(job, release.hold(), state(release.end()), date, today));
     }
