@@ -45,10 +45,17 @@ final class CheckCommand implements Callable<Integer> {
     String hint = notices > 0 && !notes ? " (--notes prints them)" : "";
     out.printf(
         "%d to mend; good jobs: %d; notes: %d%s%n",
-        errors.size(), loaded.jobs().size(), notices, hint);
+        errors.size(), good(loaded, errors), notices, hint);
     loaded.languages().forEach(l -> out.println("Language " + l.line()));
     sayCalls(loaded, time, out);
     return errors.isEmpty() ? Exit.OK : Exit.PROBLEMS;
+  }
+
+  /** How many jobs press would make: an error of the rehearsal stands at the job it leaves out. */
+  private static long good(LoadedShop loaded, List<Problem> errors) {
+    return loaded.jobs().stream()
+        .filter(j -> errors.stream().noneMatch(e -> e.isAt(j.where())))
+        .count();
   }
 
   private static void sayCalls(LoadedShop loaded, Instant time, PrintWriter out) {

@@ -9,6 +9,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Finds the jobs that a command names, or says why they cannot be used. */
 final class JobLookup {
@@ -26,8 +27,10 @@ final class JobLookup {
     }
     Set<String> wrong = new LinkedHashSet<>(ids);
     wrong.removeIf(id -> loaded.job(id).isPresent());
-    List<String> broken = wrong.stream().filter(loaded.brokenJobs()::contains).toList();
-    wrong.stream().filter(id -> !broken.contains(id)).forEach(id -> sayUnknown(loaded, id, err));
+    List<String> broken = wrong.stream().flatMap(id -> broken(loaded, id).stream()).toList();
+    wrong.stream()
+        .filter(id -> broken(loaded, id).isEmpty())
+        .forEach(id -> sayUnknown(loaded, id, err));
     if (!broken.isEmpty()) {
       sayBroken(loaded, broken, err);
     }
@@ -41,6 +44,11 @@ final class JobLookup {
       ProblemLines.print(loaded.errors(), err);
     }
     return loaded.shop().isPresent();
+  }
+
+  /** The name of a broken job: its id, or the file that most likely has it. */
+  private static Optional<String> broken(LoadedShop loaded, String id) {
+    return Stream.of(id, "jobs/" + id + ".yaml").filter(loaded.brokenJobs()::contains).findFirst();
   }
 
   private static void sayUnknown(LoadedShop loaded, String id, PrintWriter err) {

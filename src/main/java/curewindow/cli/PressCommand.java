@@ -49,7 +49,8 @@ final class PressCommand implements Callable<Integer> {
     LoadedShop loaded = shop.load();
     if (loaded.shop().isEmpty() || loaded.ledgerIsBroken()) {
       ProblemLines.print(loaded.problems(), out);
-      out.println("Nothing was built: shop.yaml and the ledgers have to be right first.");
+      out.println(
+          "Nothing was built: shop.yaml, its folders and the ledgers have to be right first.");
       return Exit.PROBLEMS;
     }
     PressReport report = Press.run(loaded, folder, clock, Tokens.secure());

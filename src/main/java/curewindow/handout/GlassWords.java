@@ -8,8 +8,10 @@ import curewindow.shop.CureCases;
 import curewindow.shop.Hold;
 import curewindow.words.Words;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** The values of the stickers that say which window stays up: one for each side of the car. */
 final class GlassWords {
@@ -19,44 +21,54 @@ final class GlassWords {
 
   private GlassWords() {}
 
-  /** The date on the stickers; none where the windows may be lowered at pickup. */
+  /** The dates on the stickers; none where all that has one may be done at pickup. */
   static List<Release> dates(JobView view) {
     return view.timeline().releases().stream()
-        .filter(r -> isSticker(view, r.hold()))
+        .filter(r -> view.catalogue().is(r.hold(), Hold.Mark.STICKER))
         .filter(r -> r.end().at().isAfter(view.timeline().pickup()))
         .toList();
   }
 
-  /** The spots with windows that must stay up after pickup, by id. */
+  /** The spots whose windows get a sticker after pickup, by id. */
   static List<String> of(JobView view) {
-    return dates(view).isEmpty()
-        ? List.of()
-        : CureCases.of(view.job(), view.shop(), view.catalogue(), view.place()).items().stream()
-            .filter(item -> item.rules().stream().anyMatch(rule -> isSticker(view, rule.hold())))
-            .map(CureItem::spot)
-            .distinct()
-            .sorted()
-            .toList();
+    return dates(view).stream().flatMap(r -> spots(view, r)).distinct().sorted().toList();
   }
 
-  private static boolean isSticker(JobView view, String hold) {
-    return view.catalogue().is(hold, Hold.Mark.STICKER);
+  private static Stream<String> spots(JobView view, Release sticker) {
+    return CureCases.of(view.job(), view.shop(), view.catalogue(), view.place()).items().stream()
+        .filter(item -> item.rules().stream().anyMatch(r -> r.hold().equals(sticker.hold())))
+        .map(CureItem::spot)
+        .distinct()
+        .sorted();
   }
 
   static List<Map<String, Object>> of(JobView view, int codeNumber) {
-    Words words = view.words();
     List<Map<String, Object>> stickers = new ArrayList<>();
-    for (String spot : of(view)) {
-      for (int side = 0; side < SIDES; side++) {
-        Map<String, Object> sticker = CommonWords.of(view, codeNumber);
-        sticker.put("date", CommonWords.stamp(view, dates(view).get(0)));
-        sticker.put("say", words.text("handout.window.say"));
-        sticker.put("glass", words.text("spot." + spot));
-        sticker.put("stick", words.text("handout.window.stick"));
-        sticker.put("danger", Safety.of(dates(view), view));
-        stickers.add(sticker);
-      }
+    for (Release release : dates(view)) {
+      spots(view, release)
+          .map(spot -> sticker(view, codeNumber, release, spot))
+          .forEach(sticker -> stickers.addAll(Collections.nCopies(SIDES, sticker)));
     }
     return stickers;
+  }
+
+  private static Map<String, Object> sticker(
+      JobView view, int codeNumber, Release release, String spot) {
+    Words words = view.words();
+    Map<String, Object> sticker = CommonWords.of(view, codeNumber);
+    sticker.put("date", CommonWords.stamp(view, release));
+    sticker.put("say", say(release.hold(), words));
+    sticker.put("glass", words.text("spot." + spot));
+    sticker.put("stick", words.text("handout.window.stick"));
+    sticker.put("danger", Safety.of(List.of(release), view));
+    return sticker;
+  }
+
+  /** What stands before the date: a sentence of the hold's own, or what is short for it. */
+  private static String say(String hold, Words words) {
+    String own = "hold." + hold + ".sticker";
+    return words.has(own)
+        ? words.text(own)
+        : words.text("hold." + hold + ".short") + " " + words.text("handout.card.until");
   }
 }

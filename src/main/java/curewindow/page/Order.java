@@ -11,7 +11,8 @@ import java.util.Set;
 
 /**
  * Settles what a drying film and a fresh coating on one car ask of it at the same time: the coating
- * comes first, as water and sun spoil it for good, while a film that dries later is only late.
+ * comes first, as water and sun spoil it for good, while a film that dries later is only late. Told
+ * only of holds whose texts say so.
  */
 final class Order {
 
@@ -37,17 +38,25 @@ final class Order {
       return Optional.empty();
     }
     When when = new When(view);
-    return Optional.of(
-        words.text(
-            "page.order",
-            Map.of("first", when.dayAndTime(coating.get()), "then", when.day(film.get()))));
+    String first = words.text(key(coating.get()), Map.of("when", when.dayAndTime(coating.get())));
+    String then = words.text(key(film.get()), Map.of("when", when.day(film.get())));
+    return Optional.of(words.text("page.order", Map.of("first", first, "then", then)));
+  }
+
+  private static String key(Release release) {
+    return "hold." + release.hold() + ".order";
+  }
+
+  /** Only what has a sentence for it is told: nobody else knows what comes of the order. */
+  private boolean isTold(Release release) {
+    return words.has(key(release));
   }
 
   /** The hold that runs longest of those that forbid what helps something to settle. */
   private Optional<Release> against(Release settle) {
     Set<String> wants = hold(settle).map(Hold::wants).orElse(Set.of());
     return view.timeline().releases().stream()
-        .filter(this::isAfterPickup)
+        .filter(r -> isAfterPickup(r) && isTold(r))
         .filter(
             r -> hold(r).filter(h -> h.forbids().stream().anyMatch(wants::contains)).isPresent())
         .max(Comparator.comparing(r -> r.end().at()));
@@ -60,7 +69,7 @@ final class Order {
   /** What is normal while mounting water leaves a film; the last of it. */
   private Optional<Release> drying() {
     return view.timeline().releases().stream()
-        .filter(r -> r.kind() == HoldKind.SETTLE)
+        .filter(r -> r.kind() == HoldKind.SETTLE && isTold(r))
         .max(Comparator.comparing(r -> r.end().at()));
   }
 

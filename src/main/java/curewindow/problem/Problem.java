@@ -93,6 +93,16 @@ public record Problem(
   }
 
   /**
+   * Whether the problem is told of a place.
+   *
+   * @param where the place
+   * @return true where file, line and column are the same
+   */
+  public boolean isAt(Where where) {
+    return file.equals(where.file()) && line == where.line() && column == where.column();
+  }
+
+  /**
    * The problem on one line, as {@code check} prints it: {@code file:line:column what is wrong what
    * to do}.
    *

@@ -97,16 +97,11 @@ final class HardlyMeant {
   private void pickup(Fields f, List<Placed> items) {
     Placed last = items.stream().max(Comparator.comparing(p -> p.item().finished())).orElseThrow();
     Instant finished = last.item().finished();
-    long stay = days(finished, job.pickup());
     long ahead = days(known.now(), job.pickup());
-    if (stay > LONG_STAY) {
-      source.notice(
-          "late-pickup",
-          f.where("pickup"),
-          "the pickup is " + stay + " days after the work was finished",
-          SwappedDay.hint(finished, job.pickup(), zone, Duration.ofDays(LONG_STAY))
-              .orElse("check the day, the month and the year of pickup and of finished"));
-    } else if (ahead > FAR_AHEAD) {
+    if (late(finished, job.pickup(), zone, f.where("pickup"), source)) {
+      return;
+    }
+    if (ahead > FAR_AHEAD) {
       String day = job.pickup().atZone(zone).toLocalDate().toString();
       source.notice(
           "far-pickup",
@@ -116,6 +111,22 @@ final class HardlyMeant {
     } else if (days(known.now(), finished) > SOON) {
       bothSwapped(last, f);
     }
+  }
+
+  /**
+   * Notes a pickup that is hardly so long after the work, by the clocks of a zone; whether it is.
+   */
+  static boolean late(Instant finished, Instant pickup, ZoneId zone, Where where, Source source) {
+    long stay = days(finished, pickup);
+    if (stay > LONG_STAY) {
+      source.notice(
+          "late-pickup",
+          where,
+          "the pickup is " + stay + " days after the work was finished",
+          SwappedDay.hint(finished, pickup, zone, Duration.ofDays(LONG_STAY))
+              .orElse("check the day, the month and the year of pickup and of finished"));
+    }
+    return stay > LONG_STAY;
   }
 
   /** Work that is far ahead, but was done lately with day and month the other way round. */
@@ -233,13 +244,7 @@ final class HardlyMeant {
     Lamp lamp = item.lamp().get();
     long stay = Duration.between(item.finished(), job.pickupAfter(item)).toMinutes();
     Where where = placed.fields().where("lamp");
-    if (lamp.surface() > HOT_LAMP) {
-      source.notice(
-          "hot-lamp",
-          where,
-          "the lamp made the work " + Values.shortest(lamp.surface()) + " C hot",
-          "check surface, which is in degrees Celsius, against what the maker allows");
-    }
+    hot(lamp.surface(), "surface", where, source);
     if (lamp.minutes() > stay) {
       source.notice(
           "long-lamp",
@@ -251,6 +256,17 @@ final class HardlyMeant {
               Values.shortest(lamp.minutes()),
               stay),
           "check minutes, finished and pickup");
+    }
+  }
+
+  /** Notes a lamp that makes the work hotter than it can hardly stand, degrees Celsius. */
+  static void hot(double surface, String key, Where where, Source source) {
+    if (surface > HOT_LAMP) {
+      source.notice(
+          "hot-lamp",
+          where,
+          "the lamp makes the work " + Values.shortest(surface) + " C hot",
+          "check " + key + ", which is in degrees Celsius, against what the maker allows");
     }
   }
 

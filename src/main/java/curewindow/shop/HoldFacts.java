@@ -1,10 +1,12 @@
 package curewindow.shop;
 
+import curewindow.cure.HoldKind;
 import curewindow.problem.Nearest;
 import curewindow.problem.Where;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -77,31 +79,32 @@ final class HoldFacts {
     return Nearest.to(word, known).map(near -> "did you mean " + near + "?").orElse(otherwise);
   }
 
-  /** Holds that come after each other all end with the latest; each circle is told once. */
+  /** Holds that wait for each other all end with the latest; each circle is told once. */
   private void circles() {
     Set<String> told = new HashSet<>();
-    for (String id : holds.keySet()) {
-      List<String> circle = circle(id);
+    for (Hold hold : holds.values()) {
+      List<String> circle = circle(hold.id());
       if (!circle.isEmpty() && circle.stream().noneMatch(told::contains)) {
         told.addAll(circle);
+        String next = circle.get(circle.size() > 1 ? 1 : 0);
         source.notice(
             "holds-in-a-circle",
-            where.apply(id, "after"),
-            Stream.concat(circle.stream(), Stream.of(id)).collect(Collectors.joining(" after "))
+            where.apply(hold.id(), hold.after().contains(next) ? "after" : "brings"),
+            Stream.concat(circle.stream(), Stream.of(hold.id()))
+                    .collect(Collectors.joining(" after "))
                 + ": they wait for each other, so all end with the latest",
-            "take one of them out of after:");
+            "take one of them out of after:, or one of its words out of brings: or forbids:");
       }
     }
   }
 
-  /** The shortest way from a hold through after: back to it; empty where there is none. */
+  /** The shortest way from a hold through what it waits for back to it; empty without one. */
   private List<String> circle(String start) {
     Set<String> seen = new HashSet<>();
     List<List<String>> ways = new ArrayList<>(List.of(List.of(start)));
     for (int i = 0; i < ways.size(); i++) {
       List<String> here = ways.get(i);
-      Hold last = holds.get(here.get(here.size() - 1));
-      for (String next : last == null ? List.<String>of() : last.after()) {
+      for (String next : waitsFor(here.get(here.size() - 1))) {
         if (next.equals(start)) {
           return here;
         }
@@ -111,5 +114,16 @@ final class HoldFacts {
       }
     }
     return List.of();
+  }
+
+  /** The holds that must be over before another: those it names, and those that forbid it. */
+  private Set<String> waitsFor(String id) {
+    Hold hold = holds.get(id);
+    Set<String> others = new LinkedHashSet<>(hold == null ? List.of() : hold.after());
+    holds.values().stream()
+        .filter(other -> hold != null && !other.equals(hold) && other.kind() == HoldKind.HOLD)
+        .filter(other -> hold.brings().stream().anyMatch(other.forbids()::contains))
+        .forEach(other -> others.add(other.id()));
+    return others;
   }
 }

@@ -4,7 +4,6 @@ import curewindow.problem.Faults;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Where;
-import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -15,11 +14,18 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Reads all jobs of a shop folder, from their files and from jobs.csv. */
 final class JobsReader {
 
   private static final String FOLDER = "jobs";
+  private static final String ENDING = ".yaml";
+
+  /** How a file ends that was hardly meant to be passed over. */
+  private static final Pattern OTHER_ENDING =
+      Pattern.compile("[.]ya?ml([.]txt)?$", Pattern.CASE_INSENSITIVE);
 
   /** Of how many jobs a problem names the ids. */
   private static final int SHOWN = 5;
@@ -51,11 +57,12 @@ final class JobsReader {
   private record Placed(JobReader.Read read, List<BrokenJob.Part> parts) {}
 
   Read read() {
-    if (files.isOwn(FOLDER) && !Files.isDirectory(files.root().resolve(FOLDER))) {
-      noFolder();
+    if (files.isNoFolder(FOLDER, problems)) {
+      leftOut(FOLDER, List.of(BrokenJob.Part.whole(FOLDER)));
     }
-    files.list(FOLDER, ".yaml").forEach(this::file);
-    files.list(FOLDER, ".yml").forEach(this::otherEnding);
+    files.list(FOLDER, ENDING).forEach(this::file);
+    files.list(FOLDER, "").forEach(this::otherEnding);
+    files.folders(FOLDER).forEach(this::folder);
     if (files.has(CsvJobs.FILE)) {
       csv();
     }
@@ -129,23 +136,30 @@ final class JobsReader {
   }
 
   private void otherEnding(String file) {
-    problems.add(
-        Problem.error(
-            "wrong-ending",
-            Where.file(Source.shown(file)),
-            "the file ends in .yml and is not read",
-            "rename it so that it ends in .yaml"));
-    leftOut(Source.shown(file), List.of(BrokenJob.Part.whole(Source.shown(file))));
+    Matcher other = OTHER_ENDING.matcher(file);
+    if (!file.endsWith(ENDING) && other.find()) {
+      String name = Source.shown(file);
+      problems.add(
+          Problem.error(
+              "wrong-ending",
+              Where.file(name),
+              "the file ends in " + other.group() + " and is not read",
+              "rename it so that it ends in .yaml"));
+      leftOut(name, List.of(BrokenJob.Part.whole(name)));
+    }
   }
 
-  private void noFolder() {
-    problems.add(
-        Problem.error(
-            "no-folder",
-            Where.file(FOLDER),
-            "this is no folder",
-            "make it one, or let the link lead to one"));
-    leftOut(FOLDER, List.of(BrokenJob.Part.whole(FOLDER)));
+  /** A shop may keep old jobs away in a folder, so this is only noted. */
+  private void folder(String name) {
+    String folder = FOLDER + "/" + name;
+    if (!name.startsWith(".") && !files.list(folder, ENDING).isEmpty()) {
+      problems.add(
+          Problem.notice(
+              "folder-of-jobs",
+              Where.file(Source.shown(folder)),
+              "the jobs in this folder are not read",
+              "put those that are to be made into jobs itself"));
+    }
   }
 
   private void csv() {

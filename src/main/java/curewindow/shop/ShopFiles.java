@@ -137,8 +137,14 @@ public final class ShopFiles {
         }
         return decode(file, bundled.get(), problems);
       }
-      if (!Files.isRegularFile(own)) {
-        problems.add(noFile(file, own));
+      Optional<String> other = insteadOfFile(own);
+      if (other.isPresent()) {
+        problems.add(
+            Problem.error(
+                "no-file",
+                Where.file(file),
+                other.get(),
+                "put a file of this name in its place, or take it away"));
         return Optional.empty();
       }
       long size = Files.size(own);
@@ -212,15 +218,39 @@ public final class ShopFiles {
     return shopToo && Files.exists(root.resolve(file), LinkOption.NOFOLLOW_LINKS);
   }
 
-  private static Problem noFile(String file, Path own) {
-    String what =
-        Files.isDirectory(own)
+  /**
+   * What stands in the place of a file that is no file.
+   *
+   * @param path where the file is meant to be
+   * @return what it is, in a sentence; empty where it is a file, or nothing is there
+   */
+  public static Optional<String> insteadOfFile(Path path) {
+    if (Files.isRegularFile(path) || !Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Files.isDirectory(path)
             ? "this is a folder, not a file"
-            : Files.isSymbolicLink(own)
+            : Files.isSymbolicLink(path)
                 ? "this is a link that leads to no file"
-                : "this is no file that can be read";
-    return Problem.error(
-        "no-file", Where.file(file), what, "put a file of this name in its place, or take it away");
+                : "this is no file that can be read");
+  }
+
+  /**
+   * Tells where something that is no folder, such as a link to a disk that is not there today,
+   * stands in the place of one.
+   *
+   * @param folder relative to the shop folder, with forward slashes
+   * @param problems where it is told
+   * @return true where it was told; what the folder holds is then not known
+   */
+  boolean isNoFolder(String folder, Problems problems) {
+    boolean other = isOwn(folder) && !Files.isDirectory(root.resolve(folder));
+    if (other) {
+      String fix = "make it one, or let the link lead to one";
+      problems.add(Problem.error("no-folder", Where.file(folder), "this is no folder", fix));
+    }
+    return other;
   }
 
   private static Optional<String> decode(String file, byte[] bytes, Problems problems) {

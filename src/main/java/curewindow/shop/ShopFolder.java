@@ -19,6 +19,17 @@ import java.util.TreeSet;
 /** Reads a whole shop folder and checks it together. */
 public final class ShopFolder {
 
+  /** The program's own files, or none, would count where one of these is only lost for a day. */
+  private static final List<String> FOLDERS =
+      List.of(
+          "content",
+          "content/catalogue",
+          "content/guides",
+          "content/places",
+          "content/words",
+          "site-templates",
+          "weather");
+
   private final ShopFiles files;
   private final Instant now;
   private final Problems problems = new Problems();
@@ -38,7 +49,7 @@ public final class ShopFolder {
   public static ShopRead read(ShopFiles files, Instant now) {
     ShopFolder folder = new ShopFolder(files, now);
     try {
-      return folder.read();
+      return folder.lacksOne() ? folder.nothing() : folder.read();
     } catch (UncheckedIOException e) {
       folder.problems.add(
           Problem.error(
@@ -46,16 +57,30 @@ public final class ShopFolder {
               Where.file("."),
               "a folder cannot be read",
               "check the permissions of the shop folder and the folders in it"));
-      return new ShopRead(
-          Optional.empty(),
-          new Catalogue(Map.of(), Map.of(), Map.of(), Map.of(), List.of(), List.of()),
-          Map.of(),
-          Map.of(),
-          List.of(),
-          List.of(),
-          List.of(),
-          folder.problems.all());
+      return folder.nothing();
     }
+  }
+
+  /** Whether a folder whose files would be in force cannot be looked into; each is told. */
+  private boolean lacksOne() {
+    List<String> folders = new ArrayList<>(FOLDERS);
+    for (String language : files.folders("content/words")) {
+      folders.add("content/words/" + language);
+      folders.add("content/guides/" + language);
+    }
+    return folders.stream().filter(f -> files.isNoFolder(f, problems)).count() > 0;
+  }
+
+  private ShopRead nothing() {
+    return new ShopRead(
+        Optional.empty(),
+        new Catalogue(Map.of(), Map.of(), Map.of(), Map.of(), List.of(), List.of()),
+        Map.of(),
+        Map.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        problems.all());
   }
 
   private ShopRead read() {

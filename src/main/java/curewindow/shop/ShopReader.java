@@ -165,6 +165,7 @@ final class ShopReader {
     double lamp =
         bay.flatMap(b -> b.number("lamp", Bay.COOLEST_LAMP, Bay.HOTTEST_LAMP))
             .orElse(Bay.USUAL_LAMP);
+    bay.ifPresent(b -> HardlyMeant.hot(lamp, "lamp", b.where("lamp"), source));
     return temperature.flatMap(t -> humidity.map(h -> new Bay(t, h, lamp))).orElse(USUAL_BAY);
   }
 

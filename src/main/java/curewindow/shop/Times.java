@@ -27,6 +27,11 @@ public final class Times {
   private static final int FIRST_YEAR = 2000;
   private static final int LAST_YEAR = 2099;
 
+  /** Those of the clocks farthest west and east. */
+  private static final ZoneOffset LEAST_OFFSET = ZoneOffset.ofHours(-12);
+
+  private static final ZoneOffset MOST_OFFSET = ZoneOffset.ofHours(14);
+
   private Times() {}
 
   /**
@@ -141,12 +146,20 @@ public final class Times {
         if (isOff(local.getYear())) {
           return yearOff(text.substring(0, 4));
         }
-        return form.group(3) == null
-            ? local(local)
-            : new TypedTime.Moment(local.toInstant(ZoneOffset.of(form.group(3))));
+        return form.group(3) == null ? local(local) : at(local, ZoneOffset.of(form.group(3)));
       } catch (DateTimeException e) {
         return missing("day, hour or offset");
       }
+    }
+
+    private static TypedTime at(LocalDateTime local, ZoneOffset offset) {
+      int seconds = offset.getTotalSeconds();
+      return seconds < LEAST_OFFSET.getTotalSeconds() || seconds > MOST_OFFSET.getTotalSeconds()
+          ? new TypedTime.Wrong(
+              "no-such-offset",
+              "has an offset that no clock has: " + offset,
+              "check it; offsets go from " + LEAST_OFFSET + " to " + MOST_OFFSET)
+          : new TypedTime.Moment(local.toInstant(offset));
     }
 
     private TypedTime.Wrong missing(String what) {

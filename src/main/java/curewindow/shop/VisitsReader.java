@@ -205,6 +205,8 @@ final class VisitsReader {
       return false;
     }
     HardlyMeant.night(stay.in(), zone, line.cells().get("finished").where(), source);
+    Leaf pickup = line.cells().getOrDefault("pickup", line.cells().get("finished"));
+    HardlyMeant.late(stay.in(), stay.pickup(), zone, pickup.where(), source);
     refits.computeIfAbsent(job.id(), id -> new ArrayList<>()).add(refit);
     return true;
   }

@@ -3,6 +3,7 @@ package curewindow.site;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Where;
+import curewindow.shop.ShopFiles;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
@@ -55,10 +56,24 @@ record LedgerCsv(String file, String code, String name, List<String> header, Str
    */
   boolean read(Path shop, Problems problems, Row rows) {
     int before = problems.errorCount();
-    if (Files.exists(shop.resolve(file), LinkOption.NOFOLLOW_LINKS)) {
-      read(shop.resolve(file), rows, problems);
+    Path path = shop.resolve(file);
+    if (isThere(shop)) {
+      ShopFiles.insteadOfFile(path)
+          .or(() -> nothingIn(path))
+          .ifPresentOrElse(told -> tell(told, problems), () -> read(path, rows, problems));
     }
     return problems.errorCount() == before;
+  }
+
+  /** Whether something has the file's name, be it a link that leads nowhere today. */
+  boolean isThere(Path shop) {
+    return Files.exists(shop.resolve(file), LinkOption.NOFOLLOW_LINKS);
+  }
+
+  private static Optional<String> nothingIn(Path path) {
+    return path.toFile().length() == 0
+        ? Optional.of("the file is empty, although the first line is always written")
+        : Optional.empty();
   }
 
   /** Tells that something is wrong with the whole file. */

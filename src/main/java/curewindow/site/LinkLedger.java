@@ -55,8 +55,8 @@ public final class LinkLedger {
    */
   public static Optional<LinkLedger> read(Path shop, Problems problems) {
     Map<String, Entry> entries = new TreeMap<>();
-    if (isEmptyOrLost(shop)) {
-      CSV.tell("the link ledger is empty or gone, although pages were made before", problems);
+    if (isLost(shop)) {
+      CSV.tell("the link ledger is gone, although pages were made before", problems);
       return Optional.empty();
     }
     boolean whole = CSV.read(shop, problems, (fields, fault) -> readRow(fields, entries, fault));
@@ -64,12 +64,10 @@ public final class LinkLedger {
   }
 
   /** A ledger that was there once is never begun anew in silence. */
-  private static boolean isEmptyOrLost(Path shop) {
-    Path file = shop.resolve(FILE);
-    return Files.exists(file)
-        ? file.toFile().length() == 0
-        : Stream.of(PrintedDates.FILE, CalendarDates.FILE)
-            .anyMatch(other -> Files.exists(shop.resolve(other)));
+  private static boolean isLost(Path shop) {
+    return !CSV.isThere(shop)
+        && Stream.of(PrintedDates.FILE, CalendarDates.FILE)
+            .anyMatch(other -> Files.isRegularFile(shop.resolve(other)));
   }
 
   private static void readRow(

@@ -278,7 +278,7 @@ public final class LoadedShop {
 
   /** Whether a card of a job was handed over. */
   boolean hasCard(Job job) {
-    return ledgers.printed().filter(p -> !p.of(job.id()).dates().isEmpty()).isPresent();
+    return ledgers.printed().filter(p -> !p.of(job.id()).equals(Printed.NOTHING)).isPresent();
   }
 
   /** How long holds last at the shop's own place; nothing that was measured counts. */

@@ -1,12 +1,12 @@
 package curewindow.site;
 
+import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
 import curewindow.page.JobView;
 import curewindow.page.Printed;
 import curewindow.page.PrintedDate;
 import curewindow.problem.Problems;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -88,11 +88,6 @@ final class PrintedDates {
    */
   static Optional<PrintedDates> read(Path shop, Problems problems) {
     List<Row> rows = new ArrayList<>();
-    Path file = shop.resolve(FILE);
-    if (Files.exists(file) && file.toFile().length() == 0) {
-      CSV.tell("the file is empty, although the first line is always written", problems);
-      return Optional.empty();
-    }
     boolean whole = CSV.read(shop, problems, (fields, fault) -> readRow(fields, rows, fault));
     return whole ? Optional.of(new PrintedDates(shop, rows)) : Optional.empty();
   }
@@ -161,16 +156,18 @@ final class PrintedDates {
   }
 
   /**
-   * Adds what a card says, and the day of the visit that is asked for with it, kept once {@link
-   * #save} was called.
+   * Adds which holds a card tells, and the day of the visit that is asked for with it, kept once
+   * {@link #save} was called.
    *
    * @param view the job
-   * @param dates the releases on its card
+   * @param dates the releases on its card; what is normal for a while is not kept, as nobody is
+   *     called where it moves
    * @param today the day written beside new rows
    */
   void add(JobView view, List<Release> dates, LocalDate today) {
     String job = view.job().id();
-    for (Release release : dates) {
+    List<Release> holds = dates.stream().filter(r -> r.kind() == HoldKind.HOLD).toList();
+    for (Release release : holds) {
       String date = release.end().at().atZone(view.timeline().zone()).toOffsetDateTime().toString();
       add(new Row(job, release.hold(), state(release.end()), date, today));
     }

@@ -22,10 +22,11 @@ import java.util.stream.Collectors;
 final class CatalogueTexts {
 
   private static final Pattern HOLD_TEXT =
-      Pattern.compile("hold[.][^.]+[.](label|until|done|short|event|gently|season|safety)");
+      Pattern.compile(
+          "hold[.][^.]+[.](label|until|done|short|event|gently|season|safety|sticker|order)");
 
   private static final Map<String, Set<String>> HOLD_VALUES =
-      Map.of("until", Set.of("when"), "gently", Set.of("full"));
+      Map.of("until", Set.of("when"), "gently", Set.of("full"), "order", Set.of("when"));
 
   /** An entry and the names of its texts. */
   private record Need(CatalogueEntry entry, List<String> texts) {}

@@ -184,7 +184,7 @@ class CommandsTest {
     String older = whole.replaceFirst("(?m)^Q-3101,.*\n", "");
     Files.delete(ledger);
     assertEquals(Exit.PROBLEMS, run("press", "--shop", shop, "--out", out));
-    assertTrue(said.contains("empty or gone"), said);
+    assertTrue(said.contains("the link ledger is gone"), said);
     for (String damaged : List.of("", older, "job,token,since\n")) {
       Files.writeString(ledger, damaged);
       assertEquals(Exit.PROBLEMS, run("press", "--shop", shop, "--out", out), damaged);

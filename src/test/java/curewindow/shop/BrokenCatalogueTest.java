@@ -230,6 +230,28 @@ class BrokenCatalogueTest {
         List.of(Severity.NOTICE), read.problems().stream().map(Problem::severity).toList());
   }
 
+  /** One may wait for the other as it brings what that forbids, without naming it. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "sticker: true | sticker: true, brings: [dust], forbids: [lint] | rank: 12 | rank: 12, brings:"
+            + " [lint], forbids: [dust] | windows-up after inside-glass after windows-up",
+        "[water, sun] | [water, sun], after: [topper] | rank: 12 | rank: 12 | keep-dry after topper"
+            + " after keep-dry"
+      })
+  void aCircleByWhatHoldsBringAndForbidIsANoteToo(
+      String from, String to, String other, String then, String circle) throws IOException {
+    edit("holds.yaml", from, to);
+    edit("holds.yaml", other, then);
+    ShopRead read = TestShops.read(dir);
+    assertEquals(4, read.jobs().size());
+    List<Problem> problems = read.problems();
+    assertEquals(1, problems.size(), problems::toString);
+    assertEquals(Severity.NOTICE, problems.get(0).severity());
+    assertTrue(problems.get(0).message().startsWith(circle + ": they wait"), problems::toString);
+  }
+
   /** What names a broken entry is right: a guide must not be lost to the other jobs. */
   @ParameterizedTest
   @CsvSource({

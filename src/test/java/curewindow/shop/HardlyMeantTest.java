@@ -82,6 +82,21 @@ final class HardlyMeantTest {
     assertTrue(note.fix().contains(todo), note.fix());
   }
 
+  @Test
+  void aHotLampOfTheBayIsNoted() throws IOException {
+    TestShops.base(dir);
+    Path shop = dir.resolve("shop.yaml");
+    String text = Files.readString(shop).replaceAll("(?m)^bay:.*\n", "");
+    String bay = "bay: {temperature: 21, humidity: 50, lamp: %d}\n";
+    Files.writeString(shop, text + bay.formatted(80));
+    assertEquals(List.of(), TestShops.lines(TestShops.read(dir)));
+    Files.writeString(shop, text + bay.formatted(100));
+    List<Problem> notes = TestShops.read(dir).problems();
+    assertEquals("hot-lamp", notes.get(0).code());
+    assertEquals("the lamp makes the work 100 C hot", notes.get(0).message());
+    assertTrue(notes.get(0).line() > 1 && !notes.get(0).isError());
+  }
+
   /** By now it is Dec 3: 12/02 and 12/03 were written as days of February and March. */
   @Test
   void daysThatAreBothSwappedAreNoted() throws IOException {

@@ -21,6 +21,8 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Files that no one means well with: each ends in problems, never in an exception. */
 class HostileFilesTest {
@@ -93,6 +95,32 @@ class HostileFilesTest {
         List.of("jobs  this is no folder  make it one, or let the link lead to one"),
         TestShops.lines(read));
     assertEquals(List.of("jobs"), read.brokenJobs().stream().map(BrokenJob::name).toList());
+  }
+
+  /** The program's own texts and hours would count in its stead, and dates would move. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "content",
+        "content/catalogue",
+        "content/places",
+        "content/words",
+        "content/words/en",
+        "content/guides/en",
+        "site-templates",
+        "weather"
+      })
+  void nothingIsMadeWhileAFolderIsALinkToNothing(String folder) throws IOException {
+    TestShops.base(dir);
+    Path link = dir.resolve(folder);
+    Files.createDirectories(link.getParent());
+    Files.deleteIfExists(link);
+    Files.createSymbolicLink(link, dir.resolve("gone"));
+    ShopRead read = TestShops.read(dir);
+    assertEquals(
+        List.of(folder + "  this is no folder  make it one, or let the link lead to one"),
+        TestShops.lines(read));
+    assertTrue(read.shop().isEmpty() && read.jobs().isEmpty());
   }
 
   /** The fault is that the languages are missing, which only a job with a language needs. */

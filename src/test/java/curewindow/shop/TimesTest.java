@@ -78,6 +78,24 @@ final class TimesTest {
     assertTrue(lines.contains("2027-02-01 or 2027-01-02: write the one you mean"), lines);
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "-12:00, ''",
+    "+14:00, ''",
+    "-12:01, -12:01",
+    "-15:00, -15:00",
+    "+14:30, +14:30",
+    "+18:00, +18:00"
+  })
+  void offsetsThatNoClockHasAreRefused(String offset, String told) {
+    TypedTime read = Times.read("2026-11-25T14:30" + offset, Optional.empty());
+    String what =
+        read instanceof TypedTime.Wrong wrong
+            ? wrong.what().replace("has an offset that no clock has: ", "")
+            : "";
+    assertEquals(told, what);
+  }
+
   /** Pacific Standard Time is UTC-8, by the IANA time zone database. */
   @ParameterizedTest
   @CsvSource({

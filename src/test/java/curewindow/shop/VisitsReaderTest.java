@@ -106,6 +106,19 @@ class VisitsReaderTest {
     refitted(row.replace("02:30", "14:30"));
   }
 
+  /** By the shop's own bay all would be over long before that pickup, and no hold be told. */
+  @Test
+  void aPickupYearsAfterWorkFittedAnewIsNoted() throws IOException {
+    String row = "1,2026-12-08,tint,refitted,2026-12-08T14:30,2027-12-08T16:00\n";
+    ShopRead read = read("job,day,what,result,finished,pickup\n" + row);
+    assertEquals(
+        List.of(
+            "visits.csv:2:45  the pickup is 365 days after the work was finished  check the day, the"
+                + " month and the year of pickup and of finished"),
+        TestShops.lines(read));
+    assertFalse(read.problems().get(0).isError());
+  }
+
   private Job refitted(String rows) throws IOException {
     ShopRead read = read("job,day,what,result,finished,pickup\n" + rows);
     assertEquals(List.of(), TestShops.lines(read));
