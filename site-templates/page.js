@@ -4,7 +4,7 @@
 (() => {
 var all = s => [...document.querySelectorAll(s)], root = document.documentElement;
 var M = 60, H = 60 * M, D = 24 * H, k = 0;
-var start = +all(".rows")[0].dataset.start;
+var list = document.querySelector(".rows"), start = list ? +list.dataset.start : 0;
 var rows = all(".rows li"), radios = all("[name=parking]"), kept = "parked " + location.pathname, rel;
 try { rel = new Intl.RelativeTimeFormat(root.lang + "-u-nu-latn"); } catch (e) { rel = null; }
 function away(left) {

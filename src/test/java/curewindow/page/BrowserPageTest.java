@@ -1,7 +1,6 @@
 package curewindow.page;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.cure.HoldKind;
@@ -54,7 +53,15 @@ class BrowserPageTest {
 
   /** Read as people read it: no space before a comma. */
   private static String answer() {
-    return browser.seen(".answer .say").replace(" ,", ",");
+    return browser.seen("h1").replace(" ,", ",");
+  }
+
+  private static String row(String hold) {
+    return browser.seen("li[data-hold=" + hold + "]").replace('\u00A0', ' ');
+  }
+
+  private static List<String> order() {
+    return browser.allSeen(".rows .what");
   }
 
   @Test
@@ -63,9 +70,12 @@ class BrowserPageTest {
     browser.scripts(false).screen(390, 844, true).go(page);
     assertTrue(sameDate(answer()), answer());
     assertEquals(1, browser.allSeen(".answer").size());
-    assertEquals(3, browser.allSeen(".then li").size());
-    assertTrue(browser.allSeen("#today, .freed li, [data-in]").isEmpty());
-    assertEquals("wait until", browser.seen("tr[data-hold=windows-up] .state"));
+    assertEquals(List.of(), browser.allSeen(".over, .done"));
+    assertTrue(browser.allSeen(".in").stream().allMatch(String::isEmpty));
+    assertEquals(
+        "Windows stay up until Fri, Dec 4 2 PM likely Dec 3 In danger, open windows.",
+        row("windows-up"));
+    assertEquals(8, order().size());
   }
 
   private static boolean sameDate(String answer) {
@@ -78,64 +88,75 @@ class BrowserPageTest {
     Path page = file(Demo.tint());
     browser.zone(zone).clock(BEFORE_PICKUP).screen(390, 844, true).go(page);
     assertTrue(sameDate(answer()), answer());
-    assertEquals("· over in 3 days", "· " + browser.seen(".answer [data-in]").replace("· ", ""));
-    assertTrue(browser.allSeen("#today text").isEmpty(), "no marker before pickup");
+    assertEquals("in 3 days In danger, open windows.", browser.seen(".rel"));
+    assertEquals(0L, marks(), "no mark of the present before pickup");
 
     browser.later(Duration.between(BEFORE_PICKUP, WAITING));
     assertTrue(sameDate(answer()), answer());
-    assertTrue(browser.seen(".answer [data-in]").endsWith("over in 19 hours"));
-    assertEquals("now", browser.seen("#today text"));
+    assertTrue(browser.seen(".rel").startsWith("in 19 hours "), browser.seen(".rel"));
+    assertEquals(8L, marks());
 
     browser.later(Duration.ofHours(19).minusSeconds(1));
     assertTrue(sameDate(answer()), answer());
     browser.later(Duration.ofSeconds(1));
-    assertTrue(answer().startsWith("Leave the rear window defroster off until"));
+    assertTrue(answer().startsWith("Leave the rear window defroster off until"), answer());
     assertTrue(answer().toUpperCase().contains("DECEMBER 19, 10 AM"), answer());
-    assertEquals("You can roll the windows down.", browser.seen(".freed li"));
-    assertEquals("go ahead", browser.seen("tr[data-hold=windows-up] .state"));
-    assertEquals("wait until", browser.seen("tr[data-hold=hand-wash] .state"));
-    assertFalse(browser.allSeen(".then li").toString().contains("windows"));
+    assertEquals(
+        "Windows stay up free since Fri, Dec 4 2 PM You can roll the windows down.",
+        row("windows-up"));
+    assertTrue(row("hand-wash").startsWith("No hand wash until"), row("hand-wash"));
+    assertEquals("No hand wash", order().get(0), "what is ahead comes first");
+    assertEquals("Windows stay up", order().get(7), "what is over comes last");
+  }
+
+  /** How many rows have the mark of the present. */
+  private static Object marks() {
+    return browser.run("return document.querySelectorAll('.at:not([display=none])').length");
   }
 
   @Test
-  void afterEverythingItSaysGoAheadAndShowUsWhatIsLeft() throws IOException {
+  void afterEverythingItSaysAllClear() throws IOException {
     Path page = file(Demo.tint());
     browser.clock(Demo.at("2027-01-03T15:59")).screen(390, 844, true).go(page);
-    assertEquals("All waits are over. GO AHEAD", answer());
-    assertEquals(6, browser.allSeen(".freed li").size());
-    assertTrue(browser.allSeen(".then li").isEmpty());
-    assertEquals("normal until", browser.seen("tr[data-hold=haze] .state"));
+    assertEquals("All clear", answer());
+    assertEquals("Nothing to hold off from now.", browser.seen(".rel"));
+    assertEquals(6, browser.allSeen(".over").size());
+    assertEquals("Haze is normal", order().get(0), "the last to end");
+    assertEquals("Haze is normal until Sun, Jan 3 4 PM likely Dec 27", row("haze"));
+    browser.run("document.querySelector('#normal details').open=true");
+    assertTrue(browser.seen("#normal details").contains("Normal until"), "the first is on haze");
     browser.later(Duration.ofMinutes(1));
-    assertEquals("show us", browser.seen("tr[data-hold=haze] .state"));
-    assertEquals("show us", browser.seen("summary .state"), "the first question is on haze");
+    assertEquals(8, browser.allSeen(".over").size());
+    assertTrue(row("haze").startsWith("Haze is normal was until Sun, Jan 3 4 PM"), row("haze"));
+    assertTrue(browser.seen("#normal details").contains("By now it should be gone. Show us."));
   }
 
   @Test
   void whatEndsAtItsLimitIsFreedGently() throws IOException {
     browser.clock(Demo.at("2026-12-04T14:30")).screen(390, 844, true).go(file(Demo.atLimit()));
-    assertEquals("go gently", browser.seen("tr[data-hold=windows-up] .state"));
-    assertTrue(browser.seen(".freed li:not([hidden])").contains("Roll the windows slowly"));
+    assertEquals(
+        "Windows stay up free since Fri, Dec 4 2 PM Roll the windows slowly,"
+            + " and no more than you must, until about December 22.",
+        row("windows-up"));
   }
 
-  /** What stands fourth and later at pickup moves up as time passes. */
+  /** Each time it is the most urgent of what is in force; the list goes by date. */
   @Test
-  void whatComesNextIsFoundFromTheTimeAlone() throws IOException {
+  void theAnswerAndTheListAreFoundFromTheTimeAlone() throws IOException {
     Demo demo = Demo.coatedFilm();
     demo.language = "en";
     browser.clock(Demo.at("2026-12-01T16:30")).screen(390, 844, true).go(file(demo));
+    List<String> pickup = order();
     assertEquals(
-        List.of("No rain, no wet roads", "No hand wash", "No pressure washer"),
-        next(),
-        "at pickup");
+        List.of("Keep it dry", "No rain, no wet roads", "No hand wash"), pickup.subList(0, 3));
     browser.later(Duration.ofDays(2));
-    assertTrue(answer().startsWith("Do not wash the outside by hand"));
-    assertEquals(List.of("No pressure washer", "No automatic wash", "No wax or sealant"), next());
+    assertTrue(answer().startsWith("Do not wash the outside by hand"), answer());
+    assertEquals(List.of("No hand wash", "No pressure washer"), order().subList(0, 2));
+    assertEquals(pickup.subList(0, 2), order().subList(6, 8));
     browser.later(Duration.ofDays(17));
-    assertEquals(List.of("No wax or sealant", "No strong cleaners"), next());
-  }
-
-  private static List<String> next() {
-    return browser.allSeen(".then li span");
+    assertTrue(answer().startsWith("No automatic car wash until"), answer());
+    assertEquals(List.of("No automatic wash", "No wax or sealant"), order().subList(0, 2));
+    assertEquals(4, browser.allSeen(".over").size());
   }
 
   @Test
@@ -146,11 +167,11 @@ class BrowserPageTest {
     demo.safe("hand-wash", HoldKind.HOLD, "2026-12-02T19:00", "2026-12-02T18:00");
     demo.safe("keep-dry", HoldKind.HOLD, "2026-12-04T16:00", "2026-12-03T16:00");
     browser.clock(Demo.at("2026-12-03T12:00")).screen(390, 844, true).go(file(demo));
-    assertEquals(List.of(), browser.allSeen(".freed li"));
-    assertEquals("wait until", browser.seen("tr[data-hold=hand-wash] .state"));
+    assertEquals(List.of(), browser.allSeen(".over, .done"));
+    assertTrue(row("hand-wash").contains("until Fri, Dec 4 4 PM"), row("hand-wash"));
     browser.later(Duration.ofHours(28));
-    assertEquals("go ahead", browser.seen("tr[data-hold=hand-wash] .state"));
-    assertEquals(3, browser.allSeen(".freed li").size());
+    assertTrue(row("hand-wash").contains("free since Fri, Dec 4 4 PM"), row("hand-wash"));
+    assertEquals(3, browser.allSeen(".over").size());
   }
 
   @Test
@@ -164,6 +185,21 @@ class BrowserPageTest {
       Thread.sleep(500);
     }
     assertTrue(answer().startsWith("Leave the rear window defroster off"));
+  }
+
+  /** A job may have no dates at all; its page has a list without rows, or a shop's own has none. */
+  @Test
+  void aPageWithoutDatesWorks() throws IOException {
+    Demo demo = Demo.nothingToHold();
+    demo.releases.clear();
+    String html = demo.html();
+    for (String page : List.of(html, html.replaceFirst("(?s)<section id=dates.*?</section>", ""))) {
+      Path file = Files.writeString(folder.resolve("index.html"), page);
+      browser.clock(BEFORE_PICKUP).screen(390, 844, true).go(file);
+      assertEquals(List.of(), browser.complaints());
+      assertEquals("All clear", answer());
+      assertEquals("Nothing to hold off from now.", browser.seen(".rel"));
+    }
   }
 
   @Test
@@ -198,10 +234,10 @@ class BrowserPageTest {
     }
   }
 
-  /** On the narrowest screen too, every name in the picture keeps clear of its date. */
+  /** On the narrowest screen too, every name keeps clear of its date and its bar. */
   @ParameterizedTest
-  @ValueSource(strings = {"en", "es"})
-  void nothingInThePictureIsPrintedOverAnythingElse(String language) throws IOException {
+  @ValueSource(strings = {"en", "es", "ar"})
+  void nothingInTheListIsPrintedOverAnythingElse(String language) throws IOException {
     Demo demo = Demo.nothingToHold();
     demo.releases.clear();
     demo.language = language;
@@ -209,16 +245,17 @@ class BrowserPageTest {
     for (Hold hold : Demo.CATALOGUE.holds().values()) {
       demo.safe(hold.id(), hold.kind(), "2026-12-" + day++ + "T20:00", "2026-12-09T20:00");
     }
-    browser.clock(Demo.at("2026-11-30T16:00")).screen(320, 800, true).go(file(demo));
+    browser.clock(Demo.at("2026-12-18T16:00")).screen(320, 800, true).go(file(demo));
     assertEquals(17, demo.releases.size());
     assertEquals(
         List.of(),
         browser.run(
-            "var t=[...document.querySelectorAll('.strip .name,.strip .date,.strip .day')],"
-                + "b=t.map(e=>e.getBoundingClientRect()),over=[];"
-                + "b.forEach((p,i)=>b.forEach((q,k)=>{if(i<k&&p.left<q.right+2&&q.left<p.right+2"
-                + "&&p.top<q.bottom-2&&q.top<p.bottom-2)"
-                + "over.push(t[i].textContent+' / '+t[k].textContent)}));return over"));
+            "var t=[...document.querySelectorAll('.axis span,.what,.when,.bar,.rows p')]"
+                + ".filter(e=>e.checkVisibility()),b=t.map(e=>e.getBoundingClientRect()),over=[];"
+                + "b.forEach((p,i)=>{if(p.left<0||p.right>320)over.push(t[i].textContent+' is out');"
+                + "b.forEach((q,k)=>{if(i<k&&p.left<q.right-1&&q.left<p.right-1"
+                + "&&p.top<q.bottom-1&&q.top<p.bottom-1)"
+                + "over.push(t[i].textContent+' / '+t[k].textContent)})});return over"));
   }
 
   /** September is the longest month in English; "30 de noviembre" is long enough for Spanish. */
@@ -234,7 +271,7 @@ class BrowserPageTest {
         browser.clock(Demo.at("2026-09-01T17:00")).screen(width, 800, width < 800).go(file(demo));
         Object lines =
             browser.run(
-                "var b=document.querySelector('.stamp b:nth-of-type(2)'),"
+                "var b=document.querySelector('.answer:not([hidden]) .stamp b:nth-of-type(2)'),"
                     + "r=document.createRange();r.selectNodeContents(b);"
                     + "return new Set([...r.getClientRects()].map(c=>Math.round(c.top))).size");
         assertEquals(1L, lines, language + " " + day + " at " + width);

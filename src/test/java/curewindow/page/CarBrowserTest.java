@@ -89,6 +89,20 @@ class CarBrowserTest {
   }
 
   @Test
+  void nothingOfThePictureIsLeftOutOnPaper() throws IOException {
+    Path page = Files.writeString(folder.resolve("index.html"), everywhere(BodyType.VAN).html());
+    browser.screen(320, 800, true).go(page);
+    assertEquals(
+        List.of(),
+        browser.run(
+            "return [...document.styleSheets[0].cssRules].filter(r=>r.media&&"
+                + "r.media.mediaText==='print').flatMap(r=>[...r.cssRules]).filter(r=>"
+                + "r.style&&r.style.display==='none'&&[...document.querySelectorAll('.fig *')]"
+                + ".some(e=>e.matches(r.selectorText))).map(r=>r.selectorText)"));
+    assertTrue((Long) browser.run("return document.querySelectorAll('.fig .in').length") > 0);
+  }
+
+  @Test
   void aSpotLeadsToItsEntryByTapAndByKey() throws IOException {
     Path page = Files.writeString(folder.resolve("index.html"), Demo.tint().html());
     browser.scripts(false).screen(320, 800, true).go(page);

@@ -4,7 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import curewindow.cure.Release;
 import curewindow.page.Browser;
+import curewindow.page.JobView;
+import curewindow.page.Safety;
+import curewindow.page.When;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -22,26 +26,30 @@ class PrintedPageTest {
   private static final List<double[]> PAPERS =
       List.of(new double[] {8.27, 11.69}, new double[] {8.5, 11});
 
-  /** The headings of what leads to another page, and of the cautions with their last word. */
-  private static final Map<String, List<String>> TEXTS =
-      Map.of(
-          "en", List.of("How to care for it", "Cautions", "no blades on film"),
-          "es", List.of("Cómo cuidarlo", "Precauciones", "ni cuchillas sobre la película"));
+  private static final Map<String, String> JOBS =
+      Map.of("en", "Q-3101", "es", "Q-3114", "ar", "Q-3117");
+
+  /** What leads to another page, or can only be chosen on a screen, has no place on paper. */
+  private static final List<String> NOT_ON_PAPER =
+      List.of("page.care.title", "page.normal.title", "parked.title", "page.calendar.all");
 
   @TempDir Path temp;
 
   @Test
-  void twoSheetsHoldItWithoutHeadingsOfNothingAndWithTheCautionsTogether() throws IOException {
+  void oneSheetHoldsItWithEveryDateAndWithoutHeadingsOfNothing() throws IOException {
+    LoadedShop shop = PressedDemo.get().shop();
     try (Browser browser = Browser.open()) {
       for (String language : List.of("en", "es", "ar")) {
-        browser.go(PressedDemo.get().kinds(language).get("job"));
+        JobView view = shop.view(shop.job(JOBS.get(language)).orElseThrow(), Tokens.SAMPLE);
+        browser.clock(view.timeline().pickup());
+        browser.go(PressedDemo.get().job(view.job().id()).resolve("index.html"));
         for (double[] paper : PAPERS) {
           Path file = temp.resolve("page.pdf");
           browser.print(file, paper[0], paper[1]);
           try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
-            assertEquals(2, pdf.getNumberOfPages(), language + " " + paper[1]);
-            if (TEXTS.containsKey(language)) {
-              texts(pdf, TEXTS.get(language));
+            assertEquals(1, pdf.getNumberOfPages(), language + " " + paper[1]);
+            if (!view.words().rightToLeft()) {
+              texts(plain(new PDFTextStripper().getText(pdf)), view);
             }
           }
         }
@@ -49,17 +57,20 @@ class PrintedPageTest {
     }
   }
 
-  private static void texts(PDDocument pdf, List<String> texts) throws IOException {
-    assertFalse(page(pdf, 1).contains(texts.get(0)) || page(pdf, 2).contains(texts.get(0)));
-    boolean first = page(pdf, 1).contains(texts.get(1));
-    String with = page(pdf, first ? 1 : 2);
-    assertTrue(with.contains(texts.get(1)) && with.contains(texts.get(2)), with);
+  private static void texts(String paper, JobView view) {
+    for (String key : NOT_ON_PAPER) {
+      assertFalse(paper.contains(plain(view.words().text(key))), key);
+    }
+    When when = new When(view);
+    for (Release release : view.timeline().releases()) {
+      String label = view.words().text("hold." + release.hold() + ".short");
+      assertTrue(paper.contains(plain(label)), label + ": " + paper);
+      assertTrue(paper.contains(plain(when.shortDay(release))), label + ": " + paper);
+      Safety.of(release, view).ifPresent(s -> assertTrue(paper.contains(plain(s)), s));
+    }
   }
 
-  private static String page(PDDocument pdf, int number) throws IOException {
-    PDFTextStripper reader = new PDFTextStripper();
-    reader.setStartPage(number);
-    reader.setEndPage(number);
-    return reader.getText(pdf).replaceAll("\\s+", " ");
+  private static String plain(String text) {
+    return text.replaceAll("[\\s\u00A0\u202F]+", " ");
   }
 }
