@@ -114,7 +114,7 @@ class BrowserPageTest {
   void whatEndsAtItsLimitIsFreedGently() throws IOException {
     browser.clock(Demo.at("2026-12-04T14:30")).screen(390, 844, true).go(file(Demo.atLimit()));
     assertEquals("go gently", browser.seen("tr[data-hold=windows-up] .state"));
-    assertTrue(browser.seen(".freed li:not([hidden])").contains("Roll the windows slowly"));
+    assertTrue(browser.seen(".freed li:not([hidden])").contains("Move the windows slowly"));
   }
 
   /** What stands fourth and later at pickup moves up as time passes. */

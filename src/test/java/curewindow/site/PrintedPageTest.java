@@ -25,7 +25,7 @@ class PrintedPageTest {
   /** The headings of what leads to another page, and of the cautions with their last word. */
   private static final Map<String, List<String>> TEXTS =
       Map.of(
-          "en", List.of("How to care for it", "Cautions", "no blades on film"),
+          "en", List.of("How to care for it", "Cautions", "no razor blades on film"),
           "es", List.of("Cómo cuidarlo", "Precauciones", "ni cuchillas sobre la película"));
 
   @TempDir Path temp;
