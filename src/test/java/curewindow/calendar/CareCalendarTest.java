@@ -86,7 +86,7 @@ final class CareCalendarTest {
   @Test
   void textsComeBackAsTheyWere() throws Exception {
     VEvent event = event(SampleJobs.tinted().view(), "windows-up");
-    assertEquals("Windows may come down: Dark blue four-door", value(event, Property.SUMMARY));
+    assertEquals("Windows can come down: Dark blue four-door", value(event, Property.SUMMARY));
     assertEquals(
         "You can roll the windows down.\n"
             + "Rear defroster stays off: Saturday, December 19, 10 AM\n"
@@ -134,7 +134,7 @@ final class CareCalendarTest {
         value(event, Property.DESCRIPTION)
             .startsWith(
                 "In this weather it is only about 60% set by then.\n"
-                    + "Roll the windows slowly, and no more than you must, until about January 13."),
+                    + "Move the windows slowly, and only when you need to, until about January 13."),
         () -> value(event, Property.DESCRIPTION));
   }
 
@@ -261,7 +261,7 @@ final class CareCalendarTest {
       assertTrue(value(event, Property.SUMMARY).length() <= 45, value(event, Property.SUMMARY));
     }
     assertEquals(
-        "Windows may come down: " + view.car(), value(event(view, "windows-up"), Property.SUMMARY));
+        "Windows can come down: " + view.car(), value(event(view, "windows-up"), Property.SUMMARY));
   }
 
   /** RFC 5545 3.8.7.4 and RFC 5546 2.1.4, from memory: a moved date has a higher sequence. */

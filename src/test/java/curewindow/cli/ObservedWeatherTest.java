@@ -146,12 +146,11 @@ class ObservedWeatherTest {
   @Test
   void aVisitThatMovedIsSaidByThePageAndByDue() throws IOException {
     handOver();
-    assertFalse(page(JOB).text().contains("that has moved"));
+    assertFalse(page(JOB).text().contains("That has moved"));
     LocalDate asked = told(JOB);
     days(11, 24, 5);
     press();
-    assertTrue(
-        page(JOB).text().matches(".*Come in for a look, .*We had said .*: that has moved.*"));
+    assertTrue(page(JOB).text().matches(".*Come in for a look, .*We told you .*That has moved.*"));
     assertEquals(Exit.OK, run("due", "--shop", shop, "--at", "2026-11-25T08:00-08:00"));
     String visits = said.substring(said.indexOf("The visit has moved to another day:"));
     assertTrue(

@@ -84,7 +84,7 @@ final class OfficeCommandsTest {
   void aClosedDayIsSaidAndTheNextOpenOneIsTold() throws IOException {
     String holiday = paper("2026-11-26T08:00-08:00");
     contains(holiday, "Closed on Thursday, November 26.", "next open day, Friday, November 27");
-    contains(holiday, "No car is picked up.");
+    contains(holiday, "No pickups.");
     // Sunday is closed; the wagon that is noted for that day all the same is not forgotten.
     Path job = shop.resolve("jobs/Q-3106.yaml");
     Files.writeString(
@@ -116,8 +116,8 @@ final class OfficeCommandsTest {
   @Test
   void visitsAndCallersFollowTheDay() throws IOException {
     String before = paper("2026-12-22T08:00-08:00");
-    contains(before, "Within seven days", "Tue, Dec 29\nQ-3108 Ana", "Who may call");
-    contains(paper("2027-01-05T08:00-08:00"), "Day is past\n", "Q-3108 Ana");
+    contains(before, "Next seven days", "Tue, Dec 29\nQ-3108 Ana", "Who may call");
+    contains(paper("2027-01-05T08:00-08:00"), "Overdue\n", "Q-3108 Ana");
   }
 
   @Test
@@ -192,7 +192,7 @@ final class OfficeCommandsTest {
         Files.delete(job);
       }
     }
-    contains(paper("2026-11-24T08:00-08:00"), "No car is picked up.", "Nobody has a date near.");
+    contains(paper("2026-11-24T08:00-08:00"), "No pickups.", "No one has a date coming up.");
     assertEquals(Exit.OK, run("questions", "--shop", shop, "--day", "2026-11-24"));
     assertTrue(said.contains("Nobody is likely to call on 2026-11-24"), said);
   }
@@ -237,7 +237,7 @@ final class OfficeCommandsTest {
     Path out = temp.resolve("out");
     assertEquals(Exit.PROBLEMS, run("press", "--shop", shop, "--out", out), said);
     String paper = Files.readString(out.resolve("office/today.html"));
-    contains(paper, ">Not on this paper until mended: Q-3102. The command check tells why.<");
+    contains(paper, ">Left off this page until fixed: Q-3102. Run check to see why.<");
   }
 
   @Test
@@ -258,7 +258,8 @@ final class OfficeCommandsTest {
   @Test
   void questionsAreToldForADay() {
     assertEquals(Exit.OK, run("questions", "--shop", shop, "--day", "2026-11-25"), () -> said);
-    contains(said, "Who may call on 2026-11-25", "Q-3113  Hemi", "I lowered a window too early.");
+    contains(
+        said, "Who may call on 2026-11-25", "Q-3113  Hemi", "I rolled a window down too soon.");
     contains(said, "left out; --all tells them", "until Thursday, November 26, 10 AM");
     int brief = said.length();
     assertEquals(Exit.OK, run("questions", "--shop", shop, "--day", "2026-11-25", "--all"));

@@ -202,9 +202,9 @@ final class OfficePaperTest {
     OfficeCallers.Asked before = lowered(view, "2026-12-01");
     assertTrue(
         plain(before.answer()).contains("until Wednesday, December 2, 2 PM"), before.answer());
-    assertFalse(before.answer().contains("That date is past"), before.answer());
+    assertFalse(before.answer().contains("That date has passed"), before.answer());
     OfficeCallers.Asked after = lowered(view, "2026-12-03");
-    assertTrue(after.answer().contains("That date is past"), after.answer());
+    assertTrue(after.answer().contains("That date has passed"), after.answer());
     assertFalse(after.answer().contains("leave it up"), after.answer());
   }
 
@@ -214,7 +214,7 @@ final class OfficePaperTest {
         .get(0)
         .asked()
         .stream()
-        .filter(a -> a.question().contains("lowered a window"))
+        .filter(a -> a.question().contains("rolled a window down"))
         .findFirst()
         .orElseThrow();
   }
@@ -243,17 +243,17 @@ final class OfficePaperTest {
   void aShopWithoutJobsGetsAPaperThatSaysSo() throws Exception {
     OfficeJobs jobs = jobs();
     String printed = text(pdf(jobs, day(jobs, PICKUP)));
-    assertTrue(printed.contains("No car is picked up."), printed);
-    assertTrue(printed.contains("Nobody is asked to come in"), printed);
-    assertTrue(printed.contains("Nobody has to be called"), printed);
-    assertTrue(printed.contains("Nobody has a date near."), printed);
+    assertTrue(printed.contains("No pickups."), printed);
+    assertTrue(printed.contains("No visits due in the next seven days"), printed);
+    assertTrue(printed.contains("No calls to make"), printed);
+    assertTrue(printed.contains("No one has a date coming up."), printed);
     assertEquals(List.of(), problems.all());
   }
 
   /** Whoever misses a car on the paper learns why; what has no sign in any font is told already. */
   @ParameterizedTest
   @CsvSource({
-    "en, Not on this paper until mended:",
+    "en, Left off this page until fixed:",
     "es, Fuera de este papel hasta que se corrija:",
     "ar, \u062E\u0627\u0631\u062C \u0647\u0630\u0647 \u0627\u0644\u0648\u0631\u0642\u0629"
   })
@@ -274,7 +274,7 @@ final class OfficePaperTest {
   void ofManyThatAreLeftOutSixAreNamed() {
     OfficeJobs jobs = jobs();
     String html = html(jobs, OfficeDay.of(jobs, PICKUP, List.of(), names(7)));
-    assertTrue(html.contains(": H-1, H-2, H-3, H-4, H-5, H-6 and 1 more. The command"), html);
+    assertTrue(html.contains(": H-1, H-2, H-3, H-4, H-5, H-6 and 1 more. Run check"), html);
   }
 
   private static List<String> names(int count) {

@@ -135,8 +135,8 @@ class BrowserPageTest {
   void whatEndsAtItsLimitIsFreedGently() throws IOException {
     browser.clock(Demo.at("2026-12-04T14:30")).screen(390, 844, true).go(file(Demo.atLimit()));
     assertEquals(
-        "Windows stay up free since Fri, Dec 4 2 PM Roll the windows slowly,"
-            + " and no more than you must, until about December 22.",
+        "Windows stay up free since Fri, Dec 4 2 PM Move the windows slowly,"
+            + " and only when you need to, until about December 22.",
         row("windows-up"));
   }
 

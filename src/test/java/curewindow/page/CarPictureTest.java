@@ -221,7 +221,7 @@ class CarPictureTest {
     assertTrue(html.contains("<li id=f1>"));
     assertFalse(html.contains("</text>"));
     assertEquals(
-        "Harbor 35 · Light let through 31%, glass and film together, as measured · Batch B-77310"
+        "Harbor 35 · Visible light (VLT) 31%, glass and film together, as measured · Batch B-77310"
             + " · Warranty until December 1, 2036 · finished Tue, Dec 1, 2 PM",
         item.facts().replaceAll("[\\u00a0\\u202f]", " "));
   }

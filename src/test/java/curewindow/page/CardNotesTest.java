@@ -74,7 +74,7 @@ class CardNotesTest {
     Document page = page(Demo.tint(), windows("2026-12-06T14:00", "2026-12-02T14:00", false));
     assertTrue(
         plain(page.selectFirst("main").child(0).text())
-            .startsWith("We had said Wednesday, December 2, 2 PM for"));
+            .startsWith("We told you Wednesday, December 2, 2 PM for"));
     assertTrue(plain(page.select(".now .note").text()).contains("sooner than the card says"));
   }
 
@@ -103,8 +103,8 @@ class CardNotesTest {
           Demo.tint().view().withPrinted(new Printed(List.of(), Optional.of(LocalDate.parse(day))));
       String page = plain(Jsoup.parse(Demo.html(view)).text());
       assertTrue(page.contains("any open day from Mon, Jan 4"), page);
-      String moved = "We had said " + (day.endsWith("02") ? "Sat, Jan 2" : "Fri, Jan 8");
-      assertEquals(!day.endsWith("04"), page.contains(moved + ": that has moved."), page);
+      String moved = "We told you " + (day.endsWith("02") ? "Sat, Jan 2" : "Fri, Jan 8");
+      assertEquals(!day.endsWith("04"), page.contains(moved + ". That has moved."), page);
     }
   }
 

@@ -138,7 +138,7 @@ class CustomerPageTest {
     Document page = page(Demo.tint());
     Element row = page.selectFirst("li[data-hold=windows-up]");
     assertEquals("until", row.select("[data-to]").first().text());
-    assertEquals("free since", row.select("[data-from]").first().text());
+    assertEquals("OK since", row.select("[data-from]").first().text());
     assertEquals("You can roll the windows down.", row.select(".done[hidden]").text());
     assertEquals("was until", page.select("li[data-hold=haze] [data-from]").first().text());
   }
@@ -149,11 +149,11 @@ class CustomerPageTest {
     Element row = page.selectFirst("li[data-hold=windows-up]");
     assertTrue(plain(row.text()).contains("Fri, Dec 4 2 PM all set by Dec 22"), row::text);
     assertEquals(
-        "Roll the windows slowly, and no more than you must, until about December 22.",
+        "Move the windows slowly, and only when you need to, until about December 22.",
         plain(row.select(".done[hidden]").text()));
     assertEquals(
         "In an emergency, open the windows. In this weather it is only about 60% set by then."
-            + " Roll the windows slowly, and no more than you must, until about December 22.",
+            + " Move the windows slowly, and only when you need to, until about December 22.",
         plain(page.select("[data-of=windows-up]").text()));
   }
 
@@ -173,7 +173,7 @@ class CustomerPageTest {
   void jobWithNothingToHoldSaysSo() {
     Document page = still(Demo.nothingToHold());
     assertEquals("All clear", page.select("h1").text());
-    assertEquals("Nothing to hold off from now.", page.select(".rel").text());
+    assertEquals("Nothing to wait for right now.", page.select(".rel").text());
     assertTrue(page.select("#normal").text().contains("Sunday, January 3, 4 PM"));
   }
 
@@ -210,7 +210,7 @@ class CustomerPageTest {
     Document page = still(Demo.tint());
     assertEquals(
         "Window tint front door windows and rear door windows Harbor 35"
-            + " · Light let through 31%, glass and film together, as measured · Batch B-77310"
+            + " · Visible light (VLT) 31%, glass and film together, as measured · Batch B-77310"
             + " · Warranty until December 1, 2036 · finished Tue, Dec 1, 2 PM",
         plain(page.selectFirst(".key li").text()));
     assertTrue(page.select(".key li").get(1).text().contains("20%, film alone"));
@@ -241,8 +241,8 @@ class CustomerPageTest {
     String text = page(demo).select("#car").text();
     // A film maker's note to dealers: 35 percent film on 80 percent glass is 28 percent.
     assertTrue(
-        text.contains("28%, glass and film together, computed: film 35% on glass 80%"), text);
-    assertTrue(text.contains("Local law sets"), text);
+        text.contains("28%, glass and film together, worked out from 35% film on 80% glass"), text);
+    assertTrue(text.contains("Local law limits"), text);
     assertFalse(text.toLowerCase(java.util.Locale.ROOT).contains("legal"), text);
     demo.items.remove(0);
     assertFalse(page(demo).select("#car").text().contains("law"));

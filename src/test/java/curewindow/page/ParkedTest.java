@@ -171,7 +171,7 @@ class ParkedTest {
     assertEquals(
         "Outside by day, in a garage by night, or in a garage, or in a heated garage",
         rows.get(0).select("a").text());
-    assertEquals("as the shop noted · shown here", rows.get(0).select(".state").text());
+    assertEquals("as we noted it · shown here", rows.get(0).select(".state").text());
     assertEquals("index.html#main", rows.get(0).select("a").attr("href"));
     assertEquals("Outside", rows.get(1).select("a").text());
     assertEquals("outside/index.html", rows.get(1).select("a").attr("href"));
@@ -229,8 +229,8 @@ class ParkedTest {
     JobView view = outside(Demo.tint()).withPrinted(new Printed(List.of(card), Optional.empty()));
     String said = plain(Jsoup.parse(html(view)).select("main > .card").text());
     assertEquals(
-        "The card says Friday, December 4, 2 PM for “Windows stay up”. Where the car stands now it"
-            + " takes longer: please wait until Saturday, December 5, 2 PM.",
+        "The card says Friday, December 4, 2 PM for “Windows stay up”. It takes longer where"
+            + " the car is parked now. Please wait until Saturday, December 5, 2 PM.",
         said);
   }
 

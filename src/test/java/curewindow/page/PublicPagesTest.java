@@ -220,12 +220,12 @@ class PublicPagesTest {
       assertTrue(PARSED.get(page).select("main a[href$=lost-card.html]").size() == 1, page);
     }
     Document page = PARSED.get("en/lost-card.html");
-    assertEquals("Card lost?", page.select("h1").text());
+    assertEquals("Lost your card?", page.select("h1").text());
     String sms = page.select("a[href^=sms:]").attr("href");
-    assertTrue(sms.startsWith("sms:+13035550143?body=My%20card%20is%20lost."), sms);
+    assertTrue(sms.startsWith("sms:+13035550143?body=I%20lost%20my%20card."), sms);
     assertTrue(sms.contains("%0AName%3A%20%0ACar%3A%20"), sms);
     String mail = page.select("a[href^=mailto:]").attr("href");
-    assertTrue(mail.contains("subject=Card%20lost&body="), mail);
+    assertTrue(mail.contains("subject=Lost%20card&body="), mail);
     assertTrue(mail.contains("%0D%0AName%3A%20"), "RFC 6068, 5: lines end in CR LF: " + mail);
     assertEquals("tel:+13035550142", page.select("main a[href^=tel:]").attr("href"));
     assertTrue(page.text().contains("does not know who you are"));

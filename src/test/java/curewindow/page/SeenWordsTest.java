@@ -40,9 +40,9 @@ class SeenWordsTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "en | FINE | We looked at it on December 8: all fine.",
-        "en | MENDED | We looked at it on December 8 and put something right. Your dates stay as they are.",
-        "en | REFITTED | We fitted it anew on December 8: its dates count from then.",
+        "en | FINE | We checked it on December 8: all good.",
+        "en | MENDED | We checked it on December 8 and fixed something. Your dates stay the same.",
+        "en | REFITTED | We redid it on December 8. Its dates count from then.",
         "es | REFITTED | Lo colocamos de nuevo el 8 de diciembre: sus fechas cuentan desde"
             + " entonces.",
         "ar | REFITTED | ركّبناه من جديد يوم 8 ديسمبر: تُحسب مواعيده من ذلك اليوم.",
@@ -60,7 +60,7 @@ class SeenWordsTest {
     Document page =
         page("en", visit("2026-12-08", Result.MENDED), visit("2026-12-20", Result.FINE, "tint"));
     Element note = page.select(".now p.note").first();
-    assertEquals("Window tint. We looked at it on December 20: all fine.", note.text());
+    assertEquals("Window tint. We checked it on December 20: all good.", note.text());
     long month =
         LocalDate.parse("2027-01-19").atStartOfDay(ZoneId.of("America/Denver")).toEpochSecond();
     assertEquals(String.valueOf(month), note.attr("data-to"));
@@ -69,7 +69,7 @@ class SeenWordsTest {
   @Test
   void whatWasFittedAnewIsNamedByItsSpots() {
     assertEquals(
-        "Front door windows. We fitted it anew on December 8: its dates count from then.",
+        "Front door windows. We redid it on December 8. Its dates count from then.",
         note(page("en", visit("2026-12-08", Result.REFITTED, "tint", "front-door-glass"))));
   }
 
@@ -79,7 +79,7 @@ class SeenWordsTest {
     demo.seen = List.of(visit("2026-12-02", Result.FINE, "windows-up", "inside-glass"));
     demo.seenOver("windows-up");
     assertEquals(
-        "We looked at it on December 2: all fine. You can roll the windows down.",
+        "We checked it on December 2: all good. You can roll the windows down.",
         note(Jsoup.parse(demo.html())),
         "only what is over by it");
   }
