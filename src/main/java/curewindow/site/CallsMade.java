@@ -7,6 +7,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,7 +43,12 @@ final class CallsMade {
   }
 
   /** What was told is a day for the visit, which has no hold, else a time with its offset. */
-  private record Row(String job, LocalDate day, String hold, String told) {
+  private record Row(String job, String day, String hold, String told) {
+
+    /** Rows with a day alone were written by earlier versions; they count for the whole day. */
+    LocalDateTime calledAt() {
+      return LedgerCsv.time(day, LocalTime.MAX);
+    }
 
     Instant at() {
       return OffsetDateTime.parse(told).toInstant();
@@ -66,51 +73,72 @@ final class CallsMade {
   }
 
   private static Row row(List<String> fields) {
-    LocalDate day = LocalDate.parse(fields.get(1));
     String told = LedgerCsv.told(fields.get(3), fields.get(2).isEmpty());
-    return new Row(fields.get(0), day, fields.get(2), told);
+    Row row = new Row(fields.get(0), fields.get(1), fields.get(2), told);
+    row.calledAt();
+    return row;
   }
 
   /**
-   * What the customer of a job knows: what was said by phone in place of what a card says that was
-   * not handed over since.
+   * What the customer of a job knows: what was said by phone in place of what cards said before,
+   * and what a card says that was handed over since in place of both.
    *
    * @param job the job's id
    * @param cards what its cards say
-   * @param printed on which day they said so first
+   * @param printed when they said so
    * @return what counts now
    */
   Printed over(String job, Printed cards, PrintedDates printed) {
     List<PrintedDate> dates =
         cards.dates().stream()
-            .map(
-                d ->
-                    last(job, d.hold(), printed)
-                        .map(row -> new PrintedDate(d.hold(), row.at(), row.at()))
-                        .orElse(d))
+            .map(d -> last(job, d.hold()).map(call -> known(call, printed)).orElse(d))
             .toList();
-    Optional<LocalDate> visit = last(job, "", printed).map(row -> LocalDate.parse(row.told()));
+    Optional<LocalDate> visit =
+        last(job, "")
+            .map(c -> printed.visitSince(job, c.calledAt()).orElse(LocalDate.parse(c.told())));
     return new Printed(dates, visit.or(cards::visit));
   }
 
-  private Optional<Row> last(String job, String hold, PrintedDates printed) {
-    Optional<LocalDate> card = printed.lastDay(job, hold);
+  private static PrintedDate known(Row call, PrintedDates printed) {
+    return printed
+        .since(call.job(), call.hold(), call.calledAt())
+        .orElse(new PrintedDate(call.hold(), call.at(), call.at()));
+  }
+
+  /**
+   * Whether what was said by phone is the last that the customer of a job was told of a hold.
+   *
+   * @param job the job's id
+   * @param hold the hold's id; empty for the visit
+   * @param printed when cards said something of it
+   * @return true where they were called, and no card says another thing since
+   */
+  boolean areLast(String job, String hold, PrintedDates printed) {
+    return last(job, hold)
+        .filter(
+            call ->
+                hold.isEmpty()
+                    ? printed.visitSince(job, call.calledAt()).isEmpty()
+                    : printed.since(job, hold, call.calledAt()).isEmpty())
+        .isPresent();
+  }
+
+  private Optional<Row> last(String job, String hold) {
     return rows.stream()
         .filter(r -> r.job().equals(job) && r.hold().equals(hold))
-        .reduce((a, b) -> b)
-        .filter(r -> card.filter(day -> day.isAfter(r.day())).isEmpty());
+        .reduce((a, b) -> b);
   }
 
   /**
    * Adds what was told, kept once {@link #save} was called.
    *
    * @param job the job's id
-   * @param day the day of the call, by the shop's calendar
+   * @param at the time of the call, by the shop's clock
    * @param hold the hold's id; empty for the visit
    * @param told the date, as ISO 8601 with its offset; of the visit a day
    */
-  void add(String job, LocalDate day, String hold, String told) {
-    rows.add(new Row(job, day, hold, told));
+  void add(String job, LocalDateTime at, String hold, String told) {
+    rows.add(new Row(job, at.toString(), hold, told));
   }
 
   /**
@@ -119,8 +147,6 @@ final class CallsMade {
    * @throws IOException where the shop folder cannot be written
    */
   void save() throws IOException {
-    CSV.write(
-        shop,
-        rows.stream().map(r -> List.of(r.job(), r.day().toString(), r.hold(), r.told())).toList());
+    CSV.write(shop, rows.stream().map(r -> List.of(r.job(), r.day(), r.hold(), r.told())).toList());
   }
 }

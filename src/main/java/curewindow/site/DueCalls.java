@@ -13,6 +13,8 @@ import curewindow.words.Words;
 import java.io.IOException;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -118,10 +120,11 @@ public record DueCalls(List<Call> tooEarly, List<Call> sooner, List<Call> visits
             .filter(call -> call.job().equals(job))
             .toList();
     if (!told.isEmpty()) {
-      LocalDate day = LocalDate.ofInstant(at, shop.shop().orElseThrow().zone());
+      Instant second = at.truncatedTo(ChronoUnit.SECONDS);
+      LocalDateTime time = LocalDateTime.ofInstant(second, shop.shop().orElseThrow().zone());
       try (ShopLock lock = ShopLock.on(shop.files().root())) {
         CallsMade calls = Ledgers.calls(lock);
-        told.forEach(call -> calls.add(job, day, call.hold(), call.date()));
+        told.forEach(call -> calls.add(job, time, call.hold(), call.date()));
         calls.save();
       }
     }

@@ -17,6 +17,8 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeParseException;
 import java.util.List;
@@ -103,6 +105,13 @@ record LedgerCsv(String file, String code, String name, List<String> header, Str
   /** What a customer was told: a day where it is of a visit, else a time with its offset. */
   static String told(String text, boolean visit) {
     return (visit ? LocalDate.parse(text) : OffsetDateTime.parse(text)).toString();
+  }
+
+  /** When something was told, by the shop's clock: a day and its time, or a day alone as of old. */
+  static LocalDateTime time(String text, LocalTime ofDayAlone) {
+    return text.contains("T")
+        ? LocalDateTime.parse(text)
+        : LocalDate.parse(text).atTime(ofDayAlone);
   }
 
   private void read(Path path, Row rows, Problems problems) {

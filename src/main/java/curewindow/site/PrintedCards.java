@@ -6,7 +6,8 @@ import curewindow.page.JobView;
 import curewindow.shop.Handout;
 import java.io.IOException;
 import java.time.Clock;
-import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 
 /** Notes what stands on cards and other handouts at the moment they are made. */
@@ -20,18 +21,22 @@ final class PrintedCards {
    * @param shop the shop folder
    * @param views the jobs whose handouts are made
    * @param kind which handout
-   * @param clock gives the day written beside new dates
+   * @param clock gives the time written beside new dates
    * @throws IOException where the dates cannot be written
    */
   static void note(LoadedShop shop, List<JobView> views, Handout kind, Clock clock)
       throws IOException {
-    LocalDate today = LocalDate.now(clock.withZone(shop.shop().orElseThrow().zone()));
+    LocalDateTime now =
+        LocalDateTime.now(clock.withZone(shop.shop().orElseThrow().zone()))
+            .truncatedTo(ChronoUnit.SECONDS);
     try (ShopLock lock = ShopLock.on(shop.files().root())) {
       PrintedDates printed = Ledgers.printed(lock);
+      CallsMade calls = Ledgers.calls(lock);
       for (JobView view : views) {
         List<Release> dates = HandoutPress.dates(view, kind);
         if (!dates.isEmpty()) {
-          printed.add(view, dates, today);
+          String job = view.job().id();
+          printed.add(view, dates, now, hold -> calls.areLast(job, hold, printed));
         }
       }
       printed.save();

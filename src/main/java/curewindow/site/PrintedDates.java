@@ -10,12 +10,15 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 
 /**
  * The dates that stand on cards, so that none of them ever silently becomes unsafe. A date counts
@@ -59,7 +62,16 @@ final class PrintedDates {
   }
 
   /** The date is a day for a visit, else a time with its offset. */
-  private record Row(String job, String hold, String state, String date, LocalDate printed) {
+  private record Row(String job, String hold, String state, String date, String printed) {
+
+    boolean isOf(String ofJob, String ofHold) {
+      return job.equals(ofJob) && hold.equals(ofHold);
+    }
+
+    /** Rows with a day alone were written by earlier versions; a call of that day came after. */
+    LocalDateTime printedAt() {
+      return LedgerCsv.time(printed, LocalTime.MIN);
+    }
 
     boolean says(Row other) {
       return state.equals(other.state)
@@ -103,8 +115,9 @@ final class PrintedDates {
 
   private static Row row(List<String> fields) {
     String date = LedgerCsv.told(fields.get(3), fields.get(2).equals(VISIT));
-    LocalDate printed = LocalDate.parse(fields.get(4));
-    return new Row(fields.get(0), fields.get(1), fields.get(2), date, printed);
+    Row row = new Row(fields.get(0), fields.get(1), fields.get(2), date, fields.get(4));
+    row.printedAt();
+    return row;
   }
 
   /**
@@ -131,20 +144,25 @@ final class PrintedDates {
   }
 
   /**
-   * When a card of a job last said something new of a hold.
+   * What the cards say of a hold that were handed over after a call.
    *
    * @param job the job's id
-   * @param hold the hold's id; empty for the visit
-   * @return the day, or empty where no card says anything of it
+   * @param hold the hold's id
+   * @param call when the customer was called, by the shop's clock
+   * @return the date, or empty where there was no such card
    */
-  Optional<LocalDate> lastDay(String job, String hold) {
-    return last(job, hold).map(Row::printed);
+  Optional<PrintedDate> since(String job, String hold, LocalDateTime call) {
+    List<Row> cards = rowsSince(job, hold, call);
+    return cards.stream().reduce(PrintedDates::earlier).map(r -> date(cards.get(0), r));
   }
 
-  private Optional<Row> last(String job, String hold) {
-    return rows.stream()
-        .filter(r -> r.job().equals(job) && r.hold().equals(hold))
-        .reduce((a, b) -> b);
+  /** The day of the visit that was asked for last with a card handed over after a call. */
+  Optional<LocalDate> visitSince(String job, LocalDateTime call) {
+    return rowsSince(job, "", call).stream().reduce((a, b) -> b).map(Row::day);
+  }
+
+  private List<Row> rowsSince(String job, String hold, LocalDateTime call) {
+    return rows.stream().filter(r -> r.isOf(job, hold) && r.printedAt().isAfter(call)).toList();
   }
 
   private static PrintedDate date(Row first, Row strictest) {
@@ -162,20 +180,25 @@ final class PrintedDates {
    * @param view the job
    * @param dates the releases on its card; what is normal for a while is not kept, as nobody is
    *     called where it moves
-   * @param today the day written beside new rows
+   * @param now the time written beside new rows, by the shop's clock
+   * @param called whether the customer of the job was told something else by phone since, by the
+   *     hold's id: then a card that says the same as the last one is new to them
    */
-  void add(JobView view, List<Release> dates, LocalDate today) {
+  void add(JobView view, List<Release> dates, LocalDateTime now, Predicate<String> called) {
     String job = view.job().id();
+    String printed = now.toString();
     List<Release> holds = dates.stream().filter(r -> r.kind() == HoldKind.HOLD).toList();
     for (Release release : holds) {
       String date = release.end().at().atZone(view.timeline().zone()).toOffsetDateTime().toString();
-      add(new Row(job, release.hold(), state(release.end()), date, today));
+      add(new Row(job, release.hold(), state(release.end()), date, printed), called);
     }
-    view.visit().ifPresent(v -> add(new Row(job, "", VISIT, v.day().toString(), today)));
+    view.visit().ifPresent(v -> add(new Row(job, "", VISIT, v.day().toString(), printed), called));
   }
 
-  private void add(Row row) {
-    if (last(row.job(), row.hold()).filter(row::says).isEmpty()) {
+  private void add(Row row, Predicate<String> called) {
+    Optional<Row> last =
+        rows.stream().filter(r -> r.isOf(row.job(), row.hold())).reduce((a, b) -> b);
+    if (last.filter(row::says).isEmpty() || called.test(row.hold())) {
       rows.add(row);
       changed = true;
     }
@@ -198,7 +221,7 @@ final class PrintedDates {
     CSV.write(
         shop,
         rows.stream()
-            .map(r -> List.of(r.job(), r.hold(), r.state(), r.date(), r.printed().toString()))
+            .map(r -> List.of(r.job(), r.hold(), r.state(), r.date(), r.printed()))
             .toList());
     changed = false;
   }

@@ -7,6 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -77,8 +80,8 @@ class CalledTest {
     String told = windows();
     assertEquals(Exit.OK, due("--called", "Q-3101"), () -> said);
     assertTrue(said.matches("noted: Q-3101 was told .*, Windows stay up\\R"), said);
-    String first = CALLS + "Q-3101,2026-11-24,windows-up," + told + "\n";
-    assertEquals(first, calls(), "the day is that of the shop");
+    String first = CALLS + "Q-3101,2026-11-24T22:30,windows-up," + told + "\n";
+    assertEquals(first, calls(), "the time is that of the shop");
     due();
     assertEquals("Nobody to call: every date on a card that is still ahead holds.", said.strip());
     finished("24", "26");
@@ -86,7 +89,7 @@ class CalledTest {
     assertTrue(said.startsWith("call  Q-3101 ") && said.contains("    we said "), said);
     assertFalse(said.contains("the card says"), "they know better by now: " + said);
     due("--called", "Q-3101");
-    assertEquals(first + "Q-3101,2026-11-24,windows-up," + windows() + "\n", calls());
+    assertEquals(first + "Q-3101,2026-11-24T22:30,windows-up," + windows() + "\n", calls());
     due();
     assertFalse(said.contains("Q-3101"), said);
   }
@@ -115,13 +118,54 @@ class CalledTest {
     assertTrue(said.startsWith("call  Q-3101 "), said);
   }
 
+  /** They hold a card that is right, so nobody has to call again. */
+  @Test
+  void aCardOfTheSameDayCountsMoreThanTheCallBeforeIt() throws IOException {
+    due("--called", "Q-3101");
+    finished("24", "26");
+    String row = "Q-3101,windows-up,safe-by," + windows() + ",2026-11-24T";
+    cards(WINDOWS + row + "22:00\n");
+    due();
+    assertTrue(said.startsWith("call  Q-3101 "), "the card came before the call: " + said);
+    cards(WINDOWS + row + "22:31\n");
+    due();
+    assertFalse(said.contains("Q-3101"), said);
+  }
+
+  /** What the call said is over, though the cards before and after it say the same. */
+  @Test
+  void aCardThatSaysAgainWhatTheFirstSaidIsNotedAfterACall() throws IOException {
+    cards(WINDOWS.replace("2026-11-26T14:00-08:00", windows()));
+    String first = Files.readString(shop.resolve("printed-dates.csv"));
+    Files.writeString(
+        shop.resolve("calls.csv"),
+        CALLS + "Q-3101,2026-11-24T12:00,windows-up,2026-12-03T14:00-08:00\n");
+    due();
+    assertTrue(said.contains("sooner  Q-3101"), said);
+    card();
+    String both = Files.readString(shop.resolve("printed-dates.csv"));
+    assertTrue(both.startsWith(first) && both.contains(",2026-11-24T23:30\n"), both);
+    due();
+    assertFalse(said.contains("windows"), said);
+    card();
+    assertEquals(both, Files.readString(shop.resolve("printed-dates.csv")), "once is enough");
+  }
+
+  private void card() {
+    Clock clock = Clock.fixed(Instant.parse("2026-11-25T07:30:00Z"), ZoneOffset.UTC);
+    Path file = shop.resolve("c.pdf");
+    Typed typed = Typed.run(clock, "card", "Q-3101", "--shop", shop, "--out", file);
+    assertEquals(Exit.OK, typed.code(), typed::said);
+  }
+
   @Test
   void aVisitThatMovedIsNotedToo() throws IOException {
     cards(WINDOWS + "Q-3101,,visit,2026-12-30,2026-11-24\n");
     due();
     assertTrue(said.contains("visit  Q-3101") && said.contains("we said Wed, Dec 30"), said);
     due("--called", "Q-3101");
-    assertTrue(calls().lines().anyMatch(l -> l.matches("Q-3101,2026-11-24,,20\\d\\d-[-0-9]+")));
+    assertTrue(
+        calls().lines().anyMatch(l -> l.matches("Q-3101,2026-11-24T22:30,,20\\d\\d-[-0-9]+")));
     due();
     assertFalse(said.contains("Q-3101"), said);
   }

@@ -10,6 +10,7 @@ import curewindow.shop.BodyType;
 import curewindow.shop.Catalogue;
 import curewindow.shop.FindingKind;
 import curewindow.shop.Handout;
+import curewindow.shop.Hold;
 import curewindow.shop.PastVisit;
 import curewindow.shop.ShopFiles;
 import curewindow.shop.ShopFolder;
@@ -23,6 +24,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -63,6 +65,9 @@ class UnusedTextsTest {
           new Built("spot.", "page/Fittings", CATALOGUE.spots().keySet()),
           new Built("finish.", "page/Fittings", finishes()),
           new Built("hold.", "page/When", ofHolds()),
+          new Built(
+              "hold.", "handout/GlassWords", withPart("sticker", h -> h.is(Hold.Mark.STICKER))),
+          new Built("hold.", "page/Order", withPart("order", UnusedTextsTest::isOfAnOrder)),
           new Built("unnamed.", "words/IcuWords", holdParts()),
           new Built("handout.care.always.", "handout/CareWords", CATALOGUE.services().keySet()),
           // By names of the program's own.
@@ -88,6 +93,18 @@ class UnusedTextsTest {
           quotedIn("public.year.", "page/PublicYear"),
           quotedIn("page.season.", "page/When"),
           quotedIn("page.visit.", "page/VisitWords"));
+
+  /** A part that only some holds need. */
+  private static Set<String> withPart(String part, Predicate<Hold> which) {
+    return CATALOGUE.holds().values().stream()
+        .filter(which)
+        .map(hold -> hold.id() + "." + part)
+        .collect(Collectors.toSet());
+  }
+
+  private static boolean isOfAnOrder(Hold hold) {
+    return !hold.wants().isEmpty() || !hold.forbids().isEmpty();
+  }
 
   private static Set<String> finishes() {
     return CATALOGUE.films().values().stream()
