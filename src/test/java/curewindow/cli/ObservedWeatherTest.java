@@ -104,7 +104,7 @@ class ObservedWeatherTest {
 
   private OffsetDateTime windows() throws IOException {
     return OffsetDateTime.parse(
-        page(JOB).select("tr[data-hold=windows-up] time").first().attr("datetime"));
+        page(JOB).select("li[data-hold=windows-up] time").first().attr("datetime"));
   }
 
   @Test
@@ -150,7 +150,8 @@ class ObservedWeatherTest {
     LocalDate asked = told(JOB);
     days(11, 24, 5);
     press();
-    assertTrue(page(JOB).text().matches(".*Come in for a look, .*We told you .*That has moved.*"));
+    assertTrue(
+        page(JOB).text().matches(".*Come in for a look any .*We told you .*That has moved.*"));
     assertEquals(Exit.OK, run("due", "--shop", shop, "--at", "2026-11-25T08:00-08:00"));
     String visits = said.substring(said.indexOf("The visit has moved to another day:"));
     assertTrue(
@@ -296,7 +297,7 @@ class ObservedWeatherTest {
     }
     Document page = page("Q-3108");
     assertTrue(page.select(".now").text().contains("In this order: the fresh coating first"));
-    assertTrue(page.select("tr[data-hold=rain]").isEmpty(), "keeping it dry says it all");
+    assertTrue(page.select("li[data-hold=rain]").isEmpty(), "keeping it dry says it all");
     assertTrue(
         OffsetDateTime.parse(page.select(".answer time").first().attr("datetime")).isAfter(pickup));
   }
