@@ -68,16 +68,13 @@ tick();
 }
 all("#parking fieldset").forEach(e => show(e, true));
 all(".still").forEach(e => e.remove());
-radios.forEach(e => {
+radios.forEach((e, i) => {
 e.onchange = () => {
 try { localStorage[kept] = e.value; } catch (x) {}
-park(+e.value);
+park(i);
 };
+try { if (localStorage[kept] === e.value) e.checked = true; } catch (x) {}
 });
-try {
-var last = radios[+localStorage[kept]];
-if (last) last.checked = true;
-} catch (e) {}
 // Keeps a copy for where there is no network; browsers allow that on safe addresses only, and on a
 // disk they would complain of the manifest.
 var app = document.querySelector("[rel=alternate]");

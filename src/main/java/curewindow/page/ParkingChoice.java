@@ -20,11 +20,12 @@ final class ParkingChoice {
   /**
    * A case.
    *
+   * @param id its lasting name, by which a phone remembers it
    * @param name where the car stands
    * @param noted said of the one that the shop noted
    * @param dates those dates that are not the same in all cases, for a page without a script
    */
-  record Option(String name, Optional<String> noted, List<Contact.Pair> dates) {}
+  record Option(String id, String name, Optional<String> noted, List<Contact.Pair> dates) {}
 
   private final Cases cases;
   private final Words words;
@@ -47,6 +48,7 @@ final class ParkingChoice {
   private Option option(int number) {
     JobView view = cases.views().get(number);
     return new Option(
+        view.parkings().name(),
         Listing.capital(name(view)),
         number == 0 ? Optional.of(words.text("parked.noted")) : Optional.empty(),
         view.timeline().releases().stream().filter(this::differs).map(r -> date(view, r)).toList());

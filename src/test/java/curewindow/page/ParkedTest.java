@@ -194,8 +194,10 @@ class ParkedTest {
             "Outside",
             "Outside in the shade"),
         page.select("#parking label").eachText());
-    assertEquals(List.of("0", "1", "2"), page.select("#parking [name=parking]").eachAttr("value"));
-    assertEquals(List.of("0"), page.select("#parking [checked]").eachAttr("value"));
+    assertEquals(
+        List.of("", "outside/", "shade/"),
+        page.select("#parking [name=parking]").eachAttr("value"));
+    assertEquals(List.of(""), page.select("#parking [checked]").eachAttr("value"));
     assertTrue(page.selectFirst("#parking fieldset").hasAttr("hidden"), "it takes a script");
   }
 

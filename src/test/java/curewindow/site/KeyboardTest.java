@@ -98,7 +98,11 @@ class KeyboardTest {
       browser.key(choice == 1 ? "Tab" : "ArrowDown", choice == 1 ? 9 : 40).run(USABLE);
       assertEquals("seen", ((List<?>) browser.run(HERE)).get(1));
     }
-    assertEquals("1", browser.run("return document.activeElement.value"));
+    assertEquals(
+        1L,
+        browser.run(
+            "return [...document.querySelectorAll("
+                + "'#parking input')].indexOf(document.activeElement)"));
     assertEquals(true, browser.run("return document.activeElement.checked"));
     assertNotEquals(noted, browser.seen("li[data-hold=windows-up] time"));
     browser.key("Tab", 9);

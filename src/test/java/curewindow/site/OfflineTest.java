@@ -227,6 +227,22 @@ class OfflineTest {
     assertEquals(noted, dates(), "the choice is taken back");
   }
 
+  /** The list of parkings begins with the one that the shop noted, so that it may be another. */
+  @Test
+  void theChosenParkingStaysTheOneWhenTheShopNotesAnother() throws IOException {
+    Path page = folder().resolve("index.html");
+    browser.go(page);
+    browser.run(
+        "[...document.querySelectorAll('#parking label')].find(e=>"
+            + "e.textContent.includes('in the shade')).click()");
+    List<String> shade = dates();
+    edit("parking: {day: outside, night: outside}", "parking: {day: garage, night: garage}");
+    press();
+    browser.go("about:blank").go(page);
+    assertTrue(browser.seen("#parking summary").contains("in the shade"));
+    assertEquals(shade, dates());
+  }
+
   private List<String> dates() {
     return Stream.of("h1 .answer", "li[data-hold=windows-up] .when", "li[data-hold=haze] .when")
         .map(browser::seen)

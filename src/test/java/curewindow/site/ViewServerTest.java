@@ -56,9 +56,9 @@ class ViewServerTest {
             .firstValue("Content-Type")
             .orElse("")
             .contains("calendar"));
-    Files.writeString(out.resolve("site/C/TOKEN/offline.js"), "1");
+    Files.writeString(out.resolve("site/offline.js"), "1");
     Files.writeString(out.resolve("site/C/TOKEN/care.webmanifest"), "{}");
-    assertEquals("text/javascript; charset=utf-8", type("C/TOKEN/offline.js"));
+    assertEquals("text/javascript; charset=utf-8", type("offline.js"));
     assertEquals("application/manifest+json", type("C/TOKEN/care.webmanifest"));
     assertEquals(404, get("nothing").statusCode());
     assertEquals("not here", get("nothing").body());
