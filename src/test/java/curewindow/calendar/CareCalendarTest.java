@@ -133,7 +133,7 @@ final class CareCalendarTest {
     assertTrue(
         value(event, Property.DESCRIPTION)
             .startsWith(
-                "In this weather it is only about 60% set by then.\n"
+                "In this weather, it is only about 60% set by then.\n"
                     + "Move the windows slowly, and only when you need to, until about January 13."),
         () -> value(event, Property.DESCRIPTION));
   }

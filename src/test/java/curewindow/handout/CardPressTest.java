@@ -183,7 +183,7 @@ final class CardPressTest {
               "Rear defroster off",
               "DEC 19",
               "10 AM",
-              "In an emergency, open the windows.",
+              "In danger, open windows.",
               "Can't see? Defroster on.",
               "care.example/C/",
               "(503) 555-0142")) {

@@ -86,7 +86,7 @@ class BrowserPageTest {
     Path page = file(Demo.tint());
     browser.zone(zone).clock(BEFORE_PICKUP).screen(390, 844, true).go(page);
     assertTrue(sameDate(answer()), answer());
-    assertEquals("in 3 days In an emergency, open the windows.", browser.seen(".rel"));
+    assertEquals("in 3 days Emergency? Open the windows.", browser.seen(".rel"));
     assertEquals(0L, marks(), "no mark of the present before pickup");
 
     browser.later(Duration.between(BEFORE_PICKUP, WAITING));

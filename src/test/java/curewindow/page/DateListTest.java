@@ -67,7 +67,7 @@ class DateListTest {
     demo.releases.add(demo.release("haze", HoldKind.SETTLE, new Release.BySeason(spring), spring));
     demo.safe("hand-wash", HoldKind.HOLD, "2026-12-04T15:00", "2026-12-04T10:10");
     DateList.Dates dates = dates(demo);
-    assertEquals("all set by Feb 20", row(dates, "windows-up").likelyDay().get(0).text());
+    assertEquals("set about Feb 20", row(dates, "windows-up").likelyDay().get(0).text());
     assertEquals("about the end of June", row(dates, "haze").day().get(0).text());
     assertEquals(List.of(), row(dates, "haze").time(), "no hour");
     assertEquals(List.of(), row(dates, "haze").likelyDay());
