@@ -64,7 +64,7 @@ class PickupNotesTest {
         notes
             .said()
             .contains(
-                "note: jobs/Q-3111.yaml:3:5  Seats rest: at pickup Tidewater Fabric has 3 of its 12"
+                "note: jobs/Q-3111.yaml:3:5  Treated seats stay unused: at pickup Tidewater Fabric has 3 of its 12"
                     + " hours  keep the car in 11 hours longer (bay at 21 C), and the way home"
                     + " does no harm in any weather\n"),
         notes.said());
