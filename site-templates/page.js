@@ -5,7 +5,7 @@
 var all = s => [...document.querySelectorAll(s)], root = document.documentElement;
 var M = 60, H = 60 * M, D = 24 * H, k = 0;
 var list = document.querySelector(".rows"), start = list ? +list.dataset.start : 0;
-var rows = all(".rows li"), radios = all("[name=parking]"), kept = "parked " + location.pathname, rel;
+var rows = all(".rows li"), inOrder = [...rows], radios = all("[name=parking]"), kept = "parked " + location.pathname, rel;
 try { rel = new Intl.RelativeTimeFormat(root.lang + "-u-nu-latn"); } catch (e) { rel = null; }
 function away(left) {
 if (!rel || left <= 0) return "";
@@ -44,7 +44,7 @@ e.classList.toggle("over", past(e, "end"));
 mark.setAttribute("x", x * 100 + "%");
 mark.setAttribute("display", x >= 0 && x <= 1 && !past(e, "end") ? "inline" : "none");
 });
-var sorted = [...rows].sort((a, b) => past(a, "end") - past(b, "end") || at(a, "end") - at(b, "end"));
+var sorted = [...rows].sort((a, b) => past(a, "end") - past(b, "end") || at(a, "end") - at(b, "end") || inOrder.indexOf(a) - inOrder.indexOf(b));
 if (sorted.some((e, i) => e !== rows[i])) {
 rows = sorted;
 if (rows[0]) rows[0].parentNode.append(...rows);

@@ -131,7 +131,7 @@ final class OwnFaultTest {
     assertEquals(List.of("BAD-1", "BAD-2"), report.leftOut());
     assertTrue(Files.size(out.resolve("office/cards.pdf")) > 5_000);
     String today = Files.readString(out.resolve("office/today.html"));
-    assertTrue(today.contains("1001") && today.contains("until mended: BAD-1. "), today);
+    assertTrue(today.contains("1001") && today.contains("until fixed: BAD-1. "), today);
     assertTrue(Files.readString(out.resolve("office/inspections.ics")).contains("1001"));
   }
 
