@@ -182,7 +182,7 @@ class OfflineTest {
     String today =
         LocalDate.now().format(DateTimeFormatter.ofPattern("EEEE, MMMM d", Locale.ENGLISH));
     String line = browser.seen("#kept");
-    assertEquals(expected, line.contains("the copy that your phone kept on " + today), line);
+    assertEquals(expected, line.contains("the copy your phone saved on " + today), line);
     assertEquals(expected, !line.isEmpty(), line);
   }
 
