@@ -19,7 +19,6 @@ final class Asking {
   /** A question, its answer, and a link that prepares a message to the shop. */
   record Card(String text, String html, Optional<String> photo, String href, String button) {}
 
-  private final Cases cases;
   private final JobView view;
   private final Words words;
   private final Contact contact;
@@ -27,7 +26,6 @@ final class Asking {
 
   /** The questions that apply to a job in each of its cases. */
   Asking(Cases cases, Contact contact, GuideLibrary guides) {
-    this.cases = cases;
     this.view = cases.noted();
     this.words = view.words();
     this.contact = contact;
@@ -37,11 +35,9 @@ final class Asking {
   /**
    * The questions that people are likely to ask, each group of the guide in turn, as it begins with
    * the likeliest: those tied to a date before the others.
-   *
-   * @param most how many there is room for
    */
-  List<Card> cards(int most) {
-    return likely(questions.get(0)).limit(Math.min(most, MOST)).map(this::card).toList();
+  List<Card> cards() {
+    return likely(questions.get(0)).limit(MOST).map(this::card).toList();
   }
 
   private static Stream<GuideQuestion> likely(List<GuideQuestion> questions) {
@@ -68,15 +64,15 @@ final class Asking {
             : words.text(photo.isPresent() ? "page.normal.write" : "page.normal.ask");
     return new Card(
         question.heading(),
-        cases.html(v -> answer(question.id(), v)),
+        MergedHtml.of(questions.stream().map(of -> answer(question.id(), of)).toList()),
         photo,
         message.orElseGet(() -> "tel:" + Contact.dialled(view.shop().phone())),
         button);
   }
 
   /** The answer in a case; that of the noted one, where the guide has none for it. */
-  private String answer(String id, JobView shown) {
-    return Stream.of(questions.get(cases.views().indexOf(shown)), questions.get(0))
+  private String answer(String id, List<GuideQuestion> asked) {
+    return Stream.of(asked, questions.get(0))
         .flatMap(List::stream)
         .filter(q -> q.id().equals(id))
         .findFirst()

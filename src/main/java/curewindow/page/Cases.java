@@ -54,18 +54,18 @@ final class Cases {
         .toList();
   }
 
-  /** The HTML of all cases in one. */
-  String html(Function<JobView, String> html) {
-    return MergedHtml.of(views.stream().map(html).toList());
-  }
-
   /**
    * Everything that is said in any of the cases, each once, in the order of the first that has it.
    */
   <T> List<Said<T>> each(Function<JobView, List<T>> things) {
+    return each(views.stream().map(things).toList());
+  }
+
+  /** The same of things that are known, by case. */
+  <T> List<Said<T>> each(List<List<T>> things) {
     Map<T, List<Integer>> cases = new LinkedHashMap<>();
-    for (int i = 0; i < views.size(); i++) {
-      for (T thing : things.apply(views.get(i))) {
+    for (int i = 0; i < things.size(); i++) {
+      for (T thing : things.get(i)) {
         cases.computeIfAbsent(thing, t -> new ArrayList<>()).add(i);
       }
     }

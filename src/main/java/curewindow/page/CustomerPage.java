@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Gathers what stands on a job's page. */
 final class CustomerPage {
@@ -17,6 +18,9 @@ final class CustomerPage {
   private final Look look;
   private final GuideLibrary guides;
   private final List<String> calendars;
+  private final Contact contact;
+  private final List<Asking.Card> asked;
+  private final List<CustomerView.Fold> care;
 
   /**
    * A job's page.
@@ -31,11 +35,19 @@ final class CustomerPage {
     this.look = look;
     this.guides = guides;
     this.calendars = calendars;
+    this.contact = new Contact(view);
+    this.asked = new Asking(cases, contact, guides).cards();
+    this.care = care();
   }
 
   /** The words of the page. */
   Words words() {
     return words;
+  }
+
+  /** How many care texts there are. */
+  int texts() {
+    return care.size();
   }
 
   /**
@@ -46,7 +58,6 @@ final class CustomerPage {
    */
   CustomerView view(int questions, int texts) {
     Map<String, String> job = Map.of("id", view.job().id(), "car", view.car());
-    Contact contact = new Contact(view);
     List<Answers.Answer> answers = new Answers(cases).all();
     return new CustomerView(
         words.language(),
@@ -69,10 +80,13 @@ final class CustomerPage {
         calendars(),
         cases.text(CustomerPage::basis),
         Questions.language(view, guides),
-        new Asking(cases, contact, guides).cards(questions),
+        asked.stream().limit(questions).toList(),
         new CarPicture(view).picture(),
         new Fittings(view).work(),
-        care(texts),
+        Stream.concat(
+                care.stream().limit(texts),
+                care.stream().skip(texts).map(CustomerView.Fold::withoutText))
+            .toList(),
         words.text("page.kept", Map.of("day", "{day}")),
         words.text("page.private", job));
   }
@@ -97,7 +111,7 @@ final class CustomerPage {
   }
 
   private List<CustomerView.Calendar> calendars() {
-    return cases.each(v -> List.of(calendars.get(cases.views().indexOf(v)))).stream()
+    return cases.each(calendars.stream().map(List::of).toList()).stream()
         .map(c -> new CustomerView.Calendar(c.what(), c.cases(), c.hidden()))
         .toList();
   }
@@ -113,26 +127,21 @@ final class CustomerPage {
   }
 
   /** The care texts of any case, each once. */
-  private List<CustomerView.Fold> care(int room) {
+  private List<CustomerView.Fold> care() {
     List<List<CareText.Text>> texts =
         cases.views().stream()
             .map(v -> new CareText(guides, words.language(), new JobFacts(v)).care(v))
             .toList();
     Map<String, CareText.Text> each = new LinkedHashMap<>();
     texts.forEach(of -> of.forEach(text -> each.putIfAbsent(text.id(), text)));
-    List<CustomerView.Fold> folds = new ArrayList<>();
-    each.forEach((id, text) -> folds.add(fold(text, texts, folds.size() < room)));
-    return folds;
+    return each.values().stream().map(text -> fold(text, texts)).toList();
   }
 
-  private CustomerView.Fold fold(
-      CareText.Text any, List<List<CareText.Text>> texts, boolean hasRoom) {
+  private CustomerView.Fold fold(CareText.Text any, List<List<CareText.Text>> texts) {
     return new CustomerView.Fold(
         any.lang(),
         any.title(),
-        hasRoom
-            ? Optional.of(cases.html(v -> html(any.id(), texts.get(cases.views().indexOf(v)))))
-            : Optional.empty(),
+        Optional.of(MergedHtml.of(texts.stream().map(of -> html(any.id(), of)).toList())),
         "../../" + any.lang().orElse(words.language()) + "/" + any.id() + ".html");
   }
 

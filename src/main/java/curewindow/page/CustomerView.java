@@ -55,5 +55,11 @@ record CustomerView(
    * @param lang where it is not in the page's language
    * @param html the text, or nothing where there is no room for it
    */
-  record Fold(Optional<String> lang, String title, Optional<String> html, String href) {}
+  record Fold(Optional<String> lang, String title, Optional<String> html, String href) {
+
+    /** The same where there is no room for the text. */
+    Fold withoutText() {
+      return new Fold(lang, title, Optional.empty(), href);
+    }
+  }
 }

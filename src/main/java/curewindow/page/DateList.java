@@ -71,11 +71,15 @@ final class DateList {
   private final Instant start;
   private final Instant last;
 
+  /** The first answer, which says itself what ends it at once. */
+  private final Optional<Release> answer;
+
   DateList(Cases cases) {
     this.cases = cases;
     this.noted = cases.noted();
     this.zone = noted.timeline().zone();
     this.start = noted.timeline().pickup();
+    this.answer = Urgency.holds(noted).stream().findFirst();
     Instant end = last(HoldKind.HOLD).or(() -> last(HoldKind.SETTLE)).orElse(start);
     this.last = end.isAfter(start) ? end : start.plus(Duration.ofDays(1));
   }
@@ -118,16 +122,11 @@ final class DateList {
         cases.text(v -> new When(v).shortDay(of.apply(v))),
         cases.text(v -> new When(v).time(of.apply(v))),
         cases.text(v -> likelyDay(v, of.apply(v))),
-        release.equals(first()) ? Optional.empty() : Safety.of(release, noted),
+        answer.filter(release::equals).isPresent() ? Optional.empty() : Safety.of(release, noted),
         cases.text(v -> new When(v).done(of.apply(v))),
         percent(Math.min(1, part(likely(release)))),
         percent(Math.min(1, end)),
         end > 1 ? Optional.empty() : Optional.of("none"));
-  }
-
-  private Release first() {
-    List<Release> holds = Urgency.holds(noted);
-    return holds.isEmpty() ? noted.timeline().releases().get(0) : holds.get(0);
   }
 
   private static Instant likely(Release release) {

@@ -15,31 +15,17 @@ public final class HomeScreen {
   /** The file of the script that keeps copies, at the top of the site, for all pages. */
   public static final String WORKER = "offline.js";
 
-  private final String worker;
-
-  private HomeScreen(String worker) {
-    this.worker = worker;
-  }
-
-  /**
-   * Reads the script that keeps copies.
-   *
-   * @param files the shop folder laid over the program's own files
-   * @param problems where it is said that it is missing or cannot be read
-   * @return what makes the files
-   */
-  public static HomeScreen read(ShopFiles files, Problems problems) {
-    return new HomeScreen(
-        Slim.script(files.text(Templates.FOLDER + "/" + WORKER, problems).orElse("")));
-  }
+  private HomeScreen() {}
 
   /**
    * The script that keeps copies.
    *
+   * @param files the shop folder laid over the program's own files
+   * @param problems where it is said that it is missing or cannot be read
    * @return the text of the file
    */
-  public String worker() {
-    return worker + "\n";
+  public static String worker(ShopFiles files, Problems problems) {
+    return Slim.script(files.text(Templates.FOLDER + "/" + WORKER, problems).orElse("")) + "\n";
   }
 
   /**

@@ -33,9 +33,6 @@ public final class Pages {
     "not-found"
   };
 
-  /** No job has more care texts. */
-  private static final int MOST_TEXTS = 12;
-
   /** Rather a care text stands in its guide alone than that there are fewer questions. */
   private static final int FEW_QUESTIONS = 6;
 
@@ -84,7 +81,7 @@ public final class Pages {
   public Optional<String> customer(List<JobView> cases, List<String> calendars, Problems problems) {
     CustomerPage page = new CustomerPage(cases, calendars, looks.customer(), guides);
     int questions = Asking.MOST;
-    int texts = MOST_TEXTS;
+    int texts = page.texts();
     while (true) {
       Optional<String> html =
           templates.fill("customer", page.view(questions, texts), page.words(), problems);

@@ -103,8 +103,7 @@ public final class Press {
     Rendering pages = Rendering.of(shop, calendars.noted(), calendars);
     problems.addAll(pages.problems());
     List<PressReport.Made> made = new ArrayList<>();
-    HomeScreen kept = HomeScreen.read(shop.files(), problems);
-    output.put("site/" + HomeScreen.WORKER, kept.worker());
+    output.put("site/" + HomeScreen.WORKER, HomeScreen.worker(shop.files(), problems));
     List<JobView> good = new ArrayList<>();
     for (Rendering.Customer customer : pages.customers()) {
       Faults.guard(customer.view().job().where(), problems, () -> put(customer, calendars))
