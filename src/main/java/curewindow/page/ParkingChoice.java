@@ -1,5 +1,6 @@
 package curewindow.page;
 
+import curewindow.cure.ParkingPlan;
 import curewindow.cure.Release;
 import curewindow.words.Words;
 import java.util.List;
@@ -22,10 +23,9 @@ final class ParkingChoice {
    *
    * @param id its lasting name, by which a phone remembers it
    * @param name where the car stands
-   * @param noted said of the one that the shop noted
    * @param dates those dates that are not the same in all cases, for a page without a script
    */
-  record Option(String id, String name, Optional<String> noted, List<Contact.Pair> dates) {}
+  record Option(String id, String name, List<Contact.Pair> dates) {}
 
   private final Cases cases;
   private final Words words;
@@ -41,7 +41,7 @@ final class ParkingChoice {
         ? Optional.empty()
         : Optional.of(
             new Choice(
-                cases.text(v -> words.text("parked.here", Map.of("parking", name(v)))),
+                cases.text(v -> words.text("parked.here", Map.of("parking", here(v)))),
                 cases.numbers().mapToObj(this::option).toList()));
   }
 
@@ -50,12 +50,27 @@ final class ParkingChoice {
     return new Option(
         view.parkings().name(),
         Listing.capital(name(view)),
-        number == 0 ? Optional.of(words.text("parked.noted")) : Optional.empty(),
         view.timeline().releases().stream().filter(this::differs).map(r -> date(view, r)).toList());
   }
 
+  /** Every way to park that has the case's dates, and which of them the shop noted. */
   private String name(JobView view) {
-    return ParkingWords.of(view.parkings().shown().plans(), words);
+    List<ParkingPlan> plans = view.parkings().shown().plans();
+    return plans.stream()
+        .map(plan -> noted(plan, ParkingWords.of(plan, words)))
+        .reduce((first, next) -> words.text("parked.or", Map.of("first", first, "next", next)))
+        .orElseThrow();
+  }
+
+  private String noted(ParkingPlan plan, String name) {
+    return plan.equals(cases.noted().job().parking())
+        ? words.text("parked.noted", Map.of("parking", name))
+        : name;
+  }
+
+  /** Where the car stands: what the shop noted, or the ways of the case that was chosen. */
+  private String here(JobView view) {
+    return view == cases.noted() ? ParkingWords.of(view.job().parking(), words) : name(view);
   }
 
   private boolean differs(Release release) {

@@ -189,8 +189,7 @@ class ParkedTest {
         page.select("#parking legend").text());
     assertEquals(
         List.of(
-            "Outside by day, in a garage by night, or in a garage, or in a heated garage"
-                + " as we noted it",
+            "Outside by day and in a garage by night (as we noted it), or in a garage, or in a heated garage",
             "Outside",
             "Outside in the shade"),
         page.select("#parking label").eachText());
