@@ -33,4 +33,15 @@ public interface GuideFacts {
   default Optional<Instant> over(String hold) {
     return Optional.empty();
   }
+
+  /**
+   * When what a hold of the job waits for is fully set, which is later than its end where that is
+   * its limit.
+   *
+   * @param hold the hold's id
+   * @return the instant, or empty where {@link #over} is
+   */
+  default Optional<Instant> set(String hold) {
+    return over(hold);
+  }
 }

@@ -67,6 +67,7 @@ final class KnownNames {
     for (String hold : holds) {
       values.addAll(List.of(dots("hold", hold, "until"), dots("hold", hold, "likely")));
       values.addAll(List.of(dots("hold", hold, "day"), dots("hold", hold, "full")));
+      values.add(dots("hold", hold, "done"));
     }
     values.addAll(FIXED_VALUES);
     for (String service : services) {

@@ -8,8 +8,8 @@ sealed interface Opening {
   /** A part that is shown where a condition is true of the job. */
   record If(Condition condition) implements Opening {}
 
-  /** A part that is shown until a hold is over, or, where {@code after}, from then on. */
-  record Timed(String hold, boolean after) implements Opening {}
+  /** A part that is shown until a hold is over, or, where {@code set}, until it is fully set. */
+  record Timed(String hold, boolean set) implements Opening {}
 
   /** A question that customers ask, with its answer. */
   record Question(String id, boolean later, Optional<GuideQuestion.Standing> standing)

@@ -36,7 +36,7 @@ final class OpeningParser {
           words.size() == 1
               ? Optional.of(new Opening.Photo())
               : malformed("\"photo\" stands alone", "write it as (? photo ?)");
-      case "before", "after" -> timed(words);
+      case "before", "setting" -> timed(words);
       default -> ConditionParser.parse(text, offset, known, source).map(Opening.If::new);
     };
   }
@@ -45,7 +45,7 @@ final class OpeningParser {
     if (words.size() != 2) {
       return malformed("\"" + words.get(0) + "\" has one hold", "write it like (? before haze ?)");
     }
-    return hold(words.get(1)).map(h -> new Opening.Timed(h, words.get(0).equals("after")));
+    return hold(words.get(1)).map(h -> new Opening.Timed(h, words.get(0).equals("setting")));
   }
 
   private Optional<Opening> question(List<String> words) {

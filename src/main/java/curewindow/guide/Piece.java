@@ -35,8 +35,8 @@ sealed interface Piece {
     }
   }
 
-  /** A part that changes once a hold is over. */
-  record Timed(String hold, List<Piece> before, List<Piece> after) implements Piece {
+  /** A part that changes once a hold is over or, where {@code set}, fully set. */
+  record Timed(String hold, boolean set, List<Piece> before, List<Piece> after) implements Piece {
 
     /** Copies the lists. */
     public Timed {

@@ -73,9 +73,7 @@ final class PieceReader {
     List<Piece> otherwise = branches.size() > 1 ? blocks(branches.get(1)) : List.of();
     Opening opening = openings.get(Integer.parseInt(clause.attr("data-clause")));
     if (opening instanceof Opening.Timed timed) {
-      return timed.after()
-          ? new Piece.Timed(timed.hold(), otherwise, then)
-          : new Piece.Timed(timed.hold(), then, otherwise);
+      return new Piece.Timed(timed.hold(), timed.set(), then, otherwise);
     }
     if (opening instanceof Opening.Question question) {
       return new Piece.Asked(question, then);

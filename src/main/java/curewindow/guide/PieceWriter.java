@@ -126,7 +126,8 @@ final class PieceWriter {
     if (!facts.has("hold", timed.hold())) {
       return;
     }
-    Optional<Long> end = facts.over(timed.hold()).map(Instant::getEpochSecond);
+    Optional<Instant> over = timed.set() ? facts.set(timed.hold()) : facts.over(timed.hold());
+    Optional<Long> end = over.map(Instant::getEpochSecond);
     String until = end.map(e -> " " + TIMED + "to=\"" + e + "\"").orElse("");
     shown(timed.before()).forEach(o -> out.add(until.isEmpty() ? o : o.with(until)));
     end.map(e -> " " + TIMED + "from=\"" + e + "\" hidden")

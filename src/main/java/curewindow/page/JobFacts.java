@@ -76,11 +76,15 @@ public final class JobFacts implements GuideFacts {
 
   @Override
   public Optional<Instant> over(String hold) {
-    return view.timeline().of(hold).map(JobFacts::over);
+    return view.timeline().of(hold).map(release -> release.end().at());
   }
 
-  /** What a guide says "as always" of has to be fully set, not only at its limit. */
-  private static Instant over(Release release) {
+  @Override
+  public Optional<Instant> set(String hold) {
+    return view.timeline().of(hold).map(JobFacts::set);
+  }
+
+  private static Instant set(Release release) {
     return release.gentleUntil().orElse(release.end().at());
   }
 
@@ -91,7 +95,8 @@ public final class JobFacts implements GuideFacts {
       case "likely" ->
           release.filter(r -> r.becauseLikely().isMet()).map(r -> words.day(r.likely(), zone));
       case "day" -> release.map(new When(view)::day);
-      case "full" -> release.map(r -> words.day(over(r), zone));
+      case "full" -> release.map(r -> words.day(set(r), zone));
+      case "done" -> release.map(new When(view)::done);
       default -> Optional.empty();
     };
   }

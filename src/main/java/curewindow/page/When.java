@@ -1,5 +1,6 @@
 package curewindow.page;
 
+import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
 import curewindow.cure.Release.AtLimit;
 import curewindow.cure.Release.BySeason;
@@ -55,20 +56,26 @@ public final class When {
    * The hour, such as {@code 2 PM}.
    *
    * @param release one of the job's releases
-   * @return the text; empty where only the season is known
+   * @return the text; empty where only the season is known, and for what settles: nobody waits for
+   *     its hour
    */
   public String time(Release release) {
-    return season(release).isPresent() ? "" : words.time(at(release), zone);
+    return hasHour(release) ? words.time(at(release), zone) : "";
+  }
+
+  private static boolean hasHour(Release release) {
+    return release.kind() == HoldKind.HOLD && !(release.end() instanceof BySeason);
   }
 
   /**
-   * Day and hour, such as {@code Thursday, December 3, 2 PM}; or the part of a month.
+   * Day and hour, such as {@code Thursday, December 3, 2 PM}; the day alone for what settles; or
+   * the part of a month.
    *
    * @param release one of the job's releases
    * @return the text
    */
   public String dayAndTime(Release release) {
-    return season(release).orElseGet(() -> words.dayAndTime(at(release), zone));
+    return hasHour(release) ? words.dayAndTime(at(release), zone) : day(release);
   }
 
   /**

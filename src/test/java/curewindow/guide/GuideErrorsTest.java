@@ -62,7 +62,7 @@ class GuideErrorsTest {
         "(? question a waits haze ?)|# A|(? end ?); malformed-condition 3:4; (? question haze ?)",
         "(? question a wait hays ?)|# A|(? end ?); unknown-name 3:20; did you mean \"haze\"?",
         "(? before hays ?)|a|(? end ?); unknown-name 3:11; did you mean \"haze\"?",
-        "(? after haze now ?)|a|(? end ?); malformed-condition 3:4; write it like (? before haze ?)",
+        "(? setting haze now ?)|a|(? end ?); malformed-condition 3:4; write it like (? before haze ?)",
         "(? question a ?)|b|(? end ?); no-question 3:1; start it with a heading",
         "> (? question a ?)|> # A|> b|> (? end ?); question-inside 3:3; on the page itself",
         "(? photo ?)|a|(? end ?); stray-photo 3:1; move it into one",

@@ -101,7 +101,7 @@ class ShippedQuestionsTest {
       dates.forEach(
           (id, hold) -> {
             String html = question(language, id, car()).html();
-            assertTrue(html.contains("[hold." + hold + ".until]"), language + " " + html);
+            assertTrue(html.contains("[hold." + hold + "."), language + " " + html);
           });
     }
   }

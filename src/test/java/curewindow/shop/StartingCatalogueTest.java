@@ -34,8 +34,8 @@ class StartingCatalogueTest {
       tint defroster B72+D96 72/14 defroster
       tint inside-glass B168+D240 168/30 not windshield
       tint demist B96+D240 96/30 windshield
-      tint haze D336 72/180
-      tint water-pockets D336 72/180
+      tint haze D336 168/180
+      tint water-pockets D336 168/180
       paint-film rain B24 12/2
       paint-film rinse B24 24/3
       paint-film hand-wash B96 72/14
@@ -140,7 +140,7 @@ class StartingCatalogueTest {
   void settlesAreToldFromHolds() {
     assertEquals(HoldKind.SETTLE, CATALOGUE.holds().get("haze").kind());
     assertEquals(HoldKind.SETTLE, CATALOGUE.holds().get("water-pockets").kind());
-    assertEquals(1, CATALOGUE.holds().get("windows-up").rank());
+    assertEquals(1, CATALOGUE.holds().get("keep-dry").rank());
     long ranks = CATALOGUE.holds().values().stream().map(Hold::rank).distinct().count();
     assertEquals(CATALOGUE.holds().size(), ranks);
   }
