@@ -4,6 +4,7 @@ import curewindow.cure.Release;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -40,16 +41,54 @@ final class Answers {
       List<Cases.Text> more,
       boolean hidden) {}
 
+  /** In place of the id of a hold. */
+  private static final String ALMOST = "almost";
+
   private final Cases cases;
 
   Answers(Cases cases) {
     this.cases = cases;
   }
 
-  /** All holds of the job, the most urgent first and the only one not hidden. */
+  /**
+   * All holds of the job, the most urgent first and the only one not hidden; last what still needs
+   * care once all are over.
+   */
   List<Answer> all() {
     List<Release> holds = Urgency.holds(cases.noted());
-    return holds.stream().map(r -> answer(r, !r.equals(holds.get(0)))).toList();
+    return Stream.concat(
+            holds.stream().map(r -> answer(r, !r.equals(holds.get(0)))), almost().stream())
+        .toList();
+  }
+
+  /** What is said once all holds are over, and some, ended at their limit, are not fully set. */
+  private Optional<Answer> almost() {
+    JobView noted = cases.noted();
+    ZoneId there = noted.timeline().zone();
+    Instant at = fullySet(noted);
+    return cases.views().stream().allMatch(v -> fullySet(v).equals(v.timeline().pickup()))
+        ? Optional.empty()
+        : Optional.of(
+            new Answer(
+                ALMOST,
+                Integer.MAX_VALUE,
+                cases.seconds(Answers::fullySet),
+                noted.words().text("page.now.almost"),
+                List.of(),
+                cases.text(v -> v.words().fullMonthDay(fullySet(v), there)),
+                List.of(),
+                iso(at, there),
+                size(noted.words().fullMonthDay(at, there)),
+                cases.text(v -> v.words().text("page.now.almost-more")),
+                true));
+  }
+
+  /** When the last hold is fully set that ended at its limit; the pickup where none did. */
+  private static Instant fullySet(JobView view) {
+    return view.timeline().releases().stream()
+        .flatMap(r -> r.gentleUntil().stream())
+        .max(Comparator.naturalOrder())
+        .orElse(view.timeline().pickup());
   }
 
   private Answer answer(Release release, boolean hidden) {

@@ -27,9 +27,10 @@ final class DateList {
    * @param span its length in seconds, above 0
    * @param days the names of its first, middle and last day
    * @param rows by date
-   * @param visit the invitation, with its day
+   * @param visit the invitation of each case, with its day
    */
-  record Dates(long start, long span, List<String> days, List<Row> rows, Optional<Visit> visit) {}
+  record Dates(
+      long start, long span, List<String> days, List<Row> rows, List<Cases.Said<Visit>> visit) {}
 
   /**
    * A hold; times in seconds since 1970, for each case.
@@ -37,11 +38,12 @@ final class DateList {
    * @param kind the kind of hold
    * @param end when it ends
    * @param likely when it is likely over
-   * @param label what it is, in few words
+   * @param label what it is, in few words, and what may be done once it is over
    * @param state the word before the date, and the one once it is over
    * @param likelyDay a quiet word on what may be sooner, or takes longer
    * @param safety what ends it at once; not of the first answer, which says so itself
-   * @param done what may be done once it is over
+   * @param done what needs care once it is over, until it is fully set ({@code set}; 0 where it is
+   *     by its end); what to do about what should have settled
    * @param bar where its bar ends, and {@code sure} where it is likely over, percent of the line
    */
   record Row(
@@ -50,6 +52,7 @@ final class DateList {
       String end,
       String likely,
       String label,
+      String freed,
       String state,
       String then,
       String iso,
@@ -58,6 +61,7 @@ final class DateList {
       List<Cases.Text> likelyDay,
       Optional<String> safety,
       List<Cases.Text> done,
+      Optional<String> set,
       String sure,
       String bar,
       Optional<String> cut) {}
@@ -109,6 +113,7 @@ final class DateList {
     String hold = release.hold();
     Function<JobView, Release> of = v -> v.timeline().of(hold).orElseThrow();
     String kind = release.kind().id();
+    boolean settles = release.kind() == HoldKind.SETTLE;
     double end = part(release.end().at());
     return new Row(
         hold,
@@ -116,17 +121,28 @@ final class DateList {
         cases.seconds(v -> of.apply(v).end().at()),
         cases.seconds(v -> likely(of.apply(v))),
         When.shortLabel(release, noted.words()),
+        noted.words().text("hold." + hold + ".event"),
         noted.words().text("page.state." + kind),
-        noted.words().text("page.state." + kind + "-over"),
+        noted.words().text("page.state.over"),
         Answers.iso(release.end().at(), zone),
         cases.text(v -> new When(v).shortDay(of.apply(v))),
         cases.text(v -> new When(v).time(of.apply(v))),
         cases.text(v -> likelyDay(v, of.apply(v))),
         answer.filter(release::equals).isPresent() ? Optional.empty() : Safety.of(release, noted),
-        cases.text(v -> new When(v).done(of.apply(v))),
+        cases.text(v -> done(v, of.apply(v))),
+        settles ? Optional.empty() : Optional.of(cases.seconds(v -> set(of.apply(v)))),
         percent(Math.min(1, part(likely(release)))),
         percent(Math.min(1, end)),
         end > 1 ? Optional.empty() : Optional.of("none"));
+  }
+
+  private static String done(JobView view, Release release) {
+    When when = new When(view);
+    return release.kind() == HoldKind.SETTLE ? when.done(release) : when.gently(release).orElse("");
+  }
+
+  private static Instant set(Release release) {
+    return release.gentleUntil().orElse(Instant.EPOCH);
   }
 
   private static Instant likely(Release release) {
@@ -159,14 +175,16 @@ final class DateList {
     return String.format(Locale.ROOT, "%.1f%%", 100 * part).replace(".0%", "%");
   }
 
-  private Optional<Visit> visit() {
-    return noted
-        .visit()
-        .map(
-            visit ->
-                new Visit(
-                    VisitWords.title(visit, noted.words()),
-                    VisitWords.firstDay(visit, noted),
-                    VisitWords.moved(visit, noted)));
+  private List<Cases.Said<Visit>> visit() {
+    return cases.each(
+        view ->
+            view.visit().stream()
+                .map(
+                    visit ->
+                        new Visit(
+                            VisitWords.title(visit, view.words()),
+                            VisitWords.firstDay(visit, view),
+                            VisitWords.moved(visit, view)))
+                .toList());
   }
 }

@@ -111,6 +111,10 @@ public record JobView(
     return told(job, shop, catalogue, place, computed);
   }
 
+  private Optional<Visit> visit(Timeline dates, boolean byPhoto) {
+    return Visit.of(job, catalogue.visits(), dates, shop, byPhoto);
+  }
+
   /**
    * What the car is called.
    *
@@ -164,7 +168,7 @@ public record JobView(
         catalogue,
         place,
         shown.timeline(),
-        visit,
+        cases.index() == 0 ? visit : visit.flatMap(v -> visit(shown.timeline(), v.byPhoto())),
         words,
         address,
         token,

@@ -24,10 +24,11 @@ final class Order {
     this.words = view.words();
   }
 
-  /** What comes first and what then; not shown any more once the film is dry. */
+  /** What comes first and what then; not shown any more once the first is over. */
   Optional<CustomerView.Note> note() {
+    Optional<Release> coating = drying().flatMap(this::against);
     return text()
-        .map(t -> new CustomerView.Note(t, drying().map(film -> film.end().at().getEpochSecond())));
+        .map(t -> new CustomerView.Note(t, coating.map(c -> c.end().at().getEpochSecond())));
   }
 
   /** What comes first and what then, or empty where nothing is at odds. */

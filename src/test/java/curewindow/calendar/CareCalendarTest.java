@@ -90,7 +90,7 @@ final class CareCalendarTest {
     assertEquals(
         "You can roll the windows down.\n"
             + "Rear defroster stays off: Saturday, December 19, 10 AM\n"
-            + "Haze is normal: Monday, December 28, 8 AM\n"
+            + "Haze is normal: Monday, December 28\n"
             + "All dates and advice for this car:"
             + " https://care.example/C/7K3MPQ9W2XHTR4VB/\n"
             + "Halyard Street Film & Glass, (503) 555-0142",
@@ -134,7 +134,7 @@ final class CareCalendarTest {
         value(event, Property.DESCRIPTION)
             .startsWith(
                 "In this weather, it is only about 60% set by then.\n"
-                    + "Move the windows slowly, and only when you need to, until about January 13."),
+                    + "Move the windows only when you need to, and never when they are frozen shut, until about January 13."),
         () -> value(event, Property.DESCRIPTION));
   }
 

@@ -222,7 +222,7 @@ class ParkedTest {
         plain(page.select("li[data-hold=windows-up]").text()).contains("until Sat, Dec 5 2 PM"));
     assertEquals("Parked outside · change", page.select("#parking summary").text());
     assertTrue(page.select(".rows ~ .note").text().contains("a car parked outside."));
-    assertEquals(List.of("1.ics", "all.ics"), page.select("#dates .tel a").eachAttr("href"));
+    assertEquals(List.of("1.ics"), page.select("#dates .tel a").eachAttr("href"));
     String whole = plain(page.select("#normal, #care").text());
     assertTrue(whole.contains("Saturday, December 5, 2 PM"), whole);
     assertFalse(whole.contains("Friday, December 4, 2 PM"), whole);

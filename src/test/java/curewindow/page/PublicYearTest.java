@@ -106,7 +106,7 @@ class PublicYearTest {
     assertEquals(
         range.least().safe()
             + (range.least().safe() == 1 ? " day" : " days")
-            + " after the work in July, "
+            + " after the work in July, up to "
             + range.most().safe()
             + " in "
             + (range.longest() == java.time.Month.JANUARY ? "January" : "December"),
