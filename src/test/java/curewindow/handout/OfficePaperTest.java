@@ -260,7 +260,7 @@ final class OfficePaperTest {
   @ParameterizedTest
   @CsvSource({
     "en, Left off this page until fixed:",
-    "es, Fuera de este papel hasta que se corrija:",
+    "es, Fuera de esta hoja hasta que se corrija:",
     "ar, \u062E\u0627\u0631\u062C \u0647\u0630\u0647 \u0627\u0644\u0648\u0631\u0642\u0629"
   })
   void jobsThatAreLeftOutAreNamedInALine(String language, String begin) throws Exception {
