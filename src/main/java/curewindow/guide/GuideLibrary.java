@@ -6,6 +6,7 @@ import curewindow.problem.Where;
 import curewindow.shop.Catalogue;
 import curewindow.shop.Service;
 import curewindow.shop.ShopFiles;
+import curewindow.words.WordsLibrary;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -35,13 +36,18 @@ public final class GuideLibrary {
    * guide that one language has and another lacks is a notice.
    *
    * @param files the shop folder
+   * @param words says the program's own guides as the shop's locale has them
    * @param catalogue the services, spots, holds and materials that guides may name
    * @param languages the shop's languages, such as {@code en}
    * @param problems where problems are reported
    * @return the guides that can be used
    */
   public static GuideLibrary read(
-      ShopFiles files, Catalogue catalogue, List<String> languages, Problems problems) {
+      ShopFiles files,
+      WordsLibrary words,
+      Catalogue catalogue,
+      List<String> languages,
+      Problems problems) {
     GuideReader reader = new GuideReader(new KnownNames(catalogue));
     Map<String, Map<String, Guide>> byLanguage = new LinkedHashMap<>();
     Map<String, TreeSet<String>> present = new LinkedHashMap<>();
@@ -52,7 +58,7 @@ public final class GuideLibrary {
         String id = file.substring(file.lastIndexOf('/') + 1, file.length() - ENDING.length());
         if (goodName(file, id, problems)) {
           present.get(language).add(id);
-          read(files, reader, file, problems).ifPresent(guide -> guides.put(id, guide));
+          read(files, words, reader, file, problems).ifPresent(guide -> guides.put(id, guide));
         }
       }
       byLanguage.put(language, Collections.unmodifiableMap(ordered(guides, catalogue)));
@@ -64,18 +70,20 @@ public final class GuideLibrary {
 
   /** A guide of the shop's that has errors is replaced by the program's own until it is mended. */
   private static Optional<Guide> read(
-      ShopFiles files, GuideReader reader, String file, Problems problems) {
+      ShopFiles files, WordsLibrary words, GuideReader reader, String file, Problems problems) {
     String id = file.substring(file.lastIndexOf('/') + 1, file.length() - ENDING.length());
     String language = file.substring(FOLDER.length(), file.lastIndexOf('/'));
+    Optional<String> original = files.original(file);
     Optional<Guide> guide =
         files
             .text(file, problems)
+            .map(text -> words.guide(language, text, original.orElse("")))
             .flatMap(text -> reader.read(id, language, new GuideSource(file, text, problems)));
     if (guide.isPresent()) {
       return guide;
     }
-    return files
-        .original(file)
+    return original
+        .map(text -> words.guide(language, text, text))
         .flatMap(text -> reader.read(id, language, new GuideSource(file, text, new Problems())));
   }
 

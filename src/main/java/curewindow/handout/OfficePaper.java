@@ -105,9 +105,7 @@ public final class OfficePaper {
     boolean inches =
         usual.as() == Handout.CARE_LETTER
             || usual.as() == Handout.WALLET_INCH
-            || shop.units()
-                .map(u -> u == Units.US)
-                .orElseGet(() -> words.text("language.units").equals(Units.US.id()));
+            || words.units() == Units.US;
     return inches ? SheetPaper.LETTER : SheetPaper.A4;
   }
 

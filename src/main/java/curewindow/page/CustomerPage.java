@@ -100,14 +100,16 @@ final class CustomerPage {
   }
 
   private static String basis(JobView shown) {
-    String parking = new JobFacts(shown).value("job.parking").orElse("");
+    JobFacts facts = new JobFacts(shown);
+    String place = facts.value("job.place").orElse("");
+    String parking = facts.value("job.parking").orElse("");
     boolean atLimit =
         shown.timeline().releases().stream().anyMatch(r -> r.gentleUntil().isPresent());
     return shown
         .words()
         .text(
             atLimit ? "page.basis-limit" : "page.basis",
-            Map.of("place", shown.place().name(), "parking", parking));
+            Map.of("place", place, "parking", parking));
   }
 
   private List<CustomerView.Calendar> calendars() {

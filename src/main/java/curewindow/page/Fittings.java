@@ -70,8 +70,7 @@ final class Fittings {
   }
 
   private Contact.Pair later(LaterCare due) {
-    return new Contact.Pair(
-        due.title(view, words), words.date(due.day()) + due.again(words).orElse(""));
+    return new Contact.Pair(due.title(view, words), words.date(due.day()) + due.more(words));
   }
 
   /** What is to be known of an item: what it is, how much light it lets through, and its term. */

@@ -122,7 +122,7 @@ public final class JobFacts implements GuideFacts {
     return switch (what) {
       case "first-name" -> Optional.of(view.job().firstName()).filter(n -> !n.isEmpty());
       case "car" -> Optional.of(view.car());
-      case "place" -> Optional.of(view.place().name());
+      case "place" -> Optional.of(words.place(view.place().name(), view.place().zone()));
       case "parking" -> Optional.of(ParkingWords.of(view.job().parking(), words));
       case "pickup" -> Optional.of(words.dayAndTime(view.timeline().pickup(), zone));
       default -> Optional.empty();

@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.BinaryOperator;
 import java.util.function.Predicate;
 
 /**
@@ -25,7 +26,7 @@ import java.util.function.Predicate;
  * @param name a name that stays the same for a job, such as {@code later.check}
  * @param of ids of the services it is for, or of the film that is due for replacement
  * @param day the first day, by the shop's clock; the shop is open on it
- * @param months after how many months it is due again, at least 1
+ * @param months after how many months it is due, and due again, at least 1
  * @param times how often in all, at least 1
  */
 public record LaterCare(
@@ -114,22 +115,26 @@ public record LaterCare(
   }
 
   private static List<LaterCare> replacements(JobView view) {
-    Map<String, LocalDate> ends = new TreeMap<>();
+    Map<String, LaterCare> byFilm = new TreeMap<>();
     for (FittedItem item : items(view, s -> s.upkeep().replaceYears().isPresent())) {
-      LocalDate done = date(item.finished(), view);
-      ends.merge(item.film(), done.plusYears(years(view, List.of(item))), LaterCare::earlier);
+      byFilm.merge(
+          item.film(),
+          replacement(view, item),
+          BinaryOperator.minBy(Comparator.comparing(LaterCare::day)));
     }
-    List<LaterCare> all = new ArrayList<>();
-    ends.forEach(
-        (film, end) ->
-            all.add(
-                new LaterCare(
-                    Kind.REPLACE, "later.replace-" + film, List.of(film), open(view, end), 1, 1)));
-    return all;
+    return List.copyOf(byFilm.values());
   }
 
-  private static LocalDate earlier(LocalDate one, LocalDate other) {
-    return one.isBefore(other) ? one : other;
+  private static LaterCare replacement(JobView view, FittedItem item) {
+    int years = years(view, List.of(item));
+    LocalDate end = date(item.finished(), view).plusYears(years);
+    return new LaterCare(
+        Kind.REPLACE,
+        "later.replace-" + item.film(),
+        List.of(item.film()),
+        open(view, end),
+        years * MONTHS,
+        1);
   }
 
   /** The longest term of some items: of each its warranty or its service life, what is more. */
@@ -192,14 +197,15 @@ public record LaterCare(
   }
 
   /**
-   * When it is due again, in words.
+   * When it is due again, or why it is due, in words.
    *
    * @param words the words of any language
-   * @return such as {@code , then every year}, to follow the date, or empty where it is due once
+   * @return such as {@code , then every year}, to follow the date, or nothing where it is due once
    */
-  Optional<String> again(Words words) {
-    return times == 1
-        ? Optional.empty()
-        : Optional.of(words.text("later.again", Map.of("months", months)));
+  String more(Words words) {
+    if (kind == Kind.REPLACE) {
+      return words.text("later.worn", Map.of("years", months / MONTHS));
+    }
+    return times == 1 ? "" : words.text("later.again", Map.of("months", months));
   }
 }

@@ -51,7 +51,9 @@ final class PublicYear {
     List<PublicView.YearWork> groups = new ArrayList<>();
     works.forEach((courses, names) -> groups.add(new PublicView.YearWork(names, holds(courses))));
     return new PublicView.Year(
-        words.text("public.year.lede", Map.of("place", year.place().name())),
+        words.text(
+            "public.year.lede",
+            Map.of("place", words.place(year.place().name(), year.place().zone()))),
         words.text(
             "public.year.assumed",
             Map.of(

@@ -21,7 +21,8 @@ import java.util.Optional;
  * @param address where the site will be published, http or https, ending in a slash
  * @param zone the time zone of the times written in the job files
  * @param language the language of jobs that name none, and of the public pages
- * @param units the units shown to customers, where they are not those of the language
+ * @param locale whose words, dates and units are used, where they are not those of the languages
+ * @param units the units shown to customers, where they are not those of locale or language
  * @param place the place of jobs that name none
  * @param bay the air in the bay
  * @param bondEnergy activation energy of bond and crosslink, J/mol
@@ -40,6 +41,7 @@ public record Shop(
     URI address,
     ZoneId zone,
     String language,
+    Optional<String> locale,
     Optional<Units> units,
     String place,
     Bay bay,
@@ -61,6 +63,7 @@ public record Shop(
     Objects.requireNonNull(address, "address");
     Objects.requireNonNull(zone, "zone");
     Objects.requireNonNull(language, "language");
+    Objects.requireNonNull(locale, "locale");
     Objects.requireNonNull(units, "units");
     Objects.requireNonNull(place, "place");
     Objects.requireNonNull(bay, "bay");
@@ -112,6 +115,7 @@ public record Shop(
         address,
         zone,
         language,
+        Optional.empty(),
         units,
         place,
         bay,

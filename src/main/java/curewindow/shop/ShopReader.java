@@ -11,8 +11,10 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /** Reads shop.yaml. */
@@ -27,6 +29,7 @@ final class ShopReader {
               "text-number",
               "email",
               "street",
+              "locale",
               "units",
               "bay",
               "bond-energy",
@@ -41,6 +44,8 @@ final class ShopReader {
   private static final Names PAPERS = Names.of("paper", SheetPaper.ids());
   private static final Bay USUAL_BAY = new Bay(21, 50);
   private static final double USUAL_BOND_ENERGY = 50_000;
+  private static final Set<String> LANGUAGES = Set.of(Locale.getISOLanguages());
+  private static final Set<String> COUNTRIES = Set.of(Locale.getISOCountries());
   private static final Pattern PHONE = Pattern.compile("(?=(.*[0-9]){3})[+0-9() ./-]{3,30}");
   private static final Pattern EMAIL = Pattern.compile("[^@\\s]+@[^@\\s.]+([.][^@\\s.]+)+");
   private static final Pattern HOURS =
@@ -83,6 +88,7 @@ final class ShopReader {
     Optional<String> email = formed(f, "email", EMAIL, "one address, such as desk@shop.example");
     List<String> street = lines(f);
     Optional<URI> address = f.text("address", 200).flatMap(a -> address(f, a));
+    Optional<String> locale = f.code("locale", 40).flatMap(l -> locale(f, l));
     Optional<Units> units =
         f.name("units", Names.of("system of units", Units.ids())).flatMap(Units::of);
     Bay bay = f.has("bay") ? bay(f) : USUAL_BAY;
@@ -104,6 +110,7 @@ final class ShopReader {
             address.orElseThrow(),
             read.zone().orElseThrow(),
             read.language().orElseThrow(),
+            locale,
             units,
             read.place().orElseThrow(),
             bay,
@@ -112,6 +119,19 @@ final class ShopReader {
             closed,
             visitWithin,
             handout));
+  }
+
+  private Optional<String> locale(Fields f, String text) {
+    String[] parts = text.split("-", -1);
+    if (parts.length == 2 && LANGUAGES.contains(parts[0]) && COUNTRIES.contains(parts[1])) {
+      return Optional.of(text);
+    }
+    source.error(
+        "bad-locale",
+        f.where("locale"),
+        "locale is not a language and a country: " + Source.shown(text),
+        "write them as in en-GB, by ISO 639 and ISO 3166; Britain is GB");
+    return Optional.empty();
   }
 
   private Optional<String> formed(Fields f, String key, Pattern form, String example) {

@@ -89,8 +89,9 @@ public final class LoadedShop {
   static LoadedShop of(ShopFiles files, ShopRead read, Instant now) {
     Problems problems = new Problems();
     problems.addAll(read.problems());
-    WordsLibrary usual = WordsLibrary.open(files);
-    WordsLibrary words = read.shop().flatMap(Shop::units).map(usual::with).orElse(usual);
+    WordsLibrary words =
+        WordsLibrary.open(
+            files, read.shop().flatMap(Shop::locale), read.shop().flatMap(Shop::units));
     LanguageState.tellUnpaired(files, problems);
     Ledgers ledgers = Ledgers.read(files.root(), problems);
     return new LoadedShop(files, read, words, ledgers, new Found(problems, now));
@@ -314,7 +315,8 @@ public final class LoadedShop {
   private synchronized Guides guidesRead() {
     if (guides == null) {
       Problems mistakes = new Problems();
-      GuideLibrary library = GuideLibrary.read(files, read.catalogue(), read.languages(), mistakes);
+      GuideLibrary library =
+          GuideLibrary.read(files, words, read.catalogue(), read.languages(), mistakes);
       guides = new Guides(library, mistakes.all());
     }
     return guides;

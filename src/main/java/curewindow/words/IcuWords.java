@@ -4,7 +4,7 @@ import com.ibm.icu.text.AlphabeticIndex;
 import curewindow.shop.Units;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -64,6 +64,16 @@ final class IcuWords implements Words {
   }
 
   @Override
+  public Units units() {
+    return units;
+  }
+
+  @Override
+  public String place(String name, ZoneId zone) {
+    return new PlaceNames(facts.locale()).of(name, zone);
+  }
+
+  @Override
   public String text(String key, Map<String, ?> values) {
     Objects.requireNonNull(key, "key");
     return message(key).map(m -> m.with(values, units)).orElseGet(() -> unnamed(key, values));
@@ -104,12 +114,20 @@ final class IcuWords implements Words {
   }
 
   private Map<String, String> pieces(Instant at, ZoneId zone) {
-    LocalDateTime local = at.atZone(zone).toLocalDateTime();
+    Map<String, String> pieces = new HashMap<>(clock(at, zone));
+    pieces.put("weekday", dates.fullWeekday(at, zone));
+    pieces.put("date", dates.fullMonthDay(at, zone));
+    pieces.put("time", time(at, zone));
+    return pieces;
+  }
+
+  private Map<String, String> clock(Instant at, ZoneId zone) {
+    LocalTime local = at.atZone(zone).toLocalTime();
+    int minutes = 100 * local.getHour() + local.getMinute();
     return Map.of(
-        "weekday", dates.fullWeekday(at, zone),
-        "date", dates.fullMonthDay(at, zone),
         "time", dates.time(at, zone),
-        "hour", String.valueOf(local.getHour()));
+        "hour", String.valueOf(local.getHour()),
+        "clock", String.format(Locale.ROOT, "%04d", minutes));
   }
 
   @Override
@@ -144,7 +162,9 @@ final class IcuWords implements Words {
 
   @Override
   public String time(Instant at, ZoneId zone) {
-    return dates.time(at, zone);
+    return own.message(LanguageFacts.TIME)
+        .map(pattern -> pattern.with(clock(at, zone), units))
+        .orElseGet(() -> dates.time(at, zone));
   }
 
   @Override

@@ -10,6 +10,7 @@ import curewindow.shop.Units;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -30,11 +31,18 @@ record LanguageFacts(String language, ULocale locale, boolean rightToLeft, Units
   /** The text that says how a day and an hour stand in running text. */
   static final String DAY_AND_TIME = "language.day-time";
 
-  /** What those two texts may use; hour is 0 to 23, for a language that says it in several ways. */
+  /** The text that says an hour of the day. */
+  static final String TIME = "language.time";
+
+  /**
+   * What those texts may use: hour is 0 to 23 and clock 0000 to 2359, for a language that says it
+   * in several ways.
+   */
   static final Map<String, Set<String>> VALUES =
       Map.of(
           DAY, Set.of("weekday", "date"),
-          DAY_AND_TIME, Set.of("weekday", "date", "time", "hour"));
+          DAY_AND_TIME, Set.of("weekday", "date", "time", "hour", "clock"),
+          TIME, Set.of("time", "hour", "clock"));
 
   private static final Set<String> FAHRENHEIT_REGIONS =
       Set.of("US", "LR", "BS", "BZ", "KY", "PW", "FM", "MH", "PR", "GU", "VI", "AS", "MP");
@@ -49,19 +57,31 @@ record LanguageFacts(String language, ULocale locale, boolean rightToLeft, Units
   private static final Set<ULocale> AVAILABLE =
       Set.copyOf(ULocale.getAvailableLocalesByType(AvailableType.WITH_LEGACY_ALIASES));
 
-  static LanguageFacts read(String language, Map<String, PlacedText> texts, Problems problems) {
-    ULocale locale = locale(language, texts, problems);
+  /**
+   * Reads what is true of a language.
+   *
+   * @param shops the locale of a shop that has one of this language
+   */
+  static LanguageFacts read(
+      String language, Optional<String> shops, Map<String, PlacedText> texts, Problems problems) {
+    ULocale own = locale(language, texts, problems);
+    ULocale locale = shops.map(ULocale::forLanguageTag).orElse(own);
     String direction =
         choice(
             texts.get("language.direction"),
             locale.isRightToLeft() ? "rtl" : "ltr",
             DIRECTIONS,
             problems);
-    String region = ULocale.addLikelySubtags(locale).getCountry();
-    Units usual = FAHRENHEIT_REGIONS.contains(region) ? Units.US : Units.METRIC;
+    Units usual = units(locale);
     String units = choice(texts.get("language.units"), usual.id(), Units.ids(), problems);
     return new LanguageFacts(
         language, locale, direction.equals("rtl"), Units.of(units).orElse(usual));
+  }
+
+  /** The units that are usual where a locale is. */
+  static Units units(ULocale locale) {
+    String region = ULocale.addLikelySubtags(locale).getCountry();
+    return FAHRENHEIT_REGIONS.contains(region) ? Units.US : Units.METRIC;
   }
 
   /** Whether a folder's name is the tag of a language that CLDR knows. */

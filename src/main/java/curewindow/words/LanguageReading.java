@@ -20,6 +20,7 @@ import java.util.concurrent.ConcurrentHashMap;
 final class LanguageReading {
 
   private final String language;
+  private final Optional<String> locale;
   private final LanguageTexts files;
   private final Optional<LanguageReading> english;
   private final Map<String, Compiled> compiled = new ConcurrentHashMap<>();
@@ -32,27 +33,34 @@ final class LanguageReading {
   /** What became of a text; the message of the program's own where it cannot be used. */
   private record Compiled(Optional<Message> message, List<Problem> problems) {}
 
-  private LanguageReading(ShopFiles files, String language, Optional<LanguageReading> english) {
+  private LanguageReading(
+      ShopFiles files, String language, Optional<String> shops, Optional<LanguageReading> english) {
     this.language = language;
-    this.files = new LanguageTexts(files, WordsLibrary.FOLDER + "/" + language);
+    this.locale = shops.filter(l -> l.split("-")[0].equals(language.split("-")[0]));
+    this.files = new LanguageTexts(files, WordsLibrary.FOLDER + "/" + language, locale);
     this.english = english;
   }
 
   /** English, against which all languages are checked. */
-  static LanguageReading english(ShopFiles files) {
-    return new LanguageReading(files, WordsLibrary.FALLBACK, Optional.empty());
+  static LanguageReading english(ShopFiles files, Optional<String> shops) {
+    return new LanguageReading(files, WordsLibrary.FALLBACK, shops, Optional.empty());
   }
 
-  /** Another language. */
-  static LanguageReading of(ShopFiles files, String language, LanguageReading english) {
-    return new LanguageReading(files, language, Optional.of(english));
+  /**
+   * Another language.
+   *
+   * @param shops the shop's locale, which counts where it is of this language
+   */
+  static LanguageReading of(
+      ShopFiles files, String language, Optional<String> shops, LanguageReading english) {
+    return new LanguageReading(files, language, shops, Optional.of(english));
   }
 
   private synchronized Read read() {
     if (read == null) {
       Problems problems = new Problems();
       Map<String, PlacedText> texts = files.inUse(problems);
-      LanguageFacts facts = LanguageFacts.read(language, texts, problems);
+      LanguageFacts facts = LanguageFacts.read(language, locale, texts, problems);
       read = new Read(texts, facts, problems.all());
     }
     return read;
@@ -81,6 +89,11 @@ final class LanguageReading {
     return text != null
         ? compiled(key, text).message()
         : compiled.computeIfAbsent(key, k -> new Compiled(starting(k), List.of())).message();
+  }
+
+  /** A guide of this language as the shop's locale has it. */
+  String guide(String text, String starting) {
+    return files.dialect().guide(text, starting);
   }
 
   /** The names of its texts, those that only the program has among them. */
@@ -135,8 +148,7 @@ final class LanguageReading {
 
   /** The program's own text, in place of one that cannot be used. */
   private Optional<Message> starting(String key) {
-    PlacedText text = files.starting().get(key);
-    return text == null ? Optional.empty() : usable(text, facts().locale());
+    return files.usual(key).flatMap(text -> usable(text, facts().locale()));
   }
 
   private static Optional<Message> usable(PlacedText text, ULocale locale) {

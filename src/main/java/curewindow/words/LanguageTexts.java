@@ -7,6 +7,7 @@ import curewindow.shop.PlacedText;
 import curewindow.shop.ShopFiles;
 import curewindow.shop.YamlTexts;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /** All texts of one language, its files put together. Safe for use by several threads. */
@@ -16,20 +17,40 @@ final class LanguageTexts {
 
   private final ShopFiles files;
   private final String folder;
+  private final Optional<String> locale;
   private Map<String, PlacedText> starting;
+  private final Problems ofDialect = new Problems();
+  private Dialect dialect;
 
-  LanguageTexts(ShopFiles files, String folder) {
+  LanguageTexts(ShopFiles files, String folder, Optional<String> locale) {
     this.files = files;
     this.folder = folder;
+    this.locale = locale;
   }
 
-  /** The texts in use; what is wrong with the files is told. */
+  /** The texts in use, as the locale has them; what is wrong with the files is told. */
   Map<String, PlacedText> inUse(Problems problems) {
     Map<String, PlacedText> texts = read(files, folder, problems);
     if (files.list(folder, ENDING).stream().noneMatch(files::isOwn)) {
       keep(texts);
     }
-    return texts;
+    Dialect said = dialect();
+    problems.addAll(ofDialect.all());
+    said.tell(texts.keySet(), problems);
+    return locale.isEmpty() ? texts : said.over(texts, starting());
+  }
+
+  /** What the locale says otherwise; what is wrong with its file is told with the texts. */
+  synchronized Dialect dialect() {
+    if (dialect == null) {
+      dialect = locale.map(l -> Dialect.read(files, l, ofDialect)).orElse(Dialect.NONE);
+    }
+    return dialect;
+  }
+
+  /** The program's own text of a name, as the locale has it; empty where there is none. */
+  Optional<PlacedText> usual(String key) {
+    return Optional.ofNullable(starting().get(key)).map(text -> dialect().said(key, text));
   }
 
   /** The program's own texts, about which nothing has to be said. */

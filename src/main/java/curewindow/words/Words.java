@@ -1,5 +1,6 @@
 package curewindow.words;
 
+import curewindow.shop.Units;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -27,6 +28,23 @@ public interface Words {
    * @return true for right to left
    */
   boolean rightToLeft();
+
+  /**
+   * The units that quantities are shown in.
+   *
+   * @return those of the shop, or else those its readers think in
+   */
+  Units units();
+
+  /**
+   * A place as the language names it, where CLDR knows it: the city that a time zone is named
+   * after.
+   *
+   * @param name its English name, such as {@code Cairo, Egypt}
+   * @param zone its time zone
+   * @return the name, or the English one
+   */
+  String place(String name, ZoneId zone);
 
   /**
    * A text.

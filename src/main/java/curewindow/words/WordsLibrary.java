@@ -1,5 +1,6 @@
 package curewindow.words;
 
+import com.ibm.icu.util.ULocale;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Where;
@@ -39,13 +40,13 @@ public final class WordsLibrary {
   }
 
   /**
-   * The same words with one choice of units for all languages.
+   * The words of all languages as they are where no shop says more.
    *
-   * @param units the units of temperatures, lengths and pressures
-   * @return the words
+   * @param files the shop folder laid over the program's own files
+   * @return the words that can be used
    */
-  public WordsLibrary with(Units units) {
-    return new WordsLibrary(files, Optional.of(units), languages);
+  public static WordsLibrary open(ShopFiles files) {
+    return open(files, Optional.empty(), Optional.empty());
   }
 
   /**
@@ -53,20 +54,24 @@ public final class WordsLibrary {
    * text that cannot be used stands the program's own of that language.
    *
    * @param files the shop folder laid over the program's own files
+   * @param locale where the shop is: its language is said as there, and its units are those of all
+   *     languages
+   * @param units the units of temperatures, lengths and pressures, whatever is usual
    * @return the words that can be used
    */
-  public static WordsLibrary open(ShopFiles files) {
+  public static WordsLibrary open(ShopFiles files, Optional<String> locale, Optional<Units> units) {
     Map<String, LanguageReading> languages = new TreeMap<>();
-    LanguageReading english = LanguageReading.english(files);
+    LanguageReading english = LanguageReading.english(files, locale);
     List<String> bundled = files.withoutShop().folders(FOLDER);
     for (String language : files.folders(FOLDER)) {
       if (language.equals(FALLBACK)) {
         languages.put(language, english);
       } else if (bundled.contains(language) || LanguageFacts.known(language)) {
-        languages.put(language, LanguageReading.of(files, language, english));
+        languages.put(language, LanguageReading.of(files, language, locale, english));
       }
     }
-    return new WordsLibrary(files, Optional.empty(), languages);
+    Optional<Units> usual = locale.map(ULocale::forLanguageTag).map(LanguageFacts::units);
+    return new WordsLibrary(files, units.or(() -> usual), languages);
   }
 
   /**
@@ -116,6 +121,19 @@ public final class WordsLibrary {
    */
   public List<String> languages() {
     return List.copyOf(languages.keySet());
+  }
+
+  /**
+   * A guide as the shop's locale has it.
+   *
+   * @param language its language
+   * @param text its text
+   * @param starting the program's own text of it, or an empty one
+   * @return the same lines; those that are the program's own may have other words
+   */
+  public String guide(String language, String text, String starting) {
+    LanguageReading found = languages.get(language);
+    return found == null ? text : found.guide(text, starting);
   }
 
   /**

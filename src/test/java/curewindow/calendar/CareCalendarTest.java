@@ -115,7 +115,7 @@ final class CareCalendarTest {
   @Test
   void spanishJob() throws Exception {
     VEvent event = event(SampleJobs.tinted().language("es").view(), "haze");
-    assertEquals("La neblina ya debe haber desaparecido", value(event, Property.SUMMARY));
+    assertEquals("Ya no debe verse lechoso", value(event, Property.SUMMARY));
     assertEquals(
         "es",
         event.getRequiredProperty(Property.SUMMARY).getRequiredParameter("LANGUAGE").getValue());

@@ -8,6 +8,7 @@ import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Severity;
 import curewindow.shop.ShopFiles;
+import curewindow.words.WordsLibrary;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -39,8 +40,9 @@ class GuideLibraryTest {
   }
 
   private GuideLibrary read(String... languages) {
+    ShopFiles files = new ShopFiles(shop);
     return GuideLibrary.read(
-        new ShopFiles(shop), Samples.catalogue(), List.of(languages), problems);
+        files, WordsLibrary.open(files), Samples.catalogue(), List.of(languages), problems);
   }
 
   @Test

@@ -9,6 +9,7 @@ import curewindow.shop.Catalogue;
 import curewindow.shop.Service;
 import curewindow.shop.ShopFiles;
 import curewindow.shop.ShopFolder;
+import curewindow.words.WordsLibrary;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
@@ -29,7 +30,8 @@ class ShippedGuidesTest {
   void areWithoutProblemsAndServeEveryJob() {
     ShopFiles files = new ShopFiles(empty);
     Catalogue catalogue = ShopFolder.read(files, Instant.EPOCH).catalogue();
-    GuideLibrary library = GuideLibrary.read(files, catalogue, LANGUAGES, problems);
+    GuideLibrary library =
+        GuideLibrary.read(files, WordsLibrary.open(files), catalogue, LANGUAGES, problems);
     assertEquals(List.of(), problems.all());
     for (Service service : catalogue.services().values()) {
       for (String language : LANGUAGES) {
@@ -46,7 +48,8 @@ class ShippedGuidesTest {
   void tellWhatComesBeforeAndAfterTheFirstWeeks() {
     ShopFiles files = new ShopFiles(empty);
     Catalogue catalogue = ShopFolder.read(files, Instant.EPOCH).catalogue();
-    GuideLibrary library = GuideLibrary.read(files, catalogue, LANGUAGES, problems);
+    GuideLibrary library =
+        GuideLibrary.read(files, WordsLibrary.open(files), catalogue, LANGUAGES, problems);
     for (String language : LANGUAGES) {
       for (String id : List.of("before-you-come", "if-something-is-wrong", "through-the-year")) {
         Guide guide = library.find(language, id).orElseThrow();

@@ -8,6 +8,7 @@ import curewindow.problem.Problems;
 import curewindow.shop.Catalogue;
 import curewindow.shop.ShopFiles;
 import curewindow.shop.ShopFolder;
+import curewindow.words.WordsLibrary;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
@@ -22,7 +23,8 @@ class ShippedQuestionsTest {
   private static final ShopFiles FILES = new ShopFiles(Path.of("no-such-shop"));
   private static final Catalogue CATALOGUE = ShopFolder.read(FILES, Instant.EPOCH).catalogue();
   private static final GuideLibrary GUIDES =
-      GuideLibrary.read(FILES, CATALOGUE, List.of("ar", "en", "es"), new Problems());
+      GuideLibrary.read(
+          FILES, WordsLibrary.open(FILES), CATALOGUE, List.of("ar", "en", "es"), new Problems());
 
   /** Each language's word for a coating, and for the wipers. */
   private static final Map<String, List<String>> SAID =

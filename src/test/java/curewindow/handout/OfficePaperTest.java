@@ -16,6 +16,7 @@ import curewindow.shop.SheetPaper;
 import curewindow.shop.Shop;
 import curewindow.shop.ShopFiles;
 import curewindow.shop.Units;
+import curewindow.words.WordsLibrary;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -41,7 +42,12 @@ final class OfficePaperTest {
   private OfficeJobs jobs(JobView... views) {
     JobView first = SampleJobs.tinted().shippedWords().view();
     GuideLibrary guides =
-        GuideLibrary.read(FILES, first.catalogue(), List.of("ar", "en", "es"), new Problems());
+        GuideLibrary.read(
+            FILES,
+            WordsLibrary.open(FILES),
+            first.catalogue(),
+            List.of("ar", "en", "es"),
+            new Problems());
     return views.length == 0
         ? new OfficeJobs(first.shop(), first.words(), guides, List.of())
         : new OfficeJobs(views[0].shop(), views[0].words(), guides, List.of(views));
@@ -254,7 +260,7 @@ final class OfficePaperTest {
   @ParameterizedTest
   @CsvSource({
     "en, Left off this page until fixed:",
-    "es, Fuera de este papel hasta que se corrija:",
+    "es, Fuera de esta hoja hasta que se corrija:",
     "ar, \u062E\u0627\u0631\u062C \u0647\u0630\u0647 \u0627\u0644\u0648\u0631\u0642\u0629"
   })
   void jobsThatAreLeftOutAreNamedInALine(String language, String begin) throws Exception {
@@ -361,6 +367,7 @@ final class OfficePaperTest {
         shop.address(),
         shop.zone(),
         shop.language(),
+        Optional.empty(),
         Optional.of(Units.US),
         shop.place(),
         shop.bay(),

@@ -62,7 +62,8 @@ final class Demo {
   static final Catalogue CATALOGUE = catalogue();
   static final WordsLibrary WORDS = WordsLibrary.open(FILES);
   static final GuideLibrary GUIDES =
-      GuideLibrary.read(FILES, CATALOGUE, List.of("en", "es", "ar"), new Problems());
+      GuideLibrary.read(
+          FILES, WordsLibrary.open(FILES), CATALOGUE, List.of("en", "es", "ar"), new Problems());
   static final Pages PAGES = Pages.read(FILES, GUIDES, new Problems());
 
   String language = "en";

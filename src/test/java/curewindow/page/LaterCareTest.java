@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import curewindow.shop.Catalogue;
 import curewindow.shop.Service;
 import curewindow.shop.Upkeep;
+import curewindow.words.Words;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -58,6 +59,9 @@ class LaterCareTest {
     // 2036-12-01 is a Monday.
     assertEquals(LocalDate.of(2036, 12, 1), due.get(1).day());
     assertEquals("later.replace-fieldcoat-gloss", due.get(1).name());
+    Words english = film().view().words();
+    assertEquals(", after 10 years of sun and wear", due.get(1).more(english));
+    assertEquals(", then every year", check.more(english));
   }
 
   @Test

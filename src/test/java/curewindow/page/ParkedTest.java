@@ -232,7 +232,7 @@ class ParkedTest {
   void theChoiceIsInTheLanguageOfThePage() {
     Document page = chosen(2, views(Demo.coatedFilm().view()));
     assertEquals(
-        "¿Dónde está el auto en realidad? Las fechas cambian con eso.",
+        "¿Dónde estaciona en realidad? De eso dependen sus fechas.",
         Jsoup.parse(Demo.html(views(Demo.coatedFilm().view()))).select("legend").text());
     assertFalse(page.select("#parking").text().contains("shade"), page.select("#parking").text());
   }

@@ -11,6 +11,7 @@ import curewindow.problem.Problems;
 import curewindow.shop.Shop;
 import curewindow.shop.ShopFiles;
 import curewindow.words.Words;
+import curewindow.words.WordsLibrary;
 import java.io.IOException;
 import java.net.URI;
 import java.nio.file.Files;
@@ -285,7 +286,9 @@ class PublicPagesTest {
     Files.writeString(own.resolve("find.md"), "# Find\n\nText.\n");
     ShopFiles files = new ShopFiles(folder);
     Problems problems = new Problems();
-    GuideLibrary guides = GuideLibrary.read(files, Demo.CATALOGUE, List.of("en"), new Problems());
+    GuideLibrary guides =
+        GuideLibrary.read(
+            files, WordsLibrary.open(files), Demo.CATALOGUE, List.of("en"), new Problems());
     SortedMap<String, String> pages =
         Pages.read(files, guides, problems)
             .open(Demo.shop("S"), Optional.empty(), List.of(Demo.WORDS.of("en")), problems);

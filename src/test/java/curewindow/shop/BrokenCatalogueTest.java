@@ -7,6 +7,7 @@ import curewindow.guide.GuideLibrary;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Severity;
+import curewindow.words.WordsLibrary;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -268,7 +269,8 @@ class BrokenCatalogueTest {
     ShopFiles files = new ShopFiles(dir);
     ShopRead read = TestShops.read(dir);
     Problems mistakes = new Problems();
-    GuideLibrary.read(files, read.catalogue(), read.languages(), mistakes);
+    GuideLibrary.read(
+        files, WordsLibrary.open(files), read.catalogue(), read.languages(), mistakes);
     assertEquals(List.of(), mistakes.all());
   }
 }

@@ -61,6 +61,7 @@ class GoodShopTest {
             URI.create("http://care.example.com/shop/"),
             ZoneId.of("America/New_York"),
             "es",
+            Optional.of("es-MX"),
             Optional.of(Units.METRIC),
             "mill-creek",
             new Bay(19.5, 60, 55),

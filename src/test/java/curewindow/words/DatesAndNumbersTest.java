@@ -39,6 +39,38 @@ final class DatesAndNumbersTest {
     assertEquals("December 3, 2026", en.date(LocalDate.of(2026, 12, 3)));
   }
 
+  /** Nobody has to think which of the two is 12 PM; midnight says on which side of it it is. */
+  @Test
+  void noonAndMidnightHaveTheirNames() {
+    Instant noon = Instant.parse("2026-12-03T19:00:00Z");
+    Instant midnight = Instant.parse("2026-12-03T07:00:00Z");
+    assertEquals("noon", en.time(noon, DENVER));
+    assertEquals("12:30\u00A0PM", en.time(noon.plusSeconds(1800), DENVER));
+    assertEquals("Thursday, December 3, noon", en.dayAndTime(noon, DENVER));
+    assertEquals("midnight", en.time(midnight, DENVER));
+    assertEquals("12:30\u00A0AM", en.time(midnight.plusSeconds(1800), DENVER));
+    assertEquals("Thursday, December 3, just after midnight", en.dayAndTime(midnight, DENVER));
+    assertEquals("jueves 3 de diciembre a las 12\u00A0p.m.", es.dayAndTime(noon, DENVER));
+  }
+
+  @Test
+  void placesAreNamedWhereCldrNamesThem() {
+    Words ar = library.of("ar");
+    ZoneId phoenix = ZoneId.of("America/Phoenix");
+    assertEquals("فينكس", ar.place("Phoenix, AZ", phoenix));
+    assertEquals("القاهرة، مصر", ar.place("Cairo, Egypt", ZoneId.of("Africa/Cairo")));
+    assertEquals("El Cairo, Egipto", es.place("Cairo, Egypt", ZoneId.of("Africa/Cairo")));
+    assertEquals("Phoenix, AZ", es.place("Phoenix, AZ", phoenix));
+    assertEquals(
+        "أسونسيون، باراغواي", ar.place("Asuncion, Paraguay", ZoneId.of("America/Asuncion")));
+    // Seattle keeps the time of Los Angeles, and is not that city.
+    ZoneId pacific = ZoneId.of("America/Los_Angeles");
+    assertEquals("Seattle, Washington", ar.place("Seattle, Washington", pacific));
+    assertEquals("لوس انجلوس", ar.place("Los Angeles, California", pacific));
+    assertEquals("Los Ángeles, California", es.place("Los Angeles, California", pacific));
+    assertEquals("Phoenix, AZ", en.place("Phoenix, AZ", phoenix));
+  }
+
   @Test
   void spanishDatesAndHours() {
     assertEquals("jueves 3 de diciembre", es.day(TWO, DENVER));

@@ -112,7 +112,7 @@ final class QuantityTest {
     library.check(ShopFolder.read(files, Instant.EPOCH).catalogue(), Set.of(), problems);
     Map<String, String> who = Map.of("who", "(= 1 m =)");
     assertEquals("(= 1 m =): stay 3\u00A0feet away", library.of("en").text("a.one", who));
-    Words metric = library.with(Units.METRIC).of("en");
+    Words metric = library.of("en", Units.METRIC);
     assertEquals("(= 1 m =): stay 0.9\u00A0meters away", metric.text("a.one", who));
     assertEquals("it's 60°C", metric.text("a.two"));
     assertEquals(1, problems.errorCount());

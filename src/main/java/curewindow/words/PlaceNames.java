@@ -1,0 +1,71 @@
+package curewindow.words;
+
+import com.ibm.icu.lang.UScript;
+import com.ibm.icu.text.Collator;
+import com.ibm.icu.text.TimeZoneNames;
+import com.ibm.icu.util.ULocale;
+import java.time.ZoneId;
+import java.util.Arrays;
+import java.util.Optional;
+
+/**
+ * Names of places as a language has them, from CLDR: of the city that a time zone is named after,
+ * and of countries. Safe for use by several threads.
+ */
+final class PlaceNames {
+
+  private final ULocale locale;
+
+  PlaceNames(ULocale locale) {
+    this.locale = locale;
+  }
+
+  /**
+   * A place as the language names it.
+   *
+   * @param name its English name, a city with its country or state behind a comma
+   * @param zone its time zone
+   * @return the name in the language; as it is where CLDR does not know the city
+   */
+  String of(String name, ZoneId zone) {
+    String[] parts = name.split(",", 2);
+    String english = exemplar(ULocale.ENGLISH, zone);
+    String own = exemplar(locale, zone);
+    if (english == null || own == null || !same(english, parts[0].strip())) {
+      return name;
+    }
+    if (parts.length == 1) {
+      return own;
+    }
+    Optional<String> country = country(parts[1].strip());
+    return country.isEmpty() && !isLatin() ? own : own + comma() + country.orElse(parts[1].strip());
+  }
+
+  private static String exemplar(ULocale locale, ZoneId zone) {
+    return TimeZoneNames.getInstance(locale).getExemplarLocationName(zone.getId());
+  }
+
+  /** Whether two names differ at most in accents and capitals. */
+  private static boolean same(String one, String other) {
+    Collator letters = Collator.getInstance(ULocale.ROOT);
+    letters.setStrength(Collator.PRIMARY);
+    return letters.compare(one, other) == 0;
+  }
+
+  private Optional<String> country(String english) {
+    return Arrays.stream(ULocale.getISOCountries())
+        .filter(code -> ULocale.getDisplayCountry("-" + code, ULocale.ENGLISH).equals(english))
+        .findFirst()
+        .map(code -> ULocale.getDisplayCountry("-" + code, locale));
+  }
+
+  /** A state has no name here, and Latin letters would stand beside others. */
+  private boolean isLatin() {
+    int[] scripts = UScript.getCode(locale);
+    return scripts != null && scripts[0] == UScript.LATIN;
+  }
+
+  private String comma() {
+    return locale.isRightToLeft() ? "\u060C " : ", ";
+  }
+}
