@@ -54,11 +54,12 @@ final class CardJobs {
     if (!JobLookup.sayIfShopIsBroken(loaded, err)) {
       return Optional.empty();
     }
-    List<Job> jobs = new ArrayList<>(JobLookup.find(loaded, ids, err));
-    whole &= jobs.size() == ids.size();
-    if (pickup != null) {
-      whole &= JobLookup.sayLeftOut(loaded, err);
-    }
+    boolean ofDay = pickup != null;
+    List<Job> jobs =
+        new ArrayList<>(
+            ofDay ? JobLookup.findBesideAll(loaded, ids, err) : JobLookup.find(loaded, ids, err));
+    whole = jobs.size() == ids.size();
+    whole &= !ofDay || JobLookup.sayLeftOut(loaded, err);
     Optional<LocalDate> day = loaded.shop().flatMap(shop -> day(shop.zone()));
     day.ifPresent(d -> ofDay(loaded, d).filter(j -> !jobs.contains(j)).forEach(jobs::add));
     if (jobs.isEmpty() && day.isPresent()) {

@@ -5,10 +5,8 @@ import curewindow.problem.Problem;
 import curewindow.shop.Job;
 import curewindow.site.LoadedShop;
 import java.io.PrintWriter;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 
 /** Finds the jobs that a command names, or says why they cannot be used. */
@@ -25,15 +23,24 @@ final class JobLookup {
     if (!sayIfShopIsBroken(loaded, err)) {
       return List.of();
     }
-    Set<String> wrong = new LinkedHashSet<>(ids);
-    wrong.removeIf(id -> loaded.job(id).isPresent());
-    List<String> broken = wrong.stream().flatMap(id -> broken(loaded, id).stream()).toList();
-    wrong.stream()
-        .filter(id -> broken(loaded, id).isEmpty())
-        .forEach(id -> sayUnknown(loaded, id, err));
+    sayUnknown(loaded, ids, err);
+    List<String> broken =
+        ids.stream().distinct().flatMap(id -> broken(loaded, id).stream()).toList();
     if (!broken.isEmpty()) {
       sayBroken(loaded, broken, err);
     }
+    return good(loaded, ids);
+  }
+
+  /**
+   * The good ones among some jobs, where {@link #sayLeftOut} says what is wrong with all others.
+   */
+  static List<Job> findBesideAll(LoadedShop loaded, List<String> ids, PrintWriter err) {
+    sayUnknown(loaded, ids, err);
+    return good(loaded, ids);
+  }
+
+  private static List<Job> good(LoadedShop loaded, List<String> ids) {
     return ids.stream().flatMap(id -> loaded.job(id).stream()).toList();
   }
 
@@ -51,10 +58,13 @@ final class JobLookup {
     return Stream.of(id, "jobs/" + id + ".yaml").filter(loaded.brokenJobs()::contains).findFirst();
   }
 
-  private static void sayUnknown(LoadedShop loaded, String id, PrintWriter err) {
+  private static void sayUnknown(LoadedShop loaded, List<String> ids, PrintWriter err) {
     List<String> known = loaded.jobs().stream().map(Job::id).toList();
-    String nearest = Nearest.to(id, known).map(n -> "; did you mean " + n + "?").orElse("");
-    err.println("There is no job " + id + nearest);
+    ids.stream()
+        .distinct()
+        .filter(id -> loaded.job(id).isEmpty() && broken(loaded, id).isEmpty())
+        .map(id -> id + Nearest.to(id, known).map(n -> "; did you mean " + n + "?").orElse(""))
+        .forEach(id -> err.println("There is no job " + id));
   }
 
   private static void sayBroken(LoadedShop loaded, List<String> broken, PrintWriter err) {

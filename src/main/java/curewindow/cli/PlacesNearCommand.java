@@ -94,7 +94,7 @@ final class PlacesNearCommand implements Callable<Integer> {
               near.place().name(),
               number("%.0f km", near.distanceKm()),
               number("%.0f m", near.place().height()),
-              number("%+.1f K", Places.warmerThan(near.place(), metres) + 0.0)));
+              number("%+.1f K", tenths(Places.warmerThan(near.place(), metres)))));
     }
     PlacesTable.print(rows, "llrrr", out);
   }
@@ -123,6 +123,11 @@ final class PlacesNearCommand implements Callable<Integer> {
     out.println("longitude: " + plain(here.longitude()));
     out.println("height: " + plain(here.height()));
     out.println("zone: " + here.zone());
+  }
+
+  /** Rounded first, as nothing is minus zero. */
+  private static double tenths(double value) {
+    return Math.round(10 * value) / 10.0;
   }
 
   private static String number(String format, double value) {

@@ -26,8 +26,7 @@ final class TimeOptions {
     TypedTime read = Times.readOrDay(typed, zone);
     if (read instanceof TypedTime.Wrong wrong) {
       throw new ParameterException(
-          spec.commandLine(),
-          option + (" " + wrong.what() + "; " + wrong.fix() + ". ") + ("It takes " + Times.FORMS));
+          spec.commandLine(), option + " " + wrong.what() + "; " + wrong.fix());
     }
     return ((TypedTime.Moment) read).at();
   }

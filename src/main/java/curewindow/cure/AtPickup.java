@@ -93,6 +93,17 @@ public record AtPickup(
   }
 
   /**
+   * The same in a bay whose air is changed at the pickup.
+   *
+   * @param bay the bay as it is from then on
+   * @param bondEnergy activation energy of bond and crosslink, J/mol
+   * @return hours from the pickup; infinite where that air never meets it
+   */
+  public double hoursIn(Bay bay, double bondEnergy) {
+    return Math.max(floorHours, hours(restHours, Rates.inBay(driver, bay, bondEnergy)));
+  }
+
+  /**
    * How long the lamp would have to shine while the car stays in the bay, whose air counts too.
    *
    * @param stayHours hours from the pickup for which the car stays in at least

@@ -1,5 +1,7 @@
 package curewindow.cure;
 
+import curewindow.climate.Psychrometrics;
+
 /**
  * The shop's bay: the air in which a job stands until pickup, and the lamp.
  *
@@ -18,6 +20,9 @@ public record Bay(double temperature, double relativeHumidity, double lamp) {
 
   /** What a lamp is usually set to, degrees Celsius; common practice, no source. */
   public static final double USUAL_LAMP = 60;
+
+  /** How warm a bay usually is, degrees Celsius; common practice, no source. */
+  public static final double USUAL_TEMPERATURE = 21;
 
   /** Refuses numbers that are not finite or out of range, by name. */
   public Bay {
@@ -41,5 +46,19 @@ public record Bay(double temperature, double relativeHumidity, double lamp) {
    */
   public Bay(double temperature, double relativeHumidity) {
     this(temperature, relativeHumidity, USUAL_LAMP);
+  }
+
+  /**
+   * The bay with its heating turned up, and with the moisture that its air has.
+   *
+   * @param warmer degrees Celsius, not less than it has, up to 50
+   * @return a bay of that temperature; of at least 1 percent relative humidity
+   */
+  public Bay warmedTo(double warmer) {
+    double humidity =
+        relativeHumidity
+            * Psychrometrics.saturationPressureOverWater(temperature)
+            / Psychrometrics.saturationPressureOverWater(warmer);
+    return new Bay(warmer, Math.max(1, humidity), lamp);
   }
 }

@@ -32,6 +32,22 @@ public record BrokenJob(String name, List<Part> parts) {
     }
   }
 
+  /** Whether it stands for all the jobs of jobs.csv or of the folder, which nobody can name. */
+  boolean isMany() {
+    return name.equals(CsvJobs.FILE) || name.equals(JobsReader.FOLDER);
+  }
+
+  /**
+   * The id that a job most likely has that was left out: jobs/Q-7.yaml is read as Q-7.
+   *
+   * @param name its id, or the name of its file
+   * @return the id
+   */
+  public static String likelyId(String name) {
+    String file = name.substring(name.lastIndexOf('/') + 1);
+    return file.endsWith(".yaml") ? file.substring(0, file.length() - 5) : file;
+  }
+
   /**
    * Whether a problem stands in this job.
    *

@@ -91,6 +91,7 @@ final class CsvJobs {
           "finished");
 
   private final Source source;
+  private boolean lost;
 
   CsvJobs(Source source) {
     this.source = source;
@@ -117,15 +118,33 @@ final class CsvJobs {
   List<Read> read(String text) {
     Map<String, List<CsvTable.Line>> jobs = new LinkedHashMap<>();
     CsvTable.read(text, REQUIRED, columns(), source)
-        .ifPresent(lines -> lines.forEach(line -> sort(line, jobs)));
+        .ifPresentOrElse(rows -> sort(rows, jobs), () -> lost = true);
     return jobs.entrySet().stream().map(e -> job(e.getKey(), e.getValue())).toList();
+  }
+
+  /** Whether the file may have other jobs than those that were read. */
+  boolean hasLost() {
+    return lost;
+  }
+
+  private void sort(CsvTable.Rows rows, Map<String, List<CsvTable.Line>> jobs) {
+    int last = rows.lines().size() - 1;
+    for (int i = 0; i <= last; i++) {
+      // Rows that are lost behind it may belong to the job of the last one.
+      boolean open = i == last && rows.cut().isPresent();
+      sort(open ? rows.lines().get(i).broken() : rows.lines().get(i), jobs);
+    }
+    lost |= rows.cut().isPresent();
   }
 
   private void sort(CsvTable.Line line, Map<String, List<CsvTable.Line>> jobs) {
     Leaf id = line.cells().get("job");
     if (id != null) {
       jobs.computeIfAbsent(id.text().strip(), k -> new ArrayList<>()).add(line);
-    } else if (line.whole()) {
+      return;
+    }
+    lost = true;
+    if (line.whole()) {
       source.error("missing-key", line.where(), "the row names no job", "fill in the column job");
     }
   }

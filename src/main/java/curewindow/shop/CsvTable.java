@@ -20,7 +20,7 @@ final class CsvTable {
   private final String text;
   private final char separator;
   private final int[] lineStarts;
-  private boolean cut;
+  private Optional<Where> cut = Optional.empty();
 
   private CsvTable(String text, Source source) {
     this.source = source;
@@ -37,10 +37,24 @@ final class CsvTable {
    * @param cells the cells that are not empty, by column name
    * @param whole whether it has as many cells as the header, and all of them can be read
    */
-  record Line(Where where, int last, Map<String, Node.Leaf> cells, boolean whole) {}
+  record Line(Where where, int last, Map<String, Node.Leaf> cells, boolean whole) {
+
+    /** The same row as one of which something is missing. */
+    Line broken() {
+      return new Line(where, last, cells, false);
+    }
+  }
+
+  /**
+   * The rows of a file.
+   *
+   * @param lines those that can be told apart
+   * @param cut where those begin that cannot, if the file has any; that is told
+   */
+  record Rows(List<Line> lines, Optional<Where> cut) {}
 
   /** The rows of a text, or empty after telling that its header cannot be used. */
-  static Optional<List<Line>> read(
+  static Optional<Rows> read(
       String text, List<String> required, List<String> known, Source source) {
     CsvTable table = new CsvTable(text, source);
     List<CsvRecord> records = table.records();
@@ -58,12 +72,7 @@ final class CsvTable {
     for (CsvRecord row : records.subList(1, records.size())) {
       lines.add(table.line(row, header));
     }
-    if (table.cut && !lines.isEmpty()) {
-      // The rows that are lost may belong to the job of the last one.
-      Line last = lines.remove(lines.size() - 1);
-      lines.add(new Line(last.where(), last.last(), last.cells(), false));
-    }
-    return Optional.of(lines);
+    return Optional.of(new Rows(lines, table.cut));
   }
 
   private List<CsvRecord> records() {
@@ -77,12 +86,11 @@ final class CsvTable {
             .ofCsvRecord(text)) {
       reader.forEach(records::add);
     } catch (CsvParseException e) {
-      cut = true;
       int next = records.isEmpty() ? 1 : lineAfter(records.get(records.size() - 1));
+      cut = Optional.of(Where.line(source.file(), next, 1));
       source.error(
           "not-csv",
-          next,
-          1,
+          cut.get(),
           "the rows from here on cannot be read: a quotation mark is not closed, or stands inside"
               + " a cell",
           "put the cell in quotes, and double each quotation mark inside it");

@@ -4,12 +4,9 @@ import curewindow.cure.Lamp;
 import curewindow.problem.Where;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
-import java.time.ZonedDateTime;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -19,15 +16,6 @@ import java.util.Optional;
  * estimates, common practice without a source. A note changes no date and leaves out no job.
  */
 final class HardlyMeant {
-
-  /** Nobody leaves a car longer in the shop, days. */
-  private static final long LONG_STAY = 60;
-
-  /** Nobody files a job that long before its pickup, days. */
-  private static final long FAR_AHEAD = 300;
-
-  /** Work that is noted as finished is not that far ahead, days. */
-  private static final long SOON = 14;
 
   private static final LocalTime NIGHT = LocalTime.of(23, 0);
   private static final LocalTime MORNING = LocalTime.of(5, 0);
@@ -74,8 +62,7 @@ final class HardlyMeant {
   static void note(Known known, Source source, Job job, Fields f, ZoneId zone) {
     HardlyMeant notes = new HardlyMeant(known, source, job, zone);
     List<Placed> items = notes.placed(f);
-    notes.pickup(f, items);
-    notes.closed(f);
+    PickupSlips.note(known, source, job, f, zone);
     items.forEach(notes::night);
     items.forEach(notes::light);
     items.forEach(notes::body);
@@ -92,81 +79,6 @@ final class HardlyMeant {
           .ifPresent(fields -> placed.add(new Placed(item, fields)));
     }
     return placed;
-  }
-
-  private void pickup(Fields f, List<Placed> items) {
-    Placed last = items.stream().max(Comparator.comparing(p -> p.item().finished())).orElseThrow();
-    Instant finished = last.item().finished();
-    long ahead = days(known.now(), job.pickup());
-    if (late(finished, job.pickup(), zone, f.where("pickup"), source)) {
-      return;
-    }
-    if (ahead > FAR_AHEAD) {
-      String day = job.pickup().atZone(zone).toLocalDate().toString();
-      source.notice(
-          "far-pickup",
-          f.where("pickup"),
-          "the pickup is " + ahead + " days ahead, on " + day,
-          "check the year of pickup and of finished");
-    } else if (days(known.now(), finished) > SOON) {
-      bothSwapped(last, f);
-    }
-  }
-
-  /**
-   * Notes a pickup that is hardly so long after the work, by the clocks of a zone; whether it is.
-   */
-  static boolean late(Instant finished, Instant pickup, ZoneId zone, Where where, Source source) {
-    long stay = days(finished, pickup);
-    if (stay > LONG_STAY) {
-      source.notice(
-          "late-pickup",
-          where,
-          "the pickup is " + stay + " days after the work was finished",
-          SwappedDay.hint(finished, pickup, zone, Duration.ofDays(LONG_STAY))
-              .orElse("check the day, the month and the year of pickup and of finished"));
-    }
-    return stay > LONG_STAY;
-  }
-
-  /** Work that is far ahead, but was done lately with day and month the other way round. */
-  private void bothSwapped(Placed last, Fields f) {
-    Optional<ZonedDateTime> finished = SwappedDay.of(last.item().finished(), zone);
-    Optional<ZonedDateTime> pickup = SwappedDay.of(job.pickup(), zone);
-    if (finished.isEmpty() || pickup.isEmpty()) {
-      return;
-    }
-    long since = days(finished.get().toInstant(), known.now());
-    long stay = days(finished.get().toInstant(), pickup.get().toInstant());
-    if (since >= 0 && since <= LONG_STAY && stay >= 0 && stay <= LONG_STAY) {
-      source.notice(
-          "swapped-days",
-          f.where("pickup"),
-          "the work is finished only in " + days(known.now(), last.item().finished()) + " days",
-          "with day and month the other way round it was finished "
-              + SwappedDay.shown(finished.get())
-              + " and picked up "
-              + SwappedDay.shown(pickup.get())
-              + "; write those if you mean them");
-    }
-  }
-
-  private static long days(Instant from, Instant to) {
-    return Math.floorDiv(Duration.between(from, to).toMinutes(), 24 * 60);
-  }
-
-  private void closed(Fields f) {
-    Optional<Shop> shop = known.shop().shop();
-    Optional<LocalDate> day = shop.map(s -> job.pickup().atZone(s.zone()).toLocalDate());
-    if (day.isPresent() && !new OpenDays(shop.get()).isOpen(day.get())) {
-      String name = day.get().getDayOfWeek().name();
-      String weekday = name.charAt(0) + name.substring(1).toLowerCase(Locale.ROOT);
-      source.notice(
-          "closed-pickup",
-          f.where("pickup"),
-          "the shop is closed on the day of the pickup, " + weekday + " " + day.get(),
-          "check pickup, or opening: and closed: in shop.yaml");
-    }
   }
 
   private void night(Placed placed) {
@@ -297,7 +209,7 @@ final class HardlyMeant {
     boolean written = job.items().indexOf(lower.item()) < job.items().indexOf(upper.item());
     return first.equals(then)
         ? below.film() && written
-        : then.isAfter(first) && days(first, then) <= UNDER_FILM;
+        : then.isAfter(first) && PickupSlips.days(first, then) <= UNDER_FILM;
   }
 
   private static Where where(Placed placed, String spot) {

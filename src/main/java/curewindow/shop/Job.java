@@ -71,6 +71,11 @@ public record Job(
     return pickup().isBefore(now);
   }
 
+  /** Whether the car has left the shop for the first time; until then nobody can see it again. */
+  boolean leftBy(Instant time) {
+    return !stays.get(0).pickup().isAfter(time);
+  }
+
   /**
    * When the car leaves after some work.
    *

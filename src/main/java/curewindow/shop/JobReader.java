@@ -123,11 +123,12 @@ final class JobReader {
     }
     List<Stay> stays = new ArrayList<>();
     for (Node node : f.items("stays")) {
-      Optional<Stay> stay = Fields.of(node, STAY, source).flatMap(s -> stay(s, clock));
+      Optional<Fields> fields = Fields.of(node, STAY, source);
+      Optional<Stay> stay = fields.flatMap(s -> stay(s, clock));
       if (stay.isPresent() && !stays.isEmpty() && overlaps(stays, stay.get())) {
         source.error(
             "stays-out-of-order",
-            node.where(),
+            fields.get().where("in"),
             "the car comes before it left from the stay before",
             "list the stays by time, and check in and pickup");
         return List.of();

@@ -20,15 +20,12 @@ import java.util.regex.Pattern;
 /** Reads all jobs of a shop folder, from their files and from jobs.csv. */
 final class JobsReader {
 
-  private static final String FOLDER = "jobs";
+  static final String FOLDER = "jobs";
   private static final String ENDING = ".yaml";
 
   /** How a file ends that was hardly meant to be passed over. */
   private static final Pattern OTHER_ENDING =
       Pattern.compile("[.]ya?ml([.]txt)?$", Pattern.CASE_INSENSITIVE);
-
-  /** Of how many jobs a problem names the ids. */
-  private static final int SHOWN = 5;
 
   private final ShopFiles files;
   private final Problems problems;
@@ -82,7 +79,7 @@ final class JobsReader {
       }
     }
     good.sort(Comparator.comparing(Job::id));
-    inDoubt.forEach(this::tellDoubt);
+    UnsureJobs.tell(inDoubt, problems);
     return new Read(
         good,
         broken.entrySet().stream().map(e -> new BrokenJob(e.getKey(), e.getValue())).toList(),
@@ -101,22 +98,6 @@ final class JobsReader {
 
   private void leftOut(String name, List<BrokenJob.Part> parts) {
     broken.computeIfAbsent(name, n -> new ArrayList<>()).addAll(parts);
-  }
-
-  private void tellDoubt(Where cause, TreeSet<String> jobs) {
-    int count = jobs.size();
-    List<String> shown = jobs.stream().limit(count > SHOWN + 1 ? SHOWN : count).toList();
-    String more = shown.size() < count ? " and " + (count - shown.size()) + " more" : "";
-    problems.add(
-        Problem.error(
-            "unsure-jobs",
-            cause,
-            "the error here leaves out "
-                + (count == 1 ? "1 job, whose" : count + " jobs, whose")
-                + " dates would not be sure: "
-                + String.join(", ", shown)
-                + more,
-            "mend it first"));
   }
 
   private void file(String file) {
@@ -166,7 +147,8 @@ final class JobsReader {
     Source source = new Source(CsvJobs.FILE, problems);
     Optional<String> text = files.text(CsvJobs.FILE, problems);
     JobReader reader = new JobReader(known, source);
-    List<CsvJobs.Read> jobs = text.map(t -> new CsvJobs(source).read(t)).orElse(List.of());
+    CsvJobs csv = new CsvJobs(source);
+    List<CsvJobs.Read> jobs = text.map(csv::read).orElse(List.of());
     for (CsvJobs.Read job : jobs) {
       if (job.whole()) {
         Faults.guard(job.node().where(), problems, () -> reader.read(job.node()))
@@ -176,7 +158,7 @@ final class JobsReader {
         leftOut(job);
       }
     }
-    if (jobs.isEmpty() && (text.isEmpty() || source.errors() > 0)) {
+    if (text.isEmpty() || csv.hasLost()) {
       leftOut(CsvJobs.FILE, List.of());
     }
   }

@@ -83,7 +83,7 @@ final class ObservedReader {
 
   private void rows(String text) {
     CsvTable.read(text, REQUIRED, COLUMNS, source)
-        .ifPresent(lines -> lines.stream().filter(CsvTable.Line::whole).forEach(this::row));
+        .ifPresent(rows -> rows.lines().stream().filter(CsvTable.Line::whole).forEach(this::row));
   }
 
   private void row(CsvTable.Line line) {

@@ -30,6 +30,17 @@ final class OtherTimes {
   }
 
   /**
+   * Whether three numbers stand there as for a day, but the calendar has none of that name.
+   *
+   * @param text what is no time
+   * @return true such as for 29/02/2027
+   */
+  static boolean isNoDay(String text) {
+    Matcher daily = DAILY.matcher(text.strip());
+    return daily.matches() && hasYear(daily) && days(daily).isEmpty();
+  }
+
+  /**
    * What to write instead.
    *
    * @param text what is no time
@@ -38,10 +49,17 @@ final class OtherTimes {
    */
   static String fix(String text, Hour want) {
     Matcher daily = DAILY.matcher(text.strip());
-    TreeSet<LocalDate> days = daily.matches() ? days(daily) : new TreeSet<>();
+    TreeSet<LocalDate> days = new TreeSet<>();
+    if (daily.matches()) {
+      days(daily).stream().filter(OtherTimes::isNear).forEach(days::add);
+    }
     Optional<String> hour = days.isEmpty() ? Optional.empty() : hour(daily);
     if (days.isEmpty() || daily.group(5) != null && hour.isEmpty()) {
-      return "write it as " + (want == Hour.NEVER ? "2026-12-25" : "2026-11-25T14:30");
+      return switch (want) {
+        case NEEDED -> "write it as 2026-11-25T14:30";
+        case POSSIBLE -> "write " + Times.FORMS;
+        case NEVER -> "write it as 2026-12-25";
+      };
     }
     String behind = want == Hour.NEVER ? "" : hour.map(h -> "T" + h).orElse("");
     boolean lacks = want == Hour.NEEDED && hour.isEmpty();
@@ -51,6 +69,15 @@ final class OtherTimes {
     }
     String readings = days.last() + behind + " or " + days.first() + behind;
     return readings + ": write the one you mean" + (lacks ? ", with the hour: " + example : "");
+  }
+
+  private static boolean hasYear(Matcher daily) {
+    int last = daily.group(4).length();
+    return daily.group(1).length() == 4 || last == 4 || last == 2;
+  }
+
+  private static boolean isNear(LocalDate day) {
+    return day.getYear() >= 2000 && day.getYear() <= 2099;
   }
 
   private static TreeSet<LocalDate> days(Matcher daily) {
@@ -70,9 +97,8 @@ final class OtherTimes {
 
   private static Optional<LocalDate> day(String year, String month, String day) {
     try {
-      LocalDate found =
-          LocalDate.of(Integer.parseInt(year), Integer.parseInt(month), Integer.parseInt(day));
-      return Optional.of(found).filter(d -> d.getYear() >= 2000 && d.getYear() <= 2099);
+      return Optional.of(
+          LocalDate.of(Integer.parseInt(year), Integer.parseInt(month), Integer.parseInt(day)));
     } catch (DateTimeException e) {
       return Optional.empty();
     }

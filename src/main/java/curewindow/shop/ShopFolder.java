@@ -104,14 +104,15 @@ public final class ShopFolder {
             shop,
             now);
     Map<String, ObservedHours> observed = ObservedReader.read(files, known, places, now, problems);
-    JobsReader.Read jobs = new JobsReader(files, problems, known).read();
+    JobsReader.Read fitted = new JobsReader(files, problems, known).read();
+    JobsReader.Read jobs = VisitsReader.read(files, known, fitted, problems);
     return new ShopRead(
         shop.shop(),
         catalogue,
         places,
         observed,
         languages,
-        VisitsReader.read(files, known, jobs, problems),
+        jobs.good(),
         jobs.broken(),
         problems.all());
   }

@@ -42,7 +42,7 @@ final class ShopReader {
   private static final Keys HANDOUT = Keys.needs().allows("as", "sheet");
   private static final Names HANDOUTS = Names.of("handout", Handout.ids());
   private static final Names PAPERS = Names.of("paper", SheetPaper.ids());
-  private static final Bay USUAL_BAY = new Bay(21, 50);
+  private static final Bay USUAL_BAY = new Bay(Bay.USUAL_TEMPERATURE, 50);
   private static final double USUAL_BOND_ENERGY = 50_000;
   private static final Set<String> LANGUAGES = Set.of(Locale.getISOLanguages());
   private static final Set<String> COUNTRIES = Set.of(Locale.getISOCountries());

@@ -20,7 +20,7 @@ import java.util.regex.Pattern;
 public final class Times {
 
   /** What options take that need no hour, in words. */
-  public static final String FORMS =
+  static final String FORMS =
       "a day such as 2026-12-02, a time by the shop's clock such as 2026-12-02T09:00, or one with its"
           + " offset such as 2026-12-02T09:00-08:00";
 
@@ -79,16 +79,16 @@ public final class Times {
 
   /** A day of the calendar. */
   static Optional<LocalDate> day(Leaf leaf, Source source) {
+    String text = leaf.text().strip();
     try {
-      LocalDate day = LocalDate.parse(leaf.text().strip());
+      LocalDate day = LocalDate.parse(text);
       if (!Reading.isOff(day.getYear())) {
         return Optional.of(day);
       }
       return none(leaf, Reading.yearOff(Integer.toString(day.getYear())), source);
     } catch (DateTimeException e) {
-      String what = "is not a day: " + Source.shown(leaf.text());
-      String fix = OtherTimes.fix(leaf.text(), OtherTimes.Hour.NEVER);
-      return none(leaf, new TypedTime.Wrong("not-a-date", what, fix), source);
+      Reading reading = new Reading(text, Optional.empty(), OtherTimes.Hour.NEVER);
+      return none(leaf, reading.isDay() ? reading.noDay() : reading.otherForm(), source);
     }
   }
 
@@ -131,25 +131,62 @@ public final class Times {
             ? yearOff(text.substring(0, 4))
             : new TypedTime.Moment(day.atStartOfDay(zone.orElseThrow()).toInstant());
       } catch (DateTimeException e) {
-        return missing("day");
+        return noDay();
       }
     }
 
     TypedTime moment() {
       Matcher form = FORM.matcher(text);
       if (!form.matches()) {
-        return new TypedTime.Wrong(
-            "not-a-time", "is not a time: " + Source.shown(text), OtherTimes.fix(text, hour));
+        return otherForm();
       }
       try {
-        LocalDateTime local = LocalDate.parse(form.group(1)).atTime(LocalTime.parse(form.group(2)));
-        if (isOff(local.getYear())) {
+        LocalDate day = LocalDate.parse(form.group(1));
+        if (isOff(day.getYear())) {
           return yearOff(text.substring(0, 4));
         }
+        if (form.group(2).startsWith("24:00")) {
+          return midnight(day);
+        }
+        LocalDateTime local = day.atTime(LocalTime.parse(form.group(2)));
         return form.group(3) == null ? local(local) : at(local, ZoneOffset.of(form.group(3)));
       } catch (DateTimeException e) {
-        return missing("day, hour or offset");
+        return isDate(form.group(1))
+            ? missing("time or offset", "the hour, the minute and the offset")
+            : noDay();
       }
+    }
+
+    private static boolean isDate(String text) {
+      try {
+        LocalDate.parse(text);
+        return true;
+      } catch (DateTimeException e) {
+        return false;
+      }
+    }
+
+    private TypedTime.Wrong midnight(LocalDate day) {
+      return new TypedTime.Wrong(
+          "not-a-time",
+          "names an hour that no clock shows: " + Source.shown(text),
+          "midnight at the end of that day is " + day.plusDays(1) + "T00:00");
+    }
+
+    /** What is written in another form, which may be as in daily life. */
+    TypedTime.Wrong otherForm() {
+      if (OtherTimes.isNoDay(text)) {
+        return noDay();
+      }
+      String what = hour == OtherTimes.Hour.NEVER ? "is not a day: " : "is not a time: ";
+      return new TypedTime.Wrong(
+          hour == OtherTimes.Hour.NEVER ? "not-a-date" : "not-a-time",
+          what + Source.shown(text),
+          OtherTimes.fix(text, hour));
+    }
+
+    TypedTime.Wrong noDay() {
+      return missing("day", "the month, the day and the year");
     }
 
     private static TypedTime at(LocalDateTime local, ZoneOffset offset) {
@@ -162,11 +199,11 @@ public final class Times {
           : new TypedTime.Moment(local.toInstant(offset));
     }
 
-    private TypedTime.Wrong missing(String what) {
+    private TypedTime.Wrong missing(String what, String check) {
       return new TypedTime.Wrong(
           "not-a-time",
           "names a " + what + " that does not exist: " + Source.shown(text),
-          "check the month, the day, the hour and the offset");
+          "check " + check);
     }
 
     private TypedTime local(LocalDateTime local) {

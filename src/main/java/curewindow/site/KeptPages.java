@@ -1,5 +1,6 @@
 package curewindow.site;
 
+import curewindow.shop.BrokenJob;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -37,20 +38,14 @@ final class KeptPages implements Predicate<String> {
     Set<String> known = new HashSet<>();
     before.forEach(r -> known.add(r.job()));
     // A file that cannot be read may hold any job, so none of the missing ones loses its page.
-    boolean unknown = broken.stream().map(KeptPages::id).anyMatch(b -> !known.contains(b));
+    boolean unknown = broken.stream().map(BrokenJob::likelyId).anyMatch(b -> !known.contains(b));
     Set<String> named = new HashSet<>();
-    broken.forEach(b -> named.add(id(b)));
+    broken.forEach(b -> named.add(BrokenJob.likelyId(b)));
     for (PageList.Row row : before) {
       if (!good.contains(row.job()) && (unknown || named.contains(row.job()))) {
         rows.add(row);
       }
     }
-  }
-
-  /** The id that a broken job most likely has: jobs/Q-7.yaml is read as Q-7. */
-  private static String id(String broken) {
-    String name = broken.substring(broken.lastIndexOf('/') + 1);
-    return name.endsWith(".yaml") ? name.substring(0, name.length() - 5) : name;
   }
 
   /** The customers' pages that stay. */

@@ -1,6 +1,7 @@
 package curewindow.told;
 
 import curewindow.cure.AtPickup;
+import curewindow.cure.Bay;
 import curewindow.cure.CureCase;
 import curewindow.cure.Lamp;
 import curewindow.shop.Catalogue;
@@ -12,6 +13,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
 
 /**
  * What the shop can do before it hands a car over, where a hold is not over by pickup that nobody
@@ -20,17 +23,40 @@ import java.util.Optional;
  * @param lacking the needs that are not met, one for each such hold and fitted item, what takes
  *     longest first; at least one
  * @param bayHours whole hours from the pickup after which all of them are met in the bay; empty
- *     where its air never meets them
+ *     where its air takes longer than anybody would keep a car for it, 72 hours
+ * @param warmBay where it does, and the bay is cold, what its heating would do; empty where that
+ *     would take too long as well
  * @param lamp what the lamp would have to give each part, its minutes a multiple of 5; empty where
- *     it does not help, or not within ten hours
+ *     it does not help, or not within three hours
  * @param lampStayHours whole hours from the pickup for which the car stays in all the same where
  *     the lamp is used, as no hold ends before its floor; 0 where the floors are over by then
  */
 public record BeforePickup(
-    List<AtPickup> lacking, Optional<Long> bayHours, Optional<Lamp> lamp, long lampStayHours) {
+    List<AtPickup> lacking,
+    Optional<Long> bayHours,
+    Optional<WarmBay> warmBay,
+    Optional<Lamp> lamp,
+    long lampStayHours) {
+
+  /** Nobody keeps a car in for longer, hours; our own estimate, no source. */
+  private static final double LONGEST_STAY = 72;
+
+  /** Nobody holds a lamp over one part for longer, minutes; our own estimate, no source. */
+  private static final double LONGEST_LAMP = 180;
+
+  /** Nobody heats a bay further, degrees Celsius; our own estimate, no source. */
+  private static final double WARMEST_BAY = 30;
 
   private static final int MINUTES_IN_HOUR = 60;
   private static final int MINUTES_TOLD = 5;
+
+  /**
+   * The bay with its heating turned up.
+   *
+   * @param temperature whole degrees Celsius, 21 to 30
+   * @param hours whole hours from the pickup after which all needs are met there
+   */
+  public record WarmBay(double temperature, long hours) {}
 
   /** Where needs are looked at together. */
   private record Place(String hold, int item) {}
@@ -60,23 +86,44 @@ public record BeforePickup(
             .filter(need -> !need.isMet() && catalogue.is(need.hold(), Hold.Mark.ROAD))
             .toList();
     boolean cabin = unmet.stream().anyMatch(n -> catalogue.is(n.spot(), SpotFact.CABIN));
-    return unmet.isEmpty() ? Optional.empty() : Optional.of(advice(unmet, job.bay().lamp(), cabin));
+    return unmet.isEmpty() ? Optional.empty() : Optional.of(advice(unmet, job, cabin));
   }
 
-  private static BeforePickup advice(List<AtPickup> unmet, double surface, boolean cabin) {
-    double bay = unmet.stream().mapToDouble(AtPickup::bayHours).max().orElseThrow();
-    double floor = up(unmet.stream().mapToDouble(AtPickup::floorHours).max().orElseThrow());
-    double hours = unmet.stream().mapToDouble(n -> n.lampHours(floor)).max().orElseThrow();
-    double minutes = MINUTES_TOLD * up(hours * MINUTES_IN_HOUR / MINUTES_TOLD);
+  private static BeforePickup advice(List<AtPickup> unmet, CureCase job, boolean cabin) {
+    double floor = up(most(unmet, AtPickup::floorHours));
+    double longest = Math.max(LONGEST_STAY, floor);
+    double bay = up(most(unmet, AtPickup::bayHours));
+    double minutes =
+        MINUTES_TOLD * up(most(unmet, n -> n.lampHours(floor)) * MINUTES_IN_HOUR / MINUTES_TOLD);
     Optional<Lamp> lamp =
-        !cabin && minutes > 0 && minutes <= Lamp.LONGEST
-            ? Optional.of(new Lamp(surface, minutes))
+        !cabin && minutes > 0 && minutes <= LONGEST_LAMP
+            ? Optional.of(new Lamp(job.bay().lamp(), minutes))
             : Optional.empty();
     return new BeforePickup(
         longestFirst(unmet),
-        Double.isInfinite(bay) ? Optional.empty() : Optional.of((long) up(bay)),
+        bay > longest ? Optional.empty() : Optional.of((long) bay),
+        bay > longest ? warm(unmet, job, longest) : Optional.empty(),
         lamp,
         floor * MINUTES_IN_HOUR > minutes ? (long) floor : 0);
+  }
+
+  /** A cold bay that is warmed as far as others are, or a bit further where that is not enough. */
+  private static Optional<WarmBay> warm(List<AtPickup> unmet, CureCase job, double longest) {
+    if (job.bay().temperature() >= Bay.USUAL_TEMPERATURE) {
+      return Optional.empty();
+    }
+    return DoubleStream.iterate(Bay.USUAL_TEMPERATURE, t -> t <= WARMEST_BAY, t -> t + 1)
+        .mapToObj(
+            t -> {
+              Bay bay = job.bay().warmedTo(t);
+              return new WarmBay(t, (long) up(most(unmet, n -> n.hoursIn(bay, job.bondEnergy()))));
+            })
+        .filter(warm -> warm.hours() <= longest)
+        .findFirst();
+  }
+
+  private static double most(List<AtPickup> unmet, ToDoubleFunction<AtPickup> hours) {
+    return unmet.stream().mapToDouble(hours).max().orElseThrow();
   }
 
   private static double up(double value) {

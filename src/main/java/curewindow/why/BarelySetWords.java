@@ -1,6 +1,7 @@
 package curewindow.why;
 
 import curewindow.cure.AtPickup;
+import curewindow.cure.Bay;
 import curewindow.cure.CureCase;
 import curewindow.cure.Release;
 import curewindow.page.JobView;
@@ -13,6 +14,9 @@ import java.util.stream.Stream;
 
 /** Says to the shop which of a job's holds end at their limit with hardly anything set. */
 final class BarelySetWords {
+
+  /** Reference hours an hour that the bay should give at least; our own estimate, no source. */
+  private static final double WORTH_WAITING = 0.5;
 
   private BarelySetWords() {}
 
@@ -41,25 +45,24 @@ final class BarelySetWords {
     long percent = Math.max(1, Math.round(100 * ((Release.AtLimit) release.end()).share()));
     return String.format(
         Locale.ROOT,
-        "%s: ends at its limit, %s, only about %d %% set",
+        "%s: ends at its limit, %s, only about %d%% set",
         told.label(release),
         told.endDay(release),
         percent);
   }
 
-  /** Air that is too damp or cold sets nothing, however long the car stays in it. */
+  /** Air that is damp or cold sets next to nothing, however long the car stays in it. */
   private static String advice(List<Release> barely, CureCase curing) {
     List<AtPickup> needs =
         AtPickup.of(curing).stream()
             .filter(n -> !n.isMet() && barely.stream().anyMatch(r -> r.hold().equals(n.hold())))
             .toList();
+    boolean bay = needs.stream().anyMatch(n -> n.bayRate() >= WORTH_WAITING);
+    boolean cold = !needs.isEmpty() && curing.bay().temperature() < Bay.USUAL_TEMPERATURE;
+    boolean lamp = needs.stream().anyMatch(n -> n.restHours() * n.lampRate() > 0);
     List<String> helps =
-        Stream.of(
-                Optional.of("longer in the bay")
-                    .filter(h -> needs.stream().anyMatch(n -> Double.isFinite(n.bayHours()))),
-                Optional.of("the lamp")
-                    .filter(h -> needs.stream().anyMatch(n -> n.restHours() * n.lampRate() > 0)))
-            .flatMap(Optional::stream)
+        Stream.of(bay ? "longer in the bay" : cold ? "a warmer bay" : "", lamp ? "the lamp" : "")
+            .filter(help -> !help.isEmpty())
             .toList();
     return helps.isEmpty()
         ? "a warmer or drier place to park would help"

@@ -84,7 +84,7 @@ final class Fan {
         marked.add(String.valueOf(percent));
       }
     }
-    return marked.isEmpty() ? "" : String.join(", ", marked) + " %";
+    return marked.isEmpty() ? "" : String.join(", ", marked) + "%";
   }
 
   private void row(String label, int count, int most, String marks) {

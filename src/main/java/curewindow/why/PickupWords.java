@@ -13,6 +13,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Puts the advice to the shop before a pickup into words. */
 final class PickupWords {
@@ -53,18 +56,36 @@ final class PickupWords {
 
   /** What would let the car leave in any weather. */
   String advice(Bay bay) {
-    if (before.bayHours().isEmpty()) {
-      return "the bay's air never sets it: keep the car in where it is warmer or drier";
+    Optional<String> stay = stay(bay);
+    if (stay.isEmpty() && before.lamp().isEmpty()) {
+      return "the bay's air hardly sets it: keep the car in where it is warmer or drier";
     }
-    String stay =
-        said(
-            "keep the car in %s longer (bay at %s C)",
-            hours(before.bayHours().get()), number(bay.temperature()));
-    String home = ", and the way home does no harm in any weather";
+    String ways =
+        Stream.of(stay, before.lamp().map(this::underLamp))
+            .flatMap(Optional::stream)
+            .collect(Collectors.joining(", or "));
+    return (stay.isEmpty() ? "the bay's air hardly sets it: " : "")
+        + ways
+        + ", and the way home does no harm in any weather"
+        + (before.lamp().isPresent() ? caution() : "");
+  }
+
+  /** How long in the bay, as it is or heated. */
+  private Optional<String> stay(Bay bay) {
+    String now = number(bay.temperature());
     return before
-        .lamp()
-        .map(lamp -> stay + ", or " + underLamp(lamp) + home + caution())
-        .orElse(stay + home);
+        .bayHours()
+        .map(h -> said("keep the car in %s longer (bay at %s C)", hours(h), now))
+        .or(
+            () ->
+                before
+                    .warmBay()
+                    .map(
+                        warm ->
+                            said(
+                                "the bay is too cold at %s C: warm it to %s C and keep the car in"
+                                    + " %s longer",
+                                now, number(warm.temperature()), hours(warm.hours()))));
   }
 
   private String underLamp(Lamp lamp) {

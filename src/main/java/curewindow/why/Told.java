@@ -67,7 +67,7 @@ final class Told {
   private static String state(Release release) {
     if (release.end() instanceof Release.AtLimit limit) {
       return String.format(
-          Locale.ROOT, "at the limit (%.0f %% set)", Math.min(99, 100 * limit.share()));
+          Locale.ROOT, "at the limit (%.0f%% set)", Math.min(99, 100 * limit.share()));
     }
     if (release.end() instanceof Release.Seen) {
       return "over, seen by us";

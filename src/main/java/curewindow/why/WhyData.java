@@ -8,6 +8,7 @@ import curewindow.cure.Release;
 import curewindow.cure.Stay;
 import curewindow.page.JobView;
 import curewindow.shop.FittedItem;
+import curewindow.told.BeforePickup;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -123,6 +124,7 @@ final class WhyData {
               Map<String, Object> data =
                   ordered("lacking", before.lacking().stream().map(WhyData::lacking).toList());
               data.put("bayHours", before.bayHours().orElse(null));
+              data.put("warmBay", before.warmBay().map(WhyData::warmBay).orElse(null));
               data.put("lamp", before.lamp().map(WhyData::lamp).orElse(null));
               data.put("lampStayHours", before.lampStayHours());
               return data;
@@ -139,6 +141,10 @@ final class WhyData {
         "needReferenceHours", WayData.rounded(need.needHours()),
         "hasReferenceHours", WayData.rounded(need.hasHours()),
         "floorHours", WayData.rounded(need.floorHours()));
+  }
+
+  private static Map<String, Object> warmBay(BeforePickup.WarmBay bay) {
+    return ordered("temperatureC", bay.temperature(), "hours", bay.hours());
   }
 
   private static Map<String, Object> lamp(Lamp lamp) {

@@ -83,7 +83,7 @@ final class WhyText {
     lines.say(0, "Weather: %s", view.place().source());
     lines.say(
         0,
-        "In the bay (%.0f C, %.0f %% RH) %s",
+        "In the bay (%.0f C, %.0f%% RH) %s",
         curing.bay().temperature(),
         curing.bay().relativeHumidity(),
         stays(curing.stays()));
@@ -153,7 +153,7 @@ final class WhyText {
       boolean later = limit.full().isAfter(limit.at());
       lines.say(
           2,
-          "by then %.0f %% set in the median weather%s",
+          "by then %.0f%% set in the median weather%s",
           100 * limit.share(),
           later ? ", fully about " + names.when(limit.full()) : "");
     } else if (release.end() instanceof Release.SafeBy) {
@@ -234,7 +234,7 @@ final class WhyText {
     lines.gap();
     lines.say(
         0,
-        "Reference hours are hours at 23 C and 50 % relative humidity. \"Likely\" is the median"
+        "Reference hours are hours at 23 C and 50% relative humidity. \"Likely\" is the median"
             + " weather, \"safe by\" holds in nine of ten; safe-by times are rounded up to a whole"
             + " hour between 8:00 and 20:00 where the car is.");
     if (shown.stream().anyMatch(r -> r.end() instanceof Release.AtLimit)) {

@@ -79,6 +79,17 @@ final class CardCommandTest {
     assertEquals(List.of(), written());
   }
 
+  /** A car that is named beside a day is told with all others that are left out, and only there. */
+  @Test
+  void theErrorsOfACarThatIsNamedBesideADayAreToldOnce() throws IOException {
+    edit("jobs/Q-3101.yaml", "vlt: 28", "vlt: 280");
+    for (String id : List.of("Q-3101", "Q-3111")) {
+      String said = card(id, "Q-9", "--pickup", "2026-11-21").said();
+      assertEquals(2, said.split("vlt is 280", -1).length, said);
+      assertEquals(2, said.split("There is no job Q-9", -1).length, said);
+    }
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"wallet", "wallet-inch", "hang-tag", "care-a5", "care-letter"})
   void everyHandoutByItsName(String handout) throws IOException {

@@ -105,7 +105,7 @@ class DatesCommandTest {
     assertEquals(dates, said.lines().count());
     assertTrue(said.startsWith("Q-3103  "), "in the order asked for: " + said);
     String date = "[A-Z][a-z]{2} [A-Z][a-z]{2} \\d+ 20\\d\\d, \\d+ [AP]M";
-    String limit = ", at the limit \\(\\d+ % set\\)(, then gently, all set about .* 20\\d\\d)?";
+    String limit = ", at the limit \\(\\d+% set\\)(, then gently, all set about .* 20\\d\\d)?";
     for (String line : said.lines().filter(l -> l.contains("M, ")).toList()) {
       assertTrue(
           line.matches("Q-310[13]  .*  " + date + "(, (safe|settled) by then|" + limit + ")"),

@@ -268,7 +268,7 @@ final class OfficeCommandsTest {
     assertEquals(Exit.OK, run("questions", "--shop", shop, "--day", "2026-11-26"));
     assertTrue(said.startsWith("The shop is closed on 2026-11-26."), said);
     assertEquals(Exit.USAGE, run("questions", "--shop", shop, "--day", "tomorrow"));
-    contains(said, "--day is not a time: tomorrow", "It takes a day such as 2026-12-02");
+    contains(said, "--day is not a time: tomorrow", "write a day such as 2026-12-02");
     String day = "Who may call on 2026-11-25";
     for (String form : List.of("2026-11-25T09:00", "2026-11-26T07:30Z", "2026-11-25")) {
       assertEquals(Exit.OK, run("questions", "--shop", shop, "--day", form), form);

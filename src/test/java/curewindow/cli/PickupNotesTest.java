@@ -78,6 +78,44 @@ class PickupNotesTest {
     assertFalse(quiet.said().contains("at pickup"), quiet.said());
   }
 
+  /** Nobody keeps a car in for a hundred hours, or shines a lamp on one part for four. */
+  @Test
+  void aBayThatIsTooColdIsToBeWarmed() throws IOException {
+    bay("temperature: 21", "temperature: -5");
+    String coating = noteOf("Q-3107");
+    assertTrue(
+        coating.contains(
+            "  the bay is too cold at -5 C: warm it to 21 C and keep the car in 60 hours longer, or"
+                + " give each part 135 minutes of lamp at 60 C, and the way home does no harm in any"
+                + " weather; never more heat than its maker allows"),
+        coating);
+    assertTrue(
+        noteOf("Q-3111")
+            .endsWith(
+                "warm it to 21 C and keep the car in 33 hours longer, and the way home does no harm"
+                    + " in any weather"),
+        "no lamp on seats");
+    bay("humidity: 50", "humidity: 50\n  lamp: 31");
+    assertFalse(noteOf("Q-3107").contains("lamp"), "it would take hours");
+    bay("humidity: 50", "humidity: 5");
+    String dry = noteOf("Q-3107");
+    assertTrue(dry.contains("  the bay's air hardly sets it: keep the car in where it is"), dry);
+  }
+
+  /** A bay near freezing does as little for what is hardly set at its limit. */
+  @Test
+  void aColdBayIsNoHelpToWhatIsHardlySet() throws IOException {
+    Files.copy(Path.of("content/demo/jobs/Q-3103.yaml"), shop.resolve("jobs/Q-3103.yaml"));
+    bay("temperature: 21", "temperature: 2");
+    assertTrue(
+        noteOf("Q-3103").endsWith("  a warmer bay or the lamp would help"), noteOf("Q-3103"));
+  }
+
+  private void bay(String from, String to) throws IOException {
+    Path file = shop.resolve("shop.yaml");
+    Files.writeString(file, Files.readString(file).replace(from, to));
+  }
+
   @Test
   void carsThatHaveLeftAreNotSpokenOf() {
     assertFalse(run(AFTER, "check", "--notes", "--shop", shop).said().contains("at pickup"));
@@ -103,7 +141,7 @@ class PickupNotesTest {
   void checkNotesWhatIsHardlySetWhenItEnds() throws IOException {
     Path job = shop.resolve("jobs/Q-3103.yaml");
     Files.copy(Path.of("content/demo/jobs/Q-3103.yaml"), job);
-    String hardly = "Rear defroster stays off: ends at its limit, Thu Dec 17, only about 21 % set";
+    String hardly = "Rear defroster stays off: ends at its limit, Thu Dec 17, only about 21% set";
     assertEquals(
         "note: jobs/Q-3103.yaml:3:5  " + hardly + "  longer in the bay or the lamp would help",
         noteOf("Q-3103"));

@@ -135,7 +135,7 @@ class WhyCommandTest {
         "--parking|a,b,c|one each for day and night",
         "--place|seatle|did you mean seattle?",
         "--finished|yesterday|write it as 2026-11-25T14:30",
-        "--finished|2026-02-30T10:00|check the month, the day",
+        "--finished|2026-02-30T10:00|check the month, the day and the year",
         "--finished|2026-12-02|add the hour: 2026-12-02T14:30",
         "--finished|02/12/2026 17:00|2026-12-02T17:00 or 2026-02-12T17:00: write the one you mean",
         "--finished|1999-12-01T10:00|2000 to 2099",

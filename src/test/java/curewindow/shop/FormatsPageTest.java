@@ -73,7 +73,7 @@ class FormatsPageTest {
     for (String column : CsvJobs.columns()) {
       assertTrue(page.contains("`" + column + "`"), column);
     }
-    for (String column : VisitsReader.columns()) {
+    for (String column : VisitRowReader.COLUMNS) {
       assertTrue(page.contains("`" + column + "`"), column);
     }
     for (String column : ObservedReader.columns()) {

@@ -82,6 +82,35 @@ final class HardlyMeantTest {
     assertTrue(note.fix().contains(todo), note.fix());
   }
 
+  /** Each of several stays has a pickup of its own, and the note stands at that. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "12-03T16:00 | 12-06T16:00 | 5:36 | closed on the day of the pickup, Sunday",
+        "12-10T16:00 | 12-12T16:00 | 6:36 | closed on the day of the pickup, Saturday",
+        "2026-12-10T16:00 | 2027-12-10T16:00 | 6:36 | 365 days after",
+        "2026-12-1 | 2029-12-1 | 6:36 | days ahead, on 2029-12-10"
+      })
+  void aSlipInAStayIsNotedAtThatStay(String from, String to, String place, String what)
+      throws IOException {
+    String stays =
+        """
+        stays:
+          - {in: 2026-12-02T09:00, pickup: 2026-12-03T16:00}
+          - {in: 2026-12-10T09:00, pickup: 2026-12-10T16:00}
+        """;
+    String again =
+        "  - {service: paint-coating, film: tidewater-paint, spots: [hood],"
+            + " finished: 2026-12-10T14:30}\n";
+    String job = JOB.replace("pickup: 2026-12-03T16:00\n", stays) + again;
+    List<Problem> notes = notes(job.replace(from, to), NOW);
+    assertEquals(1, notes.size(), notes.toString());
+    Problem note = notes.get(0);
+    assertEquals(place, note.line() + ":" + note.column(), note.oneLine());
+    assertTrue(note.message().contains(what), note.message());
+  }
+
   @Test
   void aHotLampOfTheBayIsNoted() throws IOException {
     TestShops.base(dir);

@@ -62,7 +62,7 @@ class HostileFilesTest {
       throws IOException {
     TestShops.base(dir);
     Files.createDirectories(dir.resolve("content/places/far.yaml"));
-    for (String folder : List.of("jobs/2.yaml", "jobs.csv", "visits.csv")) {
+    for (String folder : List.of("jobs/2.yaml", "jobs.csv")) {
       Files.createDirectory(dir.resolve(folder));
     }
     Files.createSymbolicLink(dir.resolve("jobs/3.yaml"), dir.resolve("gone.yaml"));
@@ -76,8 +76,7 @@ class HostileFilesTest {
             "content/places/far.yaml" + folder + fix,
             "jobs.csv" + folder + fix,
             "jobs/2.yaml" + folder + fix,
-            "jobs/3.yaml  this is a link that leads to no file  " + fix,
-            "visits.csv" + folder + fix),
+            "jobs/3.yaml  this is a link that leads to no file  " + fix),
         TestShops.lines(read));
     assertEquals(List.of("1"), read.jobs().stream().map(Job::id).toList());
     assertEquals(

@@ -1,6 +1,7 @@
 package curewindow.shop;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.cure.Stay;
 import java.io.IOException;
@@ -159,6 +160,21 @@ class StaysReaderTest {
     lines = lines.stream().filter(l -> !l.contains("the key note is not known")).toList();
     assertEquals(1, lines.size(), lines.toString());
     assertEquals(what, lines.get(0).split("  ")[1]);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "12-03T08:00, 11-25T16:00, 9:10, the car comes before it left from the stay before",
+    "12-03T17:00, 12-03T07:00, 9:36, the pickup is before the car comes in",
+    "12-03T17:00, 12-33T17:00, 9:36, pickup names a day"
+  })
+  void aSlipIsToldWhereItStands(String from, String to, String place, String what)
+      throws IOException {
+    String stays =
+        "stays:\n  - " + FIRST + "\n  - {in: 2026-12-03T08:00, pickup: 2026-12-03T17:00}";
+    List<String> lines = TestShops.lines(read(stays.replace(from, to)));
+    assertEquals(1, lines.size(), lines.toString());
+    assertTrue(lines.get(0).startsWith("jobs/1.yaml:" + place + "  " + what), lines.get(0));
   }
 
   @Test

@@ -37,8 +37,13 @@ final class TimesTest {
         "2026/12/02 17:00 | write it as 2026-12-02T17:00",
         "2026-12-2 9:00 | write it as 2026-12-02T09:00",
         "25.12.2026 | write it as 2026-12-25T14:30, with its hour",
-        "29/02/2027 17:00 | write it as 2026-11-25T14:30",
-        "31/31/2026 17:00 | write it as 2026-11-25T14:30",
+        "29/02/2027 17:00 | check the month, the day and the year",
+        "31/31/2026 17:00 | check the month, the day and the year",
+        "2026-13-01T09:00 | check the month, the day and the year",
+        "2026-12-02T24:00 | midnight at the end of that day is 2026-12-03T00:00",
+        "2026-12-31 24:00 | midnight at the end of that day is 2027-01-01T00:00",
+        "2026-12-02T24:30 | check the hour, the minute and the offset",
+        "2026-12-02T09:60 | check the hour, the minute and the offset",
         "02/12/1926 17:00 | write it as 2026-11-25T14:30",
         "02/12/2026 25:00 | write it as 2026-11-25T14:30",
         "02/12/2026 13 pm | write it as 2026-11-25T14:30",
@@ -48,6 +53,27 @@ final class TimesTest {
     TypedTime.Wrong wrong = (TypedTime.Wrong) Times.read(typed, Optional.of(ZONE));
     assertEquals("not-a-time", wrong.code());
     assertEquals(fix, wrong.fix());
+  }
+
+  /** One clear error for what people type behind an option, and all that it can mean. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "29/02/2027 | names a day that does not exist: 29/02/2027 | check the month, the day and",
+        "2027-02-29 | names a day that does not exist: 2027-02-29 | check the month, the day and",
+        "2026-13-01 | names a day that does not exist: 2026-13-01 | check the month, the day and",
+        "31.4.26 | names a day that does not exist: 31.4.26 | check the month, the day and",
+        "2026-12-02T24:00 | names an hour that no clock shows: 2026-12-02T24:00 | 2026-12-03T00:00",
+        "2027-03-14T02:30 | does not exist: the clocks of America/Los_Angeles skip from | write the",
+        "02/12/2026 | is not a time: 02/12/2026 | 2026-12-02 or 2026-02-12: write the one you mean",
+        "24:00 | is not a time: 24:00 | write a day such as 2026-12-02, a time by the shop's clock",
+        "02/12 | is not a time: 02/12 | write a day such as 2026-12-02, a time by the shop's clock"
+      })
+  void aDayOrTimeBehindAnOptionIsAnsweredInOneSentence(String typed, String what, String fix) {
+    TypedTime.Wrong wrong = (TypedTime.Wrong) Times.readOrDay(typed, ZONE);
+    assertTrue(wrong.what().startsWith(what), wrong.what());
+    assertTrue(wrong.fix().contains(fix), wrong.fix());
   }
 
   @Test

@@ -1,7 +1,9 @@
 package curewindow.shop;
 
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.cure.Stay;
 import curewindow.shop.PastVisit.Result;
@@ -10,7 +12,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -66,28 +70,134 @@ class VisitsReaderTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "8,2026-12-08,,fine | 1 | no job is called 8",
         "1,2027-06-02,,fine | 3 | day has not come yet: 2027-06-02",
         "1,8 Dec,,fine | 3 | day is not a day: 8 Dec",
         "1,2026-12-08,,good | 15 | no result is called good",
         "1,2026-12-08,wrap,fine | 14 | no service or hold of the job is called wrap",
         "1,2026-12-08,tint windws-up,fine | 14 | no service or hold of the job is called windws-up",
         "1,2026-11-25,,fine | 1 | nothing of the job 1 was finished before 2026-11-25",
-        ",2026-12-08,,fine | 1 | job is missing",
         "1,,,fine | 1 | day is missing",
         "1,2026-12-08,, | 1 | result is missing"
       })
-  void aRowWithAProblemIsToldOnceAndTheOthersCount(String row, int column, String what)
+  void aRowWithAProblemIsToldOnceAndLeavesOutItsJobAlone(String row, int column, String what)
       throws IOException {
-    ShopRead read = read("job,day,what,result\n" + row + "\n1,2026-12-09,,fine\n");
-    List<String> lines = TestShops.lines(read);
-    assertEquals(1, lines.size(), lines.toString());
-    assertEquals(
-        "visits.csv:2:" + column + "  " + what,
-        lines.get(0).substring(0, lines.get(0).indexOf("  ", 16)));
+    secondJob();
+    ShopRead read = read("job,day,what,result\n" + row + "\n2,2026-12-09,,fine\n");
+    assertEquals(List.of("visits.csv:2:" + column + "  " + what), told(read));
+    assertEquals(List.of("2"), ids(read));
     assertEquals(
         List.of(LocalDate.of(2026, 12, 9)), seen(read).stream().map(v -> v.day()).toList());
-    assertEquals(1, read.jobs().size(), "no job is left out for it");
+    assertEquals(List.of("1"), read.brokenJobs().stream().map(BrokenJob::name).toList());
+    assertTrue(read.brokenJobs().get(0).has(read.problems().get(0)), "it is a problem of the job");
+  }
+
+  /** Job 2 is a coating, picked up a week after job 1. */
+  private void secondJob() throws IOException {
+    Files.writeString(
+        dir.resolve("jobs/2.yaml"),
+        Files.readString(dir.resolve("jobs/1.yaml"))
+            .replace("id: 1", "id: 2")
+            .replace("11-25", "12-02")
+            .replace("service: tint", "service: paint-coating")
+            .replace("film: harbor-35", "film: tidewater-paint")
+            .replace("front-door-glass", "hood"));
+  }
+
+  private static List<String> ids(ShopRead read) {
+    return read.jobs().stream().map(Job::id).toList();
+  }
+
+  /** The errors without what to do about them. */
+  private static List<String> told(ShopRead read) {
+    return TestShops.lines(read).stream().map(l -> l.substring(0, l.indexOf("  ", 16))).toList();
+  }
+
+  private static String doubt(int line, int column, String jobs) {
+    String place = line == 0 ? "" : ":" + line + ":" + column;
+    String count = jobs.contains(",") ? "2 jobs" : "1 job";
+    return "visits.csv"
+        + place
+        + "  the error here leaves out "
+        + count
+        + ", whose dates would not be sure: "
+        + jobs;
+  }
+
+  /** Without what was fitted anew a page would tell the old dates as the ones that count. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "8,2026-12-08,,fine, | 1 | no job is called 8 | ''",
+        "8,2026-12-08,,mended, | 1 | no job is called 8 | ''",
+        ",2026-12-08,,fine, | 1 | job is missing | ''",
+        "8,2026-12-08,,refited, | 1 | no job is called 8 | '1, 2'",
+        "8,2026-12-08,tint,refitted,2026-12-08T11:00 | 1 | no job is called 8 | 1",
+        "8,2026-12-08,hood,refitted,2026-12-08T11:00 | 1 | no job is called 8 | 2",
+        "8,2026-12-08,tnt,refitted,2026-12-08T11:00 | 1 | no job is called 8 | '1, 2'",
+        "8,2026-12-01,,refitted,2026-12-01T11:00 | 1 | no job is called 8 | 1",
+        ",2026-12-08,tint,refitted,2026-12-08T11:00 | 1 | job is missing | 1"
+      })
+  void aRowOfNobodyKnowsWhichJobLeavesOutThoseThatItMayBeOf(
+      String row, int column, String what, String jobs) throws IOException {
+    secondJob();
+    ShopRead read = read("job,day,what,result,finished\n" + row + "\n2,2026-12-09,,fine,\n");
+    assertTrue(told(read).contains("visits.csv:2:" + column + "  " + what), told(read).toString());
+    assertEquals(
+        jobs.isEmpty() ? List.of() : List.of(doubt(2, 1, jobs)),
+        told(read).stream().filter(l -> l.contains("leaves out")).toList());
+    assertEquals(List.of("1", "2").stream().filter(id -> !jobs.contains(id)).toList(), ids(read));
+  }
+
+  @Test
+  void aRowOfAJobThatIsLeftOutAnywayConcernsNoOther() throws IOException {
+    Files.writeString(dir.resolve("jobs/9.yaml"), "id: [\n");
+    ShopRead read =
+        read("job,day,what,result,finished\n9,2026-12-08,tint,refitted,2026-12-08T11:00\n");
+    assertEquals(List.of("1"), ids(read));
+  }
+
+  /** Which is as good as a visit of any car that has left the shop; no other can have been seen. */
+  @Test
+  void aFileThatCannotBeReadLeavesOutAllCarsThatHaveLeft() throws IOException {
+    secondJob();
+    Path file = dir.resolve(VisitsReader.FILE);
+    String header = "job,day,what,result,note\n";
+    String good = "1,2026-11-26,,fine,\n";
+    Map<String, String> wrong = new LinkedHashMap<>();
+    wrong.put("", doubt(0, 0, "1"));
+    wrong.put("job,day\n1,2026-11-26\n", doubt(1, 1, "1"));
+    wrong.put(header + good + "1,2026-11-26,,fine,\"well\n", doubt(3, 1, "1"));
+    wrong.put(header + "8,2026-11-26,,fine\n", doubt(2, 1, "1"));
+    for (Map.Entry<String, String> one : wrong.entrySet()) {
+      Files.writeString(file, one.getKey());
+      leavesOutJobOne(one.getValue());
+    }
+    Files.write(file, (header + "\u00e98,2026-11-26,,fine,\n").getBytes(ISO_8859_1));
+    leavesOutJobOne(doubt(2, 1, "1"));
+    Files.delete(file);
+    Files.createSymbolicLink(file, dir.resolve("not-there-today.csv"));
+    leavesOutJobOne(doubt(0, 0, "1"));
+  }
+
+  private void leavesOutJobOne(String doubt) {
+    ShopRead read = TestShops.read(dir, Instant.parse("2026-11-27T12:00:00Z"));
+    assertTrue(told(read).contains(doubt), told(read).toString());
+    assertEquals(List.of("2"), ids(read), "it has not left yet");
+    assertEquals(List.of("1"), read.brokenJobs().stream().map(BrokenJob::name).toList());
+  }
+
+  /** The page of a job whose rows are lost must stay, and rows of its visits are no slips. */
+  @Test
+  void jobsThatAreLostWithTheirFileMakeNoVisitWrong() throws IOException {
+    String columns =
+        "job,body,paint,parking-day,parking-night,pickup,service,film,spots,finished\n";
+    Files.writeString(dir.resolve("jobs.csv"), columns + "\"3,sedan\n");
+    ShopRead read =
+        read("job,day,what,result,finished\n3,2026-12-08,x,refitted,2026-12-08T11:00\n");
+    assertEquals(List.of("1"), ids(read));
+    assertEquals(List.of("jobs.csv"), read.brokenJobs().stream().map(BrokenJob::name).toList());
+    assertFalse(told(read).toString().contains("visits.csv"), told(read).toString());
   }
 
   /** A visit at half past two is meant, and all dates of the new work hang on it. */
@@ -226,15 +336,15 @@ class VisitsReaderTest {
             + " | finished is given, but nothing was fitted anew",
         "1,2026-12-08,tint,refitted,2026-12-08, | finished has a date without an hour",
         "1,2026-11-25,tint,refitted,2026-11-25T11:00,"
-            + " | nothing of that was fitted on the car before"
+            + " | nothing of that was fitted on the car before",
+        "1,2026-11-25,tint,refitted,2026-11-25T16:00," + " | the car had not left the shop by then"
       })
-  void aRefitWithAProblemIsToldOnceAndLeftOut(String row, String what) throws IOException {
+  void aRefitWithAProblemIsToldOnceAndLeavesOutItsJob(String row, String what) throws IOException {
     ShopRead read = read("job,day,what,result,finished,pickup\n" + row + "\n");
     List<String> lines = TestShops.lines(read);
     assertEquals(1, lines.size(), lines.toString());
     assertEquals(what, lines.get(0).split("  ")[1]);
-    assertEquals(1, read.jobs().get(0).stays().size());
-    assertEquals(List.of(), seen(read));
+    assertEquals(List.of(), read.jobs());
   }
 
   @Test
@@ -244,7 +354,10 @@ class VisitsReaderTest {
     assertEquals(
         1, seen(TestShops.read(dir, late)).size(), "the eighth, half past eleven at night");
     Instant before = Instant.parse("2026-12-08T07:30:00Z");
-    assertEquals(0, seen(TestShops.read(dir, before)).size(), "still the seventh");
+    assertEquals(
+        List.of("visits.csv:2:3  day has not come yet: 2026-12-08"),
+        told(TestShops.read(dir, before)),
+        "still the seventh");
   }
 
   @Test

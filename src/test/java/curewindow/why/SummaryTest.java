@@ -65,7 +65,7 @@ class SummaryTest {
     assertTrue(
         said.get(3).matches("Windows stay up: [A-Z]\\w\\w Dec \\d, \\d+ [AP]M, safe by then"),
         said::toString);
-    assertTrue(said.get(4).matches(".*, at the limit \\(\\d+ % set\\)"), said::toString);
+    assertTrue(said.get(4).matches(".*, at the limit \\(\\d+% set\\)"), said::toString);
     assertTrue(said.get(said.size() - 1).matches(".* \\w+ 2027 on"), said::toString);
   }
 
