@@ -1,9 +1,7 @@
 package curewindow.cure;
 
 import curewindow.climate.Climates;
-import curewindow.climate.Doubt;
 import curewindow.climate.Place;
-import curewindow.climate.Places;
 import curewindow.climate.Weathers;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -15,6 +13,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 
 /**
@@ -34,31 +33,6 @@ final class CureJudge {
           StartingHolds.FILM_WASH,
           StartingHolds.FILM_POCKETS,
           StartingHolds.COATING_WASH);
-
-  /** What promises are made from. */
-  enum Known {
-    /** The file's monthly normals alone, as of a station near by. */
-    OWN_NORMALS("the site's own normals"),
-
-    /** A built-in place within 50 km, as a shop names it that has nothing else. */
-    BUILT_IN("the nearest built-in place within 50 km");
-
-    private final String words;
-
-    Known(String words) {
-      this.words = words;
-    }
-
-    /** The place that a shop at a site uses, if there is one. */
-    Optional<Place> of(Place site) {
-      if (this == OWN_NORMALS) {
-        return Optional.of(site);
-      }
-      return Optional.of(Places.nearest(site.latitude(), site.longitude()))
-          .filter(near -> near.distanceKm() <= Doubt.NEAR_KM)
-          .map(Places.Near::place);
-    }
-  }
 
   /** Where the car stands: what the model treats most differently, and a change twice a day. */
   static final List<ParkingPlan> PLANS =
@@ -121,26 +95,30 @@ final class CureJudge {
 
   private CureJudge() {}
 
-  /** The weather files, by name. */
-  static List<Path> files() throws IOException {
+  /** The real years of the files whose names match, by name. */
+  static List<TrueYear> realYears(String names) throws IOException {
+    List<Path> zips;
     try (Stream<Path> files = Files.list(FILES)) {
-      return files.filter(f -> f.toString().endsWith(".zip")).sorted().toList();
+      zips = files.filter(f -> f.getFileName().toString().matches(names)).sorted().toList();
     }
+    List<TrueYear> years = new ArrayList<>();
+    for (Path zip : zips) {
+      years.add(EpwYear.read(zip));
+    }
+    return years;
   }
 
   /**
-   * Judges all holds at the sites of some files, as far as something is known of them.
+   * Judges all holds at some sites, as far as something is known of them.
    *
-   * @param zips the files
+   * @param years the sites' true weather
    * @param known what promises are made from
    * @param parking where the car stands, day and night
    * @param every days from start to start
    */
-  static List<Verdict> judge(List<Path> zips, Known known, ParkingPlan parking, int every)
-      throws IOException {
+  static List<Verdict> judge(List<TrueYear> years, Known known, ParkingPlan parking, int every) {
     List<Verdict> verdicts = new ArrayList<>();
-    for (Path zip : zips) {
-      EpwYear year = EpwYear.read(zip);
+    for (TrueYear year : years) {
       Optional<Place> place = known.of(year.place());
       if (place.isEmpty()) {
         continue;
@@ -187,9 +165,14 @@ final class CureJudge {
     return Duration.between(from, to).toSeconds() / 3600.0;
   }
 
+  /** The mean over the sites and holds. */
+  static double mean(List<Verdict> verdicts, ToDoubleFunction<Verdict> of) {
+    return verdicts.stream().mapToDouble(of).average().orElseThrow();
+  }
+
   /** The fixed wait that is kept as often as the promises, over all sites. */
   static double fixed(List<Verdict> ofOneHold) {
-    double kept = ofOneHold.stream().mapToDouble(Verdict::kept).average().orElseThrow();
+    double kept = mean(ofOneHold, Verdict::kept);
     double[] truths =
         ofOneHold.stream().flatMapToDouble(v -> Arrays.stream(v.truths())).sorted().toArray();
     return truths[(int) Math.min(truths.length - 1, Math.ceil(kept * truths.length))];
@@ -199,7 +182,7 @@ final class CureJudge {
   static void print(Known known, ParkingPlan parking, List<Verdict> verdicts) {
     System.out.printf(
         "%nFrom %s; parked %s by day, %s by night%n",
-        known.words, parking.day().id(), parking.night().id());
+        known.words(), parking.day().id(), parking.night().id());
     for (Verdict v : verdicts) {
       System.out.printf(
           Locale.ROOT,
@@ -216,10 +199,10 @@ final class CureJudge {
     System.out.printf(
         Locale.ROOT,
         "  mean of all: kept %.1f %%, least %.1f %%, wait %.3f, within 1.25: %.1f %%%n",
-        100 * verdicts.stream().mapToDouble(Verdict::kept).average().orElseThrow(),
+        100 * mean(verdicts, Verdict::kept),
         100 * verdicts.stream().mapToDouble(Verdict::kept).min().orElseThrow(),
-        verdicts.stream().mapToDouble(v -> v.ratio(0)).average().orElseThrow(),
-        100 * verdicts.stream().mapToDouble(v -> v.share(1.25)).average().orElseThrow());
+        mean(verdicts, v -> v.ratio(0)),
+        100 * mean(verdicts, v -> v.share(1.25)));
   }
 
   private static void printMean(StartingHolds hold, List<Verdict> verdicts) {
@@ -229,11 +212,11 @@ final class CureJudge {
         Locale.ROOT,
         "  mean %-58s kept %5.1f %%  early %5.1f  wait %.2f  fixed %.1f d: wait %.2f%n",
         hold.words(),
-        100 * of.stream().mapToDouble(Verdict::kept).average().orElseThrow(),
-        100 * of.stream().mapToDouble(Verdict::early).average().orElseThrow(),
-        of.stream().mapToDouble(v -> v.ratio(0)).average().orElseThrow(),
+        100 * mean(of, Verdict::kept),
+        100 * mean(of, Verdict::early),
+        mean(of, v -> v.ratio(0)),
         fixed / 24,
-        of.stream().mapToDouble(v -> v.ratio(fixed)).average().orElseThrow());
+        mean(of, v -> v.ratio(fixed)));
   }
 
   /** The judge opens the limits up; so beside it, how many of the promises they would cut off. */

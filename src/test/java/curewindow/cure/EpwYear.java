@@ -14,13 +14,10 @@ import java.util.List;
 import java.util.zip.ZipInputStream;
 
 /**
- * A real hourly year, and the monthly normals that follow from it. Reads EnergyPlus weather files
- * as far as the judge needs them; not a reader for users' files.
- *
- * @param place the site, with normals from the file alone
- * @param hours its hours
+ * Reads real hourly years, EnergyPlus weather files, as far as the judge needs them; not a reader
+ * for users' files.
  */
-record EpwYear(Place place, WeatherYear hours) {
+final class EpwYear {
 
   private static final int DRY_BULB = 6;
   private static final int DEW_POINT = 7;
@@ -28,8 +25,10 @@ record EpwYear(Place place, WeatherYear hours) {
   private static final int HEADER_LINES = 8;
   private static final int[] DAYS = {31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
 
-  /** Reads the file in a zip. */
-  static EpwYear read(Path zip) throws IOException {
+  private EpwYear() {}
+
+  /** Reads the file in a zip; the site has normals from the file alone. */
+  static TrueYear read(Path zip) throws IOException {
     String text;
     try (InputStream in = Files.newInputStream(zip);
         ZipInputStream unzipped = new ZipInputStream(in)) {
@@ -40,7 +39,7 @@ record EpwYear(Place place, WeatherYear hours) {
     double[] air = column(lines, DRY_BULB);
     double[] dew = column(lines, DEW_POINT);
     double[] sun = column(lines, GLOBAL_HORIZONTAL);
-    return new EpwYear(place(lines.get(0), air, dew, sun), WeatherYear.of(air, dew, sun));
+    return new TrueYear(place(lines.get(0), air, dew, sun), WeatherYear.of(air, dew, sun));
   }
 
   private static double[] column(List<String[]> lines, int column) {
