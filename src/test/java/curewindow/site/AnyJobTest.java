@@ -65,7 +65,7 @@ final class AnyJobTest {
 
   private static List<String> languages() throws IOException {
     try (Stream<Path> all = Files.list(CONTENT.resolve("words"))) {
-      return all.map(p -> p.getFileName().toString()).sorted().toList();
+      return all.filter(Files::isDirectory).map(p -> p.getFileName().toString()).sorted().toList();
     }
   }
 
