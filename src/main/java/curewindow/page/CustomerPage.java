@@ -16,6 +16,7 @@ final class CustomerPage {
   private final JobView view;
   private final Words words;
   private final Look look;
+  private final String below;
   private final GuideLibrary guides;
   private final List<String> calendars;
   private final Contact contact;
@@ -27,12 +28,15 @@ final class CustomerPage {
    *
    * @param views the job in each case of parking, the noted one first
    * @param calendars where the calendar of each case is to be had
+   * @param below where the style of what stands below the first screen is to be had
    */
-  CustomerPage(List<JobView> views, List<String> calendars, Look look, GuideLibrary guides) {
+  CustomerPage(
+      List<JobView> views, List<String> calendars, Look look, String below, GuideLibrary guides) {
     this.cases = new Cases(views);
     this.view = cases.noted();
     this.words = view.words();
     this.look = look;
+    this.below = below;
     this.guides = guides;
     this.calendars = calendars;
     this.contact = new Contact(view);
@@ -70,6 +74,7 @@ final class CustomerPage {
             view.shop().address().resolve("icon-512.png").toString()),
         greeting(view),
         look,
+        below,
         contact.card(words.text("page.reach.subject", job), words.text("page.reach.body", job)),
         cases.each(v -> new CardNotes(v).later()),
         answers,
@@ -78,9 +83,10 @@ final class CustomerPage {
         new DateList(cases).dates(),
         new ParkingChoice(cases).choice(),
         calendars(),
+        cases.text(v -> ParkingChoice.here(v)),
         cases.text(CustomerPage::basis),
         Questions.language(view, guides),
-        asked.stream().limit(questions).toList(),
+        Asking.Cards.of(asked.stream().limit(questions).toList()),
         new CarPicture(view).picture(),
         new Fittings(view).work(),
         Stream.concat(
@@ -100,14 +106,7 @@ final class CustomerPage {
   }
 
   private static String basis(JobView shown) {
-    String parking = new JobFacts(shown).value("job.parking").orElse("");
-    boolean atLimit =
-        shown.timeline().releases().stream().anyMatch(r -> r.gentleUntil().isPresent());
-    return shown
-        .words()
-        .text(
-            atLimit ? "page.basis-limit" : "page.basis",
-            Map.of("place", shown.place().name(), "parking", parking));
+    return shown.words().text("page.basis", Map.of("place", shown.place().name()));
   }
 
   private List<CustomerView.Calendar> calendars() {

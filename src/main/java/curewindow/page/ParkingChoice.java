@@ -12,10 +12,9 @@ final class ParkingChoice {
   /**
    * The choice.
    *
-   * @param here where the car stands, in each case
    * @param options one for each case
    */
-  record Choice(List<Cases.Text> here, List<Option> options) {}
+  record Choice(List<Option> options) {}
 
   /**
    * A case.
@@ -39,10 +38,7 @@ final class ParkingChoice {
   Optional<Choice> choice() {
     return cases.views().size() == 1
         ? Optional.empty()
-        : Optional.of(
-            new Choice(
-                cases.text(v -> words.text("parked.here", Map.of("parking", name(v)))),
-                cases.numbers().mapToObj(this::option).toList()));
+        : Optional.of(new Choice(cases.numbers().mapToObj(this::option).toList()));
   }
 
   private Option option(int number) {
@@ -54,8 +50,13 @@ final class ParkingChoice {
         view.timeline().releases().stream().filter(this::differs).map(r -> date(view, r)).toList());
   }
 
-  private String name(JobView view) {
-    return ParkingWords.of(view.parkings().shown().plans(), words);
+  private static String name(JobView view) {
+    return ParkingWords.of(view.parkings().shown().plans(), view.words());
+  }
+
+  /** Where the car stands. */
+  static String here(JobView view) {
+    return view.words().text("parked.here", Map.of("parking", name(view)));
   }
 
   private boolean differs(Release release) {
