@@ -63,6 +63,7 @@ final class CustomerPage {
   CustomerView view(int questions, int texts) {
     Map<String, String> job = Map.of("id", view.job().id(), "car", view.car());
     List<Answers.Answer> answers = new Answers(cases).all();
+    ParkingChoice parking = new ParkingChoice(cases);
     return new CustomerView(
         words.language(),
         words.rightToLeft() ? "rtl" : "ltr",
@@ -81,9 +82,9 @@ final class CustomerPage {
         answers.isEmpty(),
         cases.each(CustomerPage::notes),
         new DateList(cases).dates(),
-        new ParkingChoice(cases).choice(),
+        parking.choice(),
         calendars(),
-        cases.text(v -> ParkingChoice.here(v)),
+        parking.here(),
         cases.text(CustomerPage::basis),
         Questions.language(view, guides),
         Asking.Cards.of(asked.stream().limit(questions).toList()),

@@ -54,9 +54,13 @@ final class ParkingChoice {
     return ParkingWords.of(view.parkings().shown().plans(), view.words());
   }
 
-  /** Where the car stands. */
-  static String here(JobView view) {
-    return view.words().text("parked.here", Map.of("parking", name(view)));
+  /** Where the car stands, in each case. */
+  List<Cases.Text> here() {
+    return cases.text(v -> words.text("parked.here", Map.of("parking", stands(v))));
+  }
+
+  private String stands(JobView view) {
+    return cases.views().size() == 1 ? ParkingWords.of(view.job().parking(), words) : name(view);
   }
 
   private boolean differs(Release release) {
