@@ -1,4 +1,4 @@
-// Keeps a copy of each customer's page that was opened, with its calendars, so that it opens without a
+// Keeps a copy of each customer's page that was opened, with its calendars and its style, so that it opens without a
 // network. The network comes first, so that new dates are seen at once; the copy stands in where it
 // does not answer, or not within PATIENCE, and says on its face that it is one, and of which day.
 (function () {
@@ -42,7 +42,7 @@ return fresh(url).then(function (answer) { return put(store, url, answer); }).ca
 });
 self.addEventListener("fetch", function (event) {
 var asked = event.request;
-if (asked.method !== "GET" || asked.url.indexOf(here + "C/") !== 0) return;
+if (asked.method !== "GET" || asked.url.indexOf(here + "C/") && plain(asked.url) !== here + "below.css") return;
 event.respondWith(caches.open(name).then(function (store) {
 return store.match(plain(asked.url)).then(function (copy) {
 // An answer counts when all of it is here.

@@ -33,8 +33,8 @@ if (!past(e, "end") && (!first || !first.dataset.end || e.dataset.end && order(e
 });
 all("[data-answer]").forEach(e => show(e, e === first));
 all("[data-of]").forEach(e => show(e, e.dataset.of === first.dataset.answer));
-all("[data-in]").forEach(e => {
-var text = away(at(e, "in") - now);
+all(".rel .in").forEach(e => {
+var text = away(at(first, "end") - now);
 if (e.textContent !== text) e.textContent = text;
 show(e, text !== "");
 });
@@ -58,8 +58,8 @@ rows.forEach(e => {
 var list = e.parentNode.dataset, end = at(e, "end");
 function part(t) { return Math.max(0, Math.min(1, (t - list.start) / list.span)) * 100 + "%"; }
 e.querySelector(".may").setAttribute("width", part(end));
-e.querySelector(".sure").setAttribute("width", part(at(e, "likely")));
-e.querySelector(".cut").setAttribute("display", end - list.start > +list.span ? "inline" : "none");
+e.querySelector(".sure").setAttribute("width", at(e, "sure") + "%");
+e.querySelectorAll(".cut").forEach(cut => cut.setAttribute("display", end - list.start > +list.span ? "inline" : "none"));
 e.querySelector("time").dateTime = new Date(end * 1000).toISOString();
 });
 all("[data-answer] time").forEach(e => {
@@ -84,13 +84,15 @@ app.rel = "manifest";
 var workers = navigator.serviceWorker;
 if (workers) {
 workers.register(new URL("../../offline.js", app.href)).then(() => workers.ready).then(found => {
-found.active.postMessage(["./", "care.ics", "all.ics", app.href].map(file => new URL(file, app.href).href));
+found.active.postMessage(["./", "care.ics", "all.ics", app.href, document.querySelector("[rel=stylesheet]").href].map(file => new URL(file, app.href).href));
 }).catch(() => {});
 }
 }
 var chosen = radios.findIndex(e => e.checked);
 if (chosen > 0) park(chosen);
 tick();
+// The rest of the page comes after this script.
+document.addEventListener("DOMContentLoaded", tick);
 setInterval(tick, 1e4);
 document.addEventListener("visibilitychange", tick);
 addEventListener("pageshow", tick);

@@ -19,6 +19,18 @@ final class Asking {
   /** A question, its answer, and a link that prepares a message to the shop. */
   record Card(String text, String html, Optional<String> photo, String href, String button) {}
 
+  /** More than these at a glance are a wall; the others are folded, if it is not just one. */
+  private static final int AT_A_GLANCE = 4;
+
+  /** The likeliest questions, and the others. */
+  record Cards(List<Card> first, List<Card> more) {
+
+    static Cards of(List<Card> all) {
+      int glance = all.size() > AT_A_GLANCE + 1 ? AT_A_GLANCE : all.size();
+      return new Cards(all.subList(0, glance), all.subList(glance, all.size()));
+    }
+  }
+
   private final JobView view;
   private final Words words;
   private final Contact contact;

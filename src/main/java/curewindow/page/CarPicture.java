@@ -65,7 +65,7 @@ final class CarPicture {
       List<Mark> marks,
       String service,
       String spots,
-      String facts) {}
+      List<String> facts) {}
 
   /** The whole picture with its list. */
   record Picture(
@@ -159,7 +159,7 @@ final class CarPicture {
         numbers,
         service,
         spots,
-        facts(item));
+        new Fittings(view).facts(item));
   }
 
   /** Takes a place for a number, with a line to its spot where it stands beside that. */
@@ -188,20 +188,5 @@ final class CarPicture {
             p ->
                 new Shape(p.kind() == Kind.INSIDE ? Optional.of("in") : Optional.empty(), p.path()))
         .toList();
-  }
-
-  /** Film, light let through or finish, and when it was finished. */
-  private String facts(FittedItem item) {
-    String finished =
-        words.text(
-            "page.comma",
-            Map.of(
-                "first",
-                words.shortDay(item.finished(), view.timeline().zone()),
-                "next",
-                words.time(item.finished(), view.timeline().zone())));
-    List<String> facts = new ArrayList<>(new Fittings(view).facts(item));
-    facts.add(words.text("car.finished", Map.of("when", finished)));
-    return String.join(" · ", facts);
   }
 }

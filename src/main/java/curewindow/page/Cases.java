@@ -83,10 +83,13 @@ final class Cases {
 
   /** Seconds since 1970 in each case, separated by commas; one number where they are all alike. */
   String seconds(Function<JobView, Instant> at) {
-    List<Long> seconds = views.stream().map(v -> at.apply(v).getEpochSecond()).toList();
-    return seconds.stream().distinct().count() == 1
-        ? String.valueOf(seconds.get(0))
-        : seconds.stream().map(String::valueOf).collect(Collectors.joining(","));
+    return joined(v -> String.valueOf(at.apply(v).getEpochSecond()));
+  }
+
+  /** What there is in each case, separated by commas; once where they are all alike. */
+  String joined(Function<JobView, String> what) {
+    List<String> each = views.stream().map(what).toList();
+    return each.stream().distinct().count() == 1 ? each.get(0) : String.join(",", each);
   }
 
   /** The number of a case, from 0. */

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Predicate;
 
 /** How to reach the shop: links, address and hours, ready for a page. */
@@ -40,12 +41,14 @@ final class Contact {
   private final Shop shop;
   private final Words words;
   private final Predicate<LocalDate> concerns;
+  private final Function<LocalDate, String> day;
 
   /** The shop with all its closings. */
   Contact(Shop shop, Words words) {
     this.shop = shop;
     this.words = words;
     this.concerns = day -> true;
+    this.day = words::date;
   }
 
   /**
@@ -56,6 +59,8 @@ final class Contact {
     this.shop = view.shop();
     this.words = view.words();
     this.concerns = day -> !day.isBefore(pickup) && day.isBefore(pickup.plusDays(NEAR_DAYS));
+    this.day =
+        day -> words.monthDay(day.atTime(LocalTime.NOON).toInstant(ZoneOffset.UTC), ZoneOffset.UTC);
   }
 
   /** The card with links that prepare a message. */
@@ -160,7 +165,7 @@ final class Contact {
     List<LocalDate> closed = shop.closed().stream().filter(concerns).sorted().toList();
     if (!closed.isEmpty()) {
       String between = words.text("page.hours.between");
-      String dates = String.join(between, closed.stream().map(words::date).toList());
+      String dates = String.join(between, closed.stream().map(day).toList());
       pairs.add(new Pair(words.text("page.hours.closed-days"), dates));
     }
     return pairs;

@@ -16,6 +16,7 @@ final class CustomerPage {
   private final JobView view;
   private final Words words;
   private final Look look;
+  private final String below;
   private final GuideLibrary guides;
   private final List<String> calendars;
   private final Contact contact;
@@ -27,12 +28,15 @@ final class CustomerPage {
    *
    * @param views the job in each case of parking, the noted one first
    * @param calendars where the calendar of each case is to be had
+   * @param below where the style of what stands below the first screen is to be had
    */
-  CustomerPage(List<JobView> views, List<String> calendars, Look look, GuideLibrary guides) {
+  CustomerPage(
+      List<JobView> views, List<String> calendars, Look look, String below, GuideLibrary guides) {
     this.cases = new Cases(views);
     this.view = cases.noted();
     this.words = view.words();
     this.look = look;
+    this.below = below;
     this.guides = guides;
     this.calendars = calendars;
     this.contact = new Contact(view);
@@ -59,6 +63,7 @@ final class CustomerPage {
   CustomerView view(int questions, int texts) {
     Map<String, String> job = Map.of("id", view.job().id(), "car", view.car());
     List<Answers.Answer> answers = new Answers(cases).all();
+    ParkingChoice parking = new ParkingChoice(cases);
     return new CustomerView(
         words.language(),
         words.rightToLeft() ? "rtl" : "ltr",
@@ -70,17 +75,19 @@ final class CustomerPage {
             view.shop().address().resolve("icon-512.png").toString()),
         greeting(view),
         look,
+        below,
         contact.card(words.text("page.reach.subject", job), words.text("page.reach.body", job)),
         cases.each(v -> new CardNotes(v).later()),
         answers,
         answers.isEmpty(),
         cases.each(CustomerPage::notes),
         new DateList(cases).dates(),
-        new ParkingChoice(cases).choice(),
+        parking.choice(),
         calendars(),
+        parking.here(),
         cases.text(CustomerPage::basis),
         Questions.language(view, guides),
-        asked.stream().limit(questions).toList(),
+        Asking.Cards.of(asked.stream().limit(questions).toList()),
         new CarPicture(view).picture(),
         new Fittings(view).work(),
         Stream.concat(
@@ -100,16 +107,8 @@ final class CustomerPage {
   }
 
   private static String basis(JobView shown) {
-    JobFacts facts = new JobFacts(shown);
-    String place = facts.value("job.place").orElse("");
-    String parking = facts.value("job.parking").orElse("");
-    boolean atLimit =
-        shown.timeline().releases().stream().anyMatch(r -> r.gentleUntil().isPresent());
-    return shown
-        .words()
-        .text(
-            atLimit ? "page.basis-limit" : "page.basis",
-            Map.of("place", place, "parking", parking));
+    String place = new JobFacts(shown).value("job.place").orElse("");
+    return shown.words().text("page.basis", Map.of("place", place));
   }
 
   private List<CustomerView.Calendar> calendars() {

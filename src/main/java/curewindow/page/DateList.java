@@ -25,7 +25,7 @@ final class DateList {
    *
    * @param start the left end of the time line, seconds since 1970
    * @param span its length in seconds, above 0
-   * @param days the names of its first, middle and last day
+   * @param days the names of its first and last day
    * @param rows by date
    * @param visit the invitation of each case, with its day
    */
@@ -37,14 +37,16 @@ final class DateList {
    *
    * @param kind the kind of hold
    * @param end when it ends
-   * @param likely when it is likely over
+   * @param likely where on the line it is likely over, percent, for each case
    * @param label what it is, in few words, and what may be done once it is over
    * @param state the word before the date, and the one once it is over
-   * @param likelyDay a quiet word on what may be sooner, or takes longer
+   * @param likelyDay a quiet word on what may be sooner
    * @param safety what ends it at once; not of the first answer, which says so itself
-   * @param done what needs care once it is over, until it is fully set ({@code set}; 0 where it is
-   *     by its end); what to do about what should have settled
+   * @param set how far it is set where it ends at its limit; not of the first answer either
+   * @param done what needs care once it is over, until {@code care} (0 where nothing does); what to
+   *     do about what should have settled
    * @param bar where its bar ends, and {@code sure} where it is likely over, percent of the line
+   * @param cut whether the break of a bar that runs off the line is drawn; empty where it never is
    */
   record Row(
       String hold,
@@ -60,8 +62,9 @@ final class DateList {
       List<Cases.Text> time,
       List<Cases.Text> likelyDay,
       Optional<String> safety,
+      List<Cases.Text> set,
       List<Cases.Text> done,
-      Optional<String> set,
+      Optional<String> care,
       String sure,
       String bar,
       Optional<String> cut) {}
@@ -102,9 +105,7 @@ final class DateList {
     return new Dates(
         start.getEpochSecond(),
         span.toSeconds(),
-        Stream.of(start, start.plus(span.dividedBy(2)), last)
-            .map(at -> noted.words().monthDay(at, zone))
-            .toList(),
+        Stream.of(start, last).map(at -> noted.words().monthDay(at, zone)).toList(),
         noted.timeline().releases().stream().map(this::row).toList(),
         visit());
   }
@@ -115,11 +116,12 @@ final class DateList {
     String kind = release.kind().id();
     boolean settles = release.kind() == HoldKind.SETTLE;
     double end = part(release.end().at());
+    boolean first = answer.filter(release::equals).isPresent();
     return new Row(
         hold,
         kind,
         cases.seconds(v -> of.apply(v).end().at()),
-        cases.seconds(v -> likely(of.apply(v))),
+        cases.joined(v -> percent(Math.min(1, part(likely(of.apply(v))))).replace("%", "")),
         When.shortLabel(release, noted.words()),
         noted.words().text("hold." + hold + ".event"),
         noted.words().text("page.state." + kind),
@@ -128,12 +130,20 @@ final class DateList {
         cases.text(v -> new When(v).shortDay(of.apply(v))),
         cases.text(v -> new When(v).time(of.apply(v))),
         cases.text(v -> likelyDay(v, of.apply(v))),
-        answer.filter(release::equals).isPresent() ? Optional.empty() : Safety.of(release, noted),
+        first ? Optional.empty() : Safety.of(release, noted),
+        cases.text(v -> first ? "" : new When(v).setInShort(of.apply(v)).orElse("")),
         cases.text(v -> done(v, of.apply(v))),
         settles ? Optional.empty() : Optional.of(cases.seconds(v -> set(of.apply(v)))),
         percent(Math.min(1, part(likely(release)))),
         percent(Math.min(1, end)),
-        end > 1 ? Optional.empty() : Optional.of("none"));
+        cut(of, end));
+  }
+
+  /** Whether the bar runs off the line; nothing where it does so in no case. */
+  private Optional<String> cut(Function<JobView, Release> of, double end) {
+    return cases.views().stream().noneMatch(v -> part(of.apply(v).end().at()) > 1)
+        ? Optional.empty()
+        : Optional.of(end > 1 ? "inline" : "none");
   }
 
   private static String done(JobView view, Release release) {
@@ -155,14 +165,9 @@ final class DateList {
   /** Said only where it tells more than the date does. */
   private static String likelyDay(JobView view, Release release) {
     ZoneId zone = view.timeline().zone();
-    return release
-        .gentleUntil()
-        .map(at -> view.words().text("page.full", Map.of("day", view.words().monthDay(at, zone))))
-        .or(
-            () ->
-                Optional.of(view.words().monthDay(likely(release), zone))
-                    .filter(day -> !day.equals(view.words().monthDay(release.end().at(), zone)))
-                    .map(day -> view.words().text("page.likely", Map.of("day", day))))
+    return Optional.of(view.words().monthDay(likely(release), zone))
+        .filter(day -> !day.equals(view.words().monthDay(release.end().at(), zone)))
+        .map(day -> view.words().text("page.likely", Map.of("day", day)))
         .orElse("");
   }
 

@@ -15,7 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** What was fitted where, and what was found. */
+/** What was fitted where, and what was found and is due. */
 final class Fittings {
 
   private final JobView view;
@@ -29,7 +29,9 @@ final class Fittings {
   /** The record of the car. */
   CustomerView.Work work() {
     List<LaterCare> due = LaterCare.of(view);
-    List<Contact.Pair> facts = new ArrayList<>(found());
+    List<Contact.Pair> facts = new ArrayList<>();
+    view.job().items().forEach(item -> facts.add(history(item)));
+    facts.addAll(found());
     stays().ifPresent(facts::add);
     facts.addAll(new SeenWords(view).record());
     due.forEach(l -> facts.add(later(l)));
@@ -73,7 +75,7 @@ final class Fittings {
     return new Contact.Pair(due.title(view, words), words.date(due.day()) + due.more(words));
   }
 
-  /** What is to be known of an item: what it is, how much light it lets through, and its term. */
+  /** What is to be known of an item at a glance: the film, its finish, and how much light. */
   List<String> facts(FittedItem item) {
     List<String> facts = new ArrayList<>();
     facts.add(JobFacts.filmName(view, item));
@@ -81,11 +83,22 @@ final class Fittings {
         .flatMap(Film::finish)
         .ifPresent(f -> facts.add(words.text("finish." + f)));
     lightInWords(item).ifPresent(v -> facts.add(fact("vlt", v)));
+    return facts;
+  }
+
+  /** What an item is known by later: its batch, its term, and when it was finished. */
+  private Contact.Pair history(FittedItem item) {
+    ZoneId there = view.timeline().zone();
+    List<String> facts = new ArrayList<>();
     item.batch().ifPresent(b -> facts.add(fact("batch", b)));
     warranty(view, item)
         .map(d -> words.text("page.fitted.warranty-until", Map.of("date", d)))
         .ifPresent(w -> facts.add(fact("warranty", w)));
-    return facts;
+    String day = words.shortDay(item.finished(), there);
+    String time = words.time(item.finished(), there);
+    String finished = words.text("page.comma", Map.of("first", day, "next", time));
+    facts.add(words.text("car.finished", Map.of("when", finished)));
+    return new Contact.Pair(words.text("service." + item.service()), String.join(" · ", facts));
   }
 
   private String fact(String key, String text) {

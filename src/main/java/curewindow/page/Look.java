@@ -18,24 +18,28 @@ import java.util.List;
  */
 record Look(String style, String script, String policy) {
 
-  /** The style sheets of a customer's page, in the order in which they stand in it. */
-  static final List<String> CUSTOMER = List.of("page", "customer", "dates", "normal", "car");
+  /** The style sheets of a customer's first view, in the order in which they stand in the page. */
+  static final List<String> CUSTOMER = List.of("page", "customer", "dates");
+
+  /** Those of all that stands below it, and of paper, once for all customers' pages. */
+  static final List<String> BELOW = List.of("text", "normal", "car", "print", "customer-print");
 
   /** Those of the pages for anyone. */
-  static final List<String> OPEN = List.of("page", "public");
+  static final List<String> OPEN = List.of("page", "text", "print", "public");
 
-  /** A customer's page: the only one with a script. */
+  /** A customer's page, without what stands in {@link BelowStyle}. */
   static Look customer(ShopFiles files, Problems problems) {
     String script = files.text(Templates.FOLDER + "/page.js", problems).orElse("");
     return kept(of(style(files, CUSTOMER, problems), Slim.script(script)));
   }
 
-  /** Allows what lets a phone keep the page, from the page's own host alone. */
+  /** Allows the shared style and what lets a phone keep the page, from its own host alone. */
   private static Look kept(Look look) {
     return new Look(
         look.style(),
         look.script(),
         look.policy()
+            .replace("style-src", "style-src 'self'")
             .replace(
                 "img-src data:", "img-src 'self' data:; manifest-src 'self'; worker-src 'self'"));
   }
@@ -45,7 +49,7 @@ record Look(String style, String script, String policy) {
     return of(style(files, styles, problems), "");
   }
 
-  private static String style(ShopFiles files, List<String> names, Problems problems) {
+  static String style(ShopFiles files, List<String> names, Problems problems) {
     StringBuilder css = new StringBuilder();
     for (String name : names) {
       css.append(files.text(Templates.FOLDER + "/" + name + ".css", problems).orElse(""))

@@ -26,7 +26,7 @@ final class MergedHtml {
   private static final Pattern INSTANT = Pattern.compile("(data-(?:from|to)=\")(\\d+)(\")");
 
   /** The tags and words by which a line of one case is known in another. */
-  private static final Pattern KEY = Pattern.compile("^(?:<[^>]+>)*(?:[^ <]+ ?){0,3}");
+  private static final Pattern KEY = Pattern.compile("^(?:<[^>]+>)*(?:[^ <]+ ?){0,2}");
 
   private static final Pattern OPENING = Pattern.compile("^<[a-z0-9]+");
 

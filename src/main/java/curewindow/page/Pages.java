@@ -37,7 +37,7 @@ public final class Pages {
   private static final int FEW_QUESTIONS = 6;
 
   /** The looks of the two kinds of pages. */
-  private record Looks(Look customer, PublicLooks open) {}
+  private record Looks(Look customer, String below, PublicLooks open) {}
 
   private final Templates templates;
   private final Looks looks;
@@ -65,7 +65,11 @@ public final class Pages {
   static Pages read(
       ShopFiles files, GuideLibrary guides, Problems problems, UnaryOperator<String> finish) {
     Templates templates = Templates.read(files, problems, finish, TEMPLATES);
-    Looks looks = new Looks(Look.customer(files, problems), PublicLooks.read(files, problems));
+    Looks looks =
+        new Looks(
+            Look.customer(files, problems),
+            BelowStyle.href(BelowStyle.text(files, problems)),
+            PublicLooks.read(files, problems));
     return new Pages(templates, looks, guides);
   }
 
@@ -79,7 +83,7 @@ public final class Pages {
    * @return the page, or empty where its template has a mistake
    */
   public Optional<String> customer(List<JobView> cases, List<String> calendars, Problems problems) {
-    CustomerPage page = new CustomerPage(cases, calendars, looks.customer(), guides);
+    CustomerPage page = new CustomerPage(cases, calendars, looks.customer(), looks.below(), guides);
     int questions = Asking.MOST;
     int texts = page.texts();
     while (true) {

@@ -13,10 +13,9 @@ final class ParkingChoice {
   /**
    * The choice.
    *
-   * @param here where the car stands, in each case
    * @param options one for each case
    */
-  record Choice(List<Cases.Text> here, List<Option> options) {}
+  record Choice(List<Option> options) {}
 
   /**
    * A case.
@@ -39,10 +38,7 @@ final class ParkingChoice {
   Optional<Choice> choice() {
     return cases.views().size() == 1
         ? Optional.empty()
-        : Optional.of(
-            new Choice(
-                cases.text(v -> words.text("parked.here", Map.of("parking", here(v)))),
-                cases.numbers().mapToObj(this::option).toList()));
+        : Optional.of(new Choice(cases.numbers().mapToObj(this::option).toList()));
   }
 
   private Option option(int number) {
@@ -68,8 +64,12 @@ final class ParkingChoice {
         : name;
   }
 
-  /** Where the car stands: what the shop noted, or the ways of the case that was chosen. */
-  private String here(JobView view) {
+  /** Where the car stands, in each case: what the shop noted, or the ways of the case chosen. */
+  List<Cases.Text> here() {
+    return cases.text(v -> words.text("parked.here", Map.of("parking", stands(v))));
+  }
+
+  private String stands(JobView view) {
     return view == cases.noted() ? ParkingWords.of(view.job().parking(), words) : name(view);
   }
 

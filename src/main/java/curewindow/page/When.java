@@ -125,9 +125,7 @@ public final class When {
    */
   public Optional<String> setByThen(Release release) {
     return fullBy(release)
-        .map(
-            full ->
-                words.text("page.set-by-then", Map.of("share", share((AtLimit) release.end()))));
+        .map(full -> words.text("page.set-by-then", Map.of("share", share(release))));
   }
 
   /**
@@ -165,7 +163,16 @@ public final class When {
     return release.gentleUntil().map(full -> words.fullMonthDay(full, zone));
   }
 
-  private String share(AtLimit limit) {
+  /** How far a hold is set that ends at its limit, and when it is fully, in few words. */
+  Optional<String> setInShort(Release release) {
+    return release
+        .gentleUntil()
+        .map(full -> Map.of("share", share(release), "day", words.monthDay(full, zone)))
+        .map(facts -> words.text("page.full", facts));
+  }
+
+  private String share(Release release) {
+    AtLimit limit = (AtLimit) release.end();
     long steps = Math.max(1, Math.round(100 * limit.share() / STEP));
     return words.text("page.percent", Map.of("number", words.number(STEP * steps, 0)));
   }

@@ -3,6 +3,7 @@ package curewindow.site;
 import curewindow.calendar.ShopCard;
 import curewindow.cure.Release;
 import curewindow.handout.HandoutPress;
+import curewindow.page.BelowStyle;
 import curewindow.page.HomeScreen;
 import curewindow.page.JobView;
 import curewindow.page.Urgency;
@@ -104,6 +105,7 @@ public final class Press {
     problems.addAll(pages.problems());
     List<PressReport.Made> made = new ArrayList<>();
     output.put("site/" + HomeScreen.WORKER, HomeScreen.worker(shop.files(), problems));
+    output.put("site/" + BelowStyle.FILE, BelowStyle.text(shop.files(), problems));
     List<JobView> good = new ArrayList<>();
     for (Rendering.Customer customer : pages.customers()) {
       Faults.guard(customer.view().job().where(), problems, () -> put(customer, calendars))
@@ -113,7 +115,7 @@ public final class Press {
                 good.add(customer.view());
               });
     }
-    for (String icon : List.of("icon-180.png", "icon-512.png")) {
+    for (String icon : List.of("icon.svg", "icon-180.png", "icon-512.png")) {
       shop.files()
           .bytes("site-templates/" + icon, problems)
           .ifPresent(bytes -> output.put("site/" + icon, bytes));

@@ -115,7 +115,7 @@ final class CareCalendarTest {
   @Test
   void spanishJob() throws Exception {
     VEvent event = event(SampleJobs.tinted().language("es").view(), "haze");
-    assertEquals("Ya no debe verse lechoso", value(event, Property.SUMMARY));
+    assertEquals("Ya no debe verse lechoso: Dark blue four-door", value(event, Property.SUMMARY));
     assertEquals(
         "es",
         event.getRequiredProperty(Property.SUMMARY).getRequiredParameter("LANGUAGE").getValue());

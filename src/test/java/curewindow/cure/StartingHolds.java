@@ -17,7 +17,7 @@ enum StartingHolds {
       Map.of(BOND, 168.0, DRY_OUT, 240.0),
       168,
       30),
-  HAZE("tint: haze settles", Exposure.BEHIND_GLASS, Map.of(DRY_OUT, 336.0), 72, 180),
+  HAZE("tint: haze settles", Exposure.BEHIND_GLASS, Map.of(DRY_OUT, 336.0), 168, 180),
   FILM_WASH("paint film: first hand wash", Exposure.OUTSIDE_UP, Map.of(BOND, 96.0), 72, 14),
   FILM_POCKETS(
       "paint film: water pockets settle", Exposure.OUTSIDE_UP, Map.of(DRY_OUT, 240.0), 72, 180),

@@ -221,9 +221,17 @@ class CarPictureTest {
     assertTrue(html.contains("<li id=f1>"));
     assertFalse(html.contains("</text>"));
     assertEquals(
-        "Harbor 35 · Visible light (VLT) 31%, glass and film together, as measured · Batch B-77310"
-            + " · Warranty until December 1, 2036 · finished Tue, Dec 1, 2 PM",
-        item.facts().replaceAll("[\\u00a0\\u202f]", " "));
+        List.of("Harbor 35", "Visible light (VLT) 31%, glass and film together, as measured"),
+        item.facts());
+    assertEquals(
+        new Contact.Pair(
+            "Window tint",
+            "Batch B-77310 · Warranty until December 1, 2036 · finished Tue, Dec 1, 2 PM"),
+        plain(new Fittings(demo.view()).work().facts().get(0)));
+  }
+
+  private static Contact.Pair plain(Contact.Pair pair) {
+    return new Contact.Pair(pair.name(), pair.text().replaceAll("[\\u00a0\\u202f]", " "));
   }
 
   @Test

@@ -50,7 +50,9 @@ class ContrastTest {
 
   @Test
   void textReachesAaAndStateMarksReachThreeToOne() {
-    String css = Look.customer(Demo.FILES, new Problems()).style();
+    Problems problems = new Problems();
+    String css =
+        Look.customer(Demo.FILES, problems).style() + BelowStyle.text(Demo.FILES, problems);
     Matcher roots = Pattern.compile(":root\\{[^}]*\\}").matcher(css);
     int schemes = 0;
     Map<String, String> all = new LinkedHashMap<>();

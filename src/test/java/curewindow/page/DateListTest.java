@@ -67,11 +67,27 @@ class DateListTest {
     demo.releases.add(demo.release("haze", HoldKind.SETTLE, new Release.BySeason(spring), spring));
     demo.safe("hand-wash", HoldKind.HOLD, "2026-12-04T15:00", "2026-12-04T10:10");
     DateList.Dates dates = dates(demo);
-    assertEquals("set about Feb 20", row(dates, "windows-up").likelyDay().get(0).text());
+    assertEquals(List.of(), row(dates, "windows-up").likelyDay());
+    assertEquals(List.of(), row(dates, "windows-up").set(), "the answer on top says so");
     assertEquals("about the end of June", row(dates, "haze").day().get(0).text());
     assertEquals(List.of(), row(dates, "haze").time(), "no hour");
     assertEquals(List.of(), row(dates, "haze").likelyDay());
     assertEquals(List.of(), row(dates, "hand-wash").likelyDay(), "on the same day");
+  }
+
+  /** How far a hold is set at its limit stands in its row, unless it is the answer on top. */
+  @Test
+  void aRowSaysHowFarItIsSetAtItsLimit() {
+    Demo demo = Demo.tint();
+    demo.releases.clear();
+    demo.safe("windows-up", HoldKind.HOLD, "2026-12-04T14:00", "2026-12-04T10:10");
+    demo.safe("hand-wash", HoldKind.HOLD, "2026-12-15T14:00", "2026-12-15T14:00");
+    demo.limit("hand-wash", 0.6, "2027-02-20T12:00");
+    assertEquals(
+        "About 60% set by then, fully about Feb 20.",
+        row(dates(demo), "hand-wash").set().get(0).text());
+    String html = demo.html();
+    assertEquals(1, html.split("About 60% set", -1).length - 1, "once");
   }
 
   @Test
