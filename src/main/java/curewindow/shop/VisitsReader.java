@@ -38,7 +38,7 @@ final class VisitsReader {
     this.source = source;
     this.reader = new VisitRowReader(source, known);
     read.good().forEach(job -> jobs.put(job.id(), job));
-    this.names = new Names("job", jobs.keySet(), broken(read));
+    this.names = new Names(Names.JOB, jobs.keySet(), broken(read));
   }
 
   private static Broken broken(JobsReader.Read read) {
