@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
@@ -21,6 +22,9 @@ import java.util.function.Predicate;
 final class VisitsReader {
 
   static final String FILE = "visits.csv";
+
+  /** Where one of these is lost, so are the ids of its jobs. */
+  private static final Set<String> MANY = Set.of(CsvJobs.FILE, JobsReader.FOLDER);
 
   private final Source source;
   private final VisitRowReader reader;
@@ -45,7 +49,7 @@ final class VisitsReader {
     Broken broken = new Broken("its file");
     for (BrokenJob job : read.broken()) {
       broken.add(BrokenJob.likelyId(job.name()));
-      if (job.isMany()) {
+      if (MANY.contains(job.name())) {
         broken.addAll(Where.file(job.name()));
       }
     }
