@@ -94,15 +94,23 @@ final class PressCommand implements Callable<Integer> {
     if (!errors.isEmpty()) {
       out.printf("To mend (%d):%n", errors.size());
       ProblemLines.print(errors, out);
-      report
-          .leftOut()
-          .forEach(j -> out.println("Left out: " + j + " (a page from before stays as it was)"));
+      sayLeftOut(report.leftOut(), out);
       out.println();
     }
     out.printf(
         "%d files, %d of them new or changed, %d old ones removed%n",
         report.files().made(), report.files().changed(), report.files().removed());
     tellFolders(report.cards(), out);
+  }
+
+  private static void sayLeftOut(List<String> jobs, PrintWriter out) {
+    if (!jobs.isEmpty()) {
+      String stay =
+          jobs.size() == 1
+              ? "a page from before stays as it was"
+              : "pages from before stay as they were";
+      out.println("Left out: " + String.join(", ", jobs) + " (" + stay + ")");
+    }
   }
 
   private void tellFolders(int cards, PrintWriter out) {

@@ -32,11 +32,6 @@ public record BrokenJob(String name, List<Part> parts) {
     }
   }
 
-  /** Whether it stands for all the jobs of jobs.csv or of the folder, which nobody can name. */
-  boolean isMany() {
-    return name.equals(CsvJobs.FILE) || name.equals(JobsReader.FOLDER);
-  }
-
   /**
    * The id that a job most likely has that was left out: jobs/Q-7.yaml is read as Q-7.
    *

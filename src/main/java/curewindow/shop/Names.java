@@ -28,6 +28,9 @@ record Names(String what, Collection<String> known, Broken broken) {
   /** What time zones are called in messages. */
   static final String ZONE = "time zone";
 
+  /** What jobs are called in messages. */
+  static final String JOB = "job";
+
   private static final int SHOWN = 3;
   private static final int LONGEST = 60;
 
@@ -80,8 +83,15 @@ record Names(String what, Collection<String> known, Broken broken) {
     return switch (what) {
       case PLACE -> placeFix(name);
       case ZONE -> zoneFix(name);
+      case JOB -> jobFix(source.suggestion(name, known));
       default -> source.suggestion(name, known);
     };
+  }
+
+  private static String jobFix(String suggestion) {
+    return suggestion
+        + (suggestion.endsWith("?") ? " " : "; ")
+        + "delete the row if its job was taken away";
   }
 
   /** Places are too many to list, and people know them by other names than their ids. */

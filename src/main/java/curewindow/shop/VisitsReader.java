@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
@@ -21,6 +22,9 @@ import java.util.function.Predicate;
 final class VisitsReader {
 
   static final String FILE = "visits.csv";
+
+  /** Where one of these is lost, so are the ids of its jobs. */
+  private static final Set<String> MANY = Set.of(CsvJobs.FILE, JobsReader.FOLDER);
 
   private final Source source;
   private final VisitRowReader reader;
@@ -38,14 +42,14 @@ final class VisitsReader {
     this.source = source;
     this.reader = new VisitRowReader(source, known);
     read.good().forEach(job -> jobs.put(job.id(), job));
-    this.names = new Names("job", jobs.keySet(), broken(read));
+    this.names = new Names(Names.JOB, jobs.keySet(), broken(read));
   }
 
   private static Broken broken(JobsReader.Read read) {
     Broken broken = new Broken("its file");
     for (BrokenJob job : read.broken()) {
       broken.add(BrokenJob.likelyId(job.name()));
-      if (job.isMany()) {
+      if (MANY.contains(job.name())) {
         broken.addAll(Where.file(job.name()));
       }
     }

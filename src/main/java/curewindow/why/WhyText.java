@@ -145,17 +145,22 @@ final class WhyText {
             });
   }
 
+  private String setBy(Release.AtLimit limit) {
+    return limit.full().isAfter(limit.at())
+        ? String.format(
+            Locale.ROOT,
+            "by then %.0f%% set in the median weather, fully about %s",
+            Math.min(99, 100 * limit.share()),
+            names.when(limit.full()))
+        : "by then all set in the median weather";
+  }
+
   private void dates(Release release) {
     lines.gap();
     lines.say(0, "%s", names.hold(release.hold()));
     lines.say(2, "%s %s", Naming.verdict(release), names.end(release));
     if (release.end() instanceof Release.AtLimit limit) {
-      boolean later = limit.full().isAfter(limit.at());
-      lines.say(
-          2,
-          "by then %.0f%% set in the median weather%s",
-          100 * limit.share(),
-          later ? ", fully about " + names.when(limit.full()) : "");
+      lines.say(2, "%s", setBy(limit));
     } else if (release.end() instanceof Release.SafeBy) {
       lines.say(2, "likely %s", names.when(release.likely()));
     } else if (release.end() instanceof Release.Seen) {

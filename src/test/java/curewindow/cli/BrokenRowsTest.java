@@ -83,6 +83,15 @@ class BrokenRowsTest {
     assertEquals(Exit.OK, run("card", "Q-3103", "--out", cards).code());
   }
 
+  /** A car that was taken away leaves its visits behind. */
+  @Test
+  void aVisitOfNoJobIsToldWhatToDo() throws IOException {
+    Files.writeString(shop.resolve("visits.csv"), HEADER + "Q-1,2026-11-28,,fine,,,\n");
+    Typed check = run("check");
+    assertTrue(check.said().contains("; delete the row if its job was taken away"), check.said());
+    assertTrue(check.said().contains("good jobs: 2"), "without it no date comes sooner");
+  }
+
   @Test
   void carsWhoseRowsAreLostKeepTheirPages() throws IOException {
     String columns =
@@ -96,7 +105,7 @@ class BrokenRowsTest {
     Files.writeString(file, columns + first + row.formatted("Q-2", "\"back-glass"));
     Typed cut = run("press", "--out", out);
     assertEquals(4, pages());
-    assertTrue(cut.said().contains("Left out: jobs.csv (a page from before"), cut.said());
+    assertTrue(cut.said().contains("Left out: Q-1, jobs.csv (pages from before"), cut.said());
     Files.writeString(file, columns + first + row.formatted("", "back-glass"));
     run("press", "--out", out);
     assertEquals(4, pages());

@@ -105,6 +105,13 @@ class PlacesCommandTest {
         .orElseThrow();
   }
 
+  /** London is seven metres lower than Glasgow, which is nothing to speak of. */
+  @Test
+  void nothingIsMinusZero() {
+    assertEquals(Exit.OK, run("places", "near", "55.8", "-4.2"), said);
+    says(" +london .* \\+0\\.0 K");
+  }
+
   @Test
   void withoutHeightTheNearestPlacesHeightIsTaken() {
     assertEquals(Exit.OK, run("places", "near", "-33.9", "151.2"), said);

@@ -159,6 +159,7 @@ class WhyCommandTest {
     assertTrue(end.find(), said);
     assertEquals(Exit.OK, run("Q-3103"), () -> said);
     assertTrue(said.contains("set in the median weather, fully about"), said);
+    assertTrue(said.contains("by then all set in the median weather\n"), said);
   }
 
   /** Q-3110 stands in the warmth, where five days are more than a coating needs for its wash. */
