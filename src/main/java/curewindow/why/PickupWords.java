@@ -46,8 +46,16 @@ final class PickupWords {
     String name = catalogue.films().get(item(need).film()).name();
     long has = (long) Math.floor(need.hasHours() + 1e-6);
     return has < need.needHours()
-        ? said("%s has %d of its %s hours", name, has, number(need.needHours()))
+        ? said("%s has %d of its %s hours", name, has, number(need.needHours())) + own(need)
         : name + " has all its hours, but is too fresh";
+  }
+
+  /** How much longer a need alone takes in the bay, where others take longer. */
+  private String own(AtPickup need) {
+    long hours = (long) Math.ceil(need.bayHours() - 1e-6);
+    return before.bayHours().filter(all -> hours < all).isPresent()
+        ? " (" + hours(hours) + " longer would do)"
+        : "";
   }
 
   private FittedItem item(AtPickup need) {

@@ -141,7 +141,7 @@ final class TimesTest {
     "1999-12-31, in the year 1999",
     "2026-03-08T02:30, does not exist: the clocks",
     "2026-11-01T01:30, happens twice",
-    "2026-12-02T25:00, hour or offset that does not exist",
+    "2026-12-02T25:00, time or offset that does not exist",
   })
   void whatNoClockShowsIsSaid(String typed, String what) {
     TypedTime.Wrong wrong = (TypedTime.Wrong) Times.readOrDay(typed, ZONE);
