@@ -5,7 +5,6 @@ import curewindow.cure.Release;
 import curewindow.shop.Hold;
 import curewindow.words.Words;
 import java.util.Comparator;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -38,10 +37,7 @@ final class Order {
     if (coating.isEmpty() || !film.get().end().at().isAfter(coating.get().end().at())) {
       return Optional.empty();
     }
-    When when = new When(view);
-    String first = words.text(key(coating.get()), Map.of("when", when.dayAndTime(coating.get())));
-    String then = words.text(key(film.get()), Map.of("when", when.day(film.get())));
-    return Optional.of(words.text("page.order", Map.of("first", first, "then", then)));
+    return Optional.of(words.text(key(coating.get())) + " " + words.text(key(film.get())));
   }
 
   private static String key(Release release) {

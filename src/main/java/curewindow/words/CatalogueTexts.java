@@ -26,7 +26,7 @@ final class CatalogueTexts {
           "hold[.][^.]+[.](label|until|done|short|event|gently|season|safety|sticker|order)");
 
   private static final Map<String, Set<String>> HOLD_VALUES =
-      Map.of("until", Set.of("when"), "gently", Set.of("full"), "order", Set.of("when"));
+      Map.of("until", Set.of("when"), "gently", Set.of("full"));
 
   /** An entry and the names of its texts. */
   private record Need(CatalogueEntry entry, List<String> texts) {}

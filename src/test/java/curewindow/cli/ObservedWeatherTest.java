@@ -296,7 +296,7 @@ class ObservedWeatherTest {
       assertFalse(row.contains(",rain,"), row);
     }
     Document page = page("Q-3108");
-    assertTrue(page.select(".now").text().contains("In this order: the fresh coating first"));
+    assertTrue(page.select(".now").text().contains("keep it out of strong sun too"));
     assertTrue(page.select("li[data-hold=rain]").isEmpty(), "keeping it dry says it all");
     assertTrue(
         OffsetDateTime.parse(page.select(".answer time").first().attr("datetime")).isAfter(pickup));

@@ -112,7 +112,7 @@ class OwnWordsTest {
                 .map(e -> new String(e.getValue(), StandardCharsets.UTF_8))
                 .toList());
     assertTrue(pages.contains("No tape"), "the hold is on the page");
-    assertFalse(pages.contains("In this order:"), "nothing of it is a coating");
+    assertFalse(pages.contains("keep it out of strong sun too"), "nothing of it is a coating");
   }
 
   /** As many as press makes. */
