@@ -86,19 +86,39 @@ public final class Pages {
     CustomerPage page = new CustomerPage(cases, calendars, looks.customer(), looks.below(), guides);
     int questions = Asking.MOST;
     int texts = page.texts();
-    while (true) {
-      Optional<String> html =
-          templates.fill("customer", page.view(questions, texts), page.words(), problems);
-      int over = html.map(Weight::of).orElse(0) - Weight.MOST;
-      if (over <= 0 || questions + texts == 0) {
-        return html;
-      }
+    Optional<String> html = fill(page, questions, texts, problems);
+    while (over(html) > 0 && questions + texts > 0) {
       if (texts == 0 || questions > FEW_QUESTIONS) {
-        questions = Math.max(texts == 0 ? 0 : FEW_QUESTIONS, questions - Weight.questions(over));
+        int least = texts == 0 ? 0 : FEW_QUESTIONS;
+        questions = Math.max(least, questions - Weight.questions(over(html)));
       } else {
         texts--;
       }
+      html = fill(page, questions, texts, problems);
     }
+    return roomier(page, html, questions, texts, problems);
+  }
+
+  /** Where a care text has gone, there may be room for questions again. */
+  private Optional<String> roomier(
+      CustomerPage page, Optional<String> html, int questions, int texts, Problems problems) {
+    Optional<String> best = html;
+    for (int more = questions + 1; more <= Asking.MOST; more++) {
+      Optional<String> next = fill(page, more, texts, problems);
+      if (over(next) > 0) {
+        break;
+      }
+      best = next;
+    }
+    return best;
+  }
+
+  private Optional<String> fill(CustomerPage page, int questions, int texts, Problems problems) {
+    return templates.fill("customer", page.view(questions, texts), page.words(), problems);
+  }
+
+  private static int over(Optional<String> html) {
+    return html.map(Weight::of).orElse(0) - Weight.MOST;
   }
 
   /**

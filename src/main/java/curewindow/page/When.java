@@ -163,8 +163,13 @@ public final class When {
     return release.gentleUntil().map(full -> words.fullMonthDay(full, zone));
   }
 
-  /** How far a hold is set that ends at its limit, and when it is fully, in few words. */
-  Optional<String> setInShort(Release release) {
+  /**
+   * How far a hold is that ends at its limit, and when it is fully set, in few words.
+   *
+   * @param release one of the job's releases
+   * @return a sentence; empty where nothing is left to be careful with
+   */
+  public Optional<String> setInShort(Release release) {
     return release
         .gentleUntil()
         .map(full -> Map.of("share", share(release), "day", words.monthDay(full, zone)))

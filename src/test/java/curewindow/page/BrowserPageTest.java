@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import curewindow.cure.HoldKind;
 import curewindow.shop.Hold;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -48,7 +47,11 @@ class BrowserPageTest {
   }
 
   private Path file(Demo demo) throws IOException {
-    return Files.writeString(folder.resolve("index.html"), demo.html());
+    return file(demo.html());
+  }
+
+  private Path file(String html) throws IOException {
+    return Demo.onDisk(folder, html);
   }
 
   /** Read as people read it: no space before a comma. */
@@ -205,7 +208,7 @@ class BrowserPageTest {
     demo.releases.clear();
     String html = demo.html();
     for (String page : List.of(html, html.replaceFirst("(?s)<section id=dates.*?</section>", ""))) {
-      Path file = Files.writeString(folder.resolve("index.html"), page);
+      Path file = file(page);
       browser.clock(BEFORE_PICKUP).screen(390, 844, true).go(file);
       assertEquals(List.of(), browser.complaints());
       assertEquals("All clear", answer());
@@ -221,7 +224,9 @@ class BrowserPageTest {
     assertEquals(List.of(), browser.complaints());
     List<String> asked =
         browser.requests().stream().filter(r -> !r.startsWith("data:")).distinct().toList();
-    assertEquals(List.of(page.toUri().toString()), asked);
+    String site = folder.toUri().toString();
+    assertEquals(3, asked.size(), "the page, its style, its icon");
+    assertTrue(asked.stream().allMatch(from -> from.startsWith(site)), asked.toString());
   }
 
   /** 320 is 1280 at 400 % zoom (WCAG 2.1, 1.4.10), 640 is 1280 at 200 % (1.4.4). */

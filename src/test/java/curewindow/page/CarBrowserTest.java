@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.shop.BodyType;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
@@ -47,7 +46,7 @@ class CarBrowserTest {
   @Test
   void numbersAreApartAndWithinThePictureAndReadable() throws IOException {
     for (BodyType body : BodyType.values()) {
-      Path page = Files.writeString(folder.resolve("index.html"), everywhere(body).html());
+      Path page = Demo.onDisk(folder, everywhere(body).html());
       browser.screen(320, 800, true).go(page);
       assertEquals(
           List.of(),
@@ -90,7 +89,7 @@ class CarBrowserTest {
 
   @Test
   void nothingOfThePictureIsLeftOutOnPaper() throws IOException {
-    Path page = Files.writeString(folder.resolve("index.html"), everywhere(BodyType.VAN).html());
+    Path page = Demo.onDisk(folder, everywhere(BodyType.VAN).html());
     browser.screen(320, 800, true).go(page);
     assertEquals(
         List.of(),
@@ -104,7 +103,7 @@ class CarBrowserTest {
 
   @Test
   void aSpotLeadsToItsEntryByTapAndByKey() throws IOException {
-    Path page = Files.writeString(folder.resolve("index.html"), Demo.tint().html());
+    Path page = Demo.onDisk(folder, Demo.tint().html());
     browser.scripts(false).screen(320, 800, true).go(page);
     browser.scripts(true);
     browser.run(
@@ -130,10 +129,9 @@ class CarBrowserTest {
         "var f=document.querySelector('.fig').getBoundingClientRect();return"
             + " [...document.querySelectorAll('.fig circle')].map(e=>Math.round("
             + "e.getBoundingClientRect().x-f.x)).join()";
-    Path page = folder.resolve("index.html");
-    Files.writeString(page, html);
+    Path page = Demo.onDisk(folder, html);
     Object leftToRight = browser.screen(320, 800, true).go(page).run(places);
-    Files.writeString(page, html.replaceFirst(" lang=en dir=ltr", " lang=ar dir=rtl"));
+    Demo.onDisk(folder, html.replaceFirst(" lang=en dir=ltr", " lang=ar dir=rtl"));
     assertEquals(leftToRight, browser.go(page).run(places));
     assertTrue(
         (Boolean)

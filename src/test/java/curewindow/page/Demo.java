@@ -35,7 +35,9 @@ import curewindow.shop.ShopFolder;
 import curewindow.told.Visit;
 import curewindow.told.YearHere;
 import curewindow.words.WordsLibrary;
+import java.io.IOException;
 import java.net.URI;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DayOfWeek;
 import java.time.Instant;
@@ -220,6 +222,16 @@ final class Demo {
     }
     return new Catalogue(
         CATALOGUE.services(), films, CATALOGUE.spots(), CATALOGUE.holds(), List.of(), List.of());
+  }
+
+  /** A page where it comes to stand in a site, with what all pages share. */
+  static Path onDisk(Path site, String html) throws IOException {
+    Problems problems = new Problems();
+    Files.writeString(site.resolve(BelowStyle.FILE), BelowStyle.text(FILES, problems));
+    Files.write(
+        site.resolve("icon.svg"), FILES.bytes("site-templates/icon.svg", problems).orElseThrow());
+    Path folder = Files.createDirectories(site.resolve("C/X"));
+    return Files.writeString(folder.resolve("index.html"), html);
   }
 
   String html() {

@@ -104,7 +104,7 @@ class HostileTextTest {
                   .getValue()
                   .matches(
                       "(?s)(tel:|sms:|mailto:|#|data:image/svg[+]xml,|https://care\\.example/"
-                          + "|[a-z0-9./-]+(#[a-z0-9-]+)?$).*"),
+                          + "|[a-z0-9./-]+(#[a-z0-9-]+|\\?[0-9a-f]{8})?$).*"),
               element.outerHtml());
         }
       }

@@ -93,7 +93,7 @@ class OfflineTest {
   private static final String ALL =
       Stream.of("", "all.ics", "care.ics", "care.webmanifest")
           .map(FOLDER::concat)
-          .collect(Collectors.joining(" "));
+          .collect(Collectors.joining(" ", "", " /below.css"));
 
   private void waitForCopies() throws InterruptedException {
     waitFor("!!navigator.serviceWorker.controller");

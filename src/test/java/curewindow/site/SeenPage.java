@@ -45,7 +45,7 @@ record SeenPage(
           + "while(n=w.nextNode())if(n.parentElement.checkVisibility())t+=n.data;"
           + "return t.replace(/\\s+/g,' ').trim()},"
           + "W=(s,e)=>S(s,e).map(V),"
-          + "P=(r,s,a)=>{var e=r.querySelector(s);return e.checkVisibility()"
+          + "P=(r,s,a)=>{var e=r.querySelector(s);return e&&e.checkVisibility()"
           + "&&e.getAttribute('display')!=='none'?e.getAttribute(a):''};return {"
           + "answers:S('h1 .answer').map(e=>e.dataset.answer),answer:W('h1')[0],"
           + "stamp:S('h1 time').map(e=>e.dateTime).join(),more:W('.rel')[0],"
@@ -53,9 +53,9 @@ record SeenPage(
           + "W('.when',r)[0],r.querySelector('time').dateTime,W('p',r).join(' '),"
           + "String(r.classList.contains('over')),P(r,'.sure','width'),P(r,'.may','width'),"
           + "P(r,'.cut','x'),P(r,'.at','x')]),"
-          + "notes:W('.card,.now .note'),parked:W('#parking summary,.rows~.note'),"
+          + "notes:W('.card,.now .note'),parked:W('#parking summary,.list~.note'),"
           + "calendars:S('#dates a').map(e=>e.getAttribute('href')),"
-          + "folds:S('#normal details,#care details').map(d=>"
+          + "folds:S('#normal details:not(.more),#care details').map(d=>"
           + "[V(d.firstElementChild),W(':scope>:not(summary)',d).join(' ')])}";
 
   /** Reads the open page. */

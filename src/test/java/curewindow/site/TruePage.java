@@ -110,24 +110,24 @@ record TruePage(List<JobView> cases, int chosen, Instant now, boolean hasClock, 
     String date = when.shortDay(release) + " " + when.time(release);
     String likely = isOver(release) ? "" : likely(release);
     assertEquals(plain(view().words().text(state) + " " + date + " " + likely), row.when(), told);
-    String below = isOver(release) ? when.done(release) : safety(release);
+    String below = isOver(release) ? when.done(release) : below(release);
     assertEquals(plain(below), row.below(), told);
     bar(release, row.bar(), told);
     assertEquals(hasClock && isOnLine() && !isOver(release), !row.bar().now().isEmpty(), told);
   }
 
   /** Not of the first answer of the noted case, which says so itself. */
-  private String safety(Release release) {
+  private String below(Release release) {
     String answer = Urgency.holds(cases.get(0)).stream().findFirst().map(Release::hold).orElse("");
-    return release.hold().equals(answer) ? "" : Safety.of(release, view()).orElse("");
+    return release.hold().equals(answer)
+        ? ""
+        : Safety.of(release, view()).orElse("")
+            + " "
+            + new When(view()).setInShort(release).orElse("");
   }
 
-  /** What may be sooner, or takes longer, where that is another day. */
+  /** What may be sooner, where that is another day. */
   private String likely(Release release) {
-    if (release.gentleUntil().isPresent()) {
-      Instant full = release.gentleUntil().get();
-      return text("page.full", "day", view().words().monthDay(full, zone()));
-    }
     String day = view().words().monthDay(likelyAt(release), zone());
     boolean isOther = !day.equals(view().words().monthDay(release.end().at(), zone()));
     return isOther ? text("page.likely", "day", day) : "";
