@@ -150,9 +150,15 @@ public record Release(
       return "at-limit";
     }
 
+    /** Its share grows evenly between its own limit and the time it is full. */
     @Override
     public End movedTo(End other) {
-      return new AtLimit(other.at(), share, full.isAfter(other.at()) ? full : other.at());
+      if (!full.isAfter(other.at())) {
+        return new AtLimit(other.at(), 1, other.at());
+      }
+      double gone = Duration.between(at, other.at()).toSeconds();
+      double whole = Duration.between(at, full).toSeconds();
+      return new AtLimit(other.at(), share + (1 - share) * Math.max(0, gone / whole), full);
     }
 
     /**

@@ -89,12 +89,25 @@ public record BeforePickup(
     return unmet.isEmpty() ? Optional.empty() : Optional.of(advice(unmet, job, cabin));
   }
 
+  /**
+   * How long one part needs the lamp, where {@link #lamp} is for the one that needs it longest.
+   *
+   * @param need one of {@link #lacking}
+   * @return minutes, a multiple of 5; 0 where the car's stay is enough for it
+   */
+  public double lampMinutes(AtPickup need) {
+    return minutes(need.lampHours(up(most(lacking, AtPickup::floorHours))));
+  }
+
+  private static double minutes(double hours) {
+    return MINUTES_TOLD * up(hours * MINUTES_IN_HOUR / MINUTES_TOLD);
+  }
+
   private static BeforePickup advice(List<AtPickup> unmet, CureCase job, boolean cabin) {
     double floor = up(most(unmet, AtPickup::floorHours));
     double longest = Math.max(LONGEST_STAY, floor);
     double bay = up(most(unmet, AtPickup::bayHours));
-    double minutes =
-        MINUTES_TOLD * up(most(unmet, n -> n.lampHours(floor)) * MINUTES_IN_HOUR / MINUTES_TOLD);
+    double minutes = minutes(most(unmet, n -> n.lampHours(floor)));
     Optional<Lamp> lamp =
         !cabin && minutes > 0 && minutes <= LONGEST_LAMP
             ? Optional.of(new Lamp(job.bay().lamp(), minutes))

@@ -50,7 +50,7 @@ public record Visit(LocalDate day, List<String> services, boolean byPhoto) {
 
   /**
    * The visit of a job: the open day after pickup that suits most of its services, of those the one
-   * nearest to the days they like best, the earlier of two.
+   * nearest to the days they like best, the later of two.
    *
    * @param job the job
    * @param rules when the shop would like to look at its work
@@ -70,7 +70,7 @@ public record Visit(LocalDate day, List<String> services, boolean byPhoto) {
             Comparator.comparingLong((LocalDate day) -> -suited(wishes, day).size())
                 .thenComparingLong(
                     day -> suited(wishes, day).stream().mapToLong(w -> w.away(day)).sum())
-                .thenComparing(day -> day))
+                .thenComparing(Comparator.reverseOrder()))
         .map(day -> new Visit(day, services(suited(wishes, day)), byPhoto));
   }
 

@@ -38,7 +38,7 @@ final class BarelySetWords {
         ? Optional.empty()
         : Optional.of(
             new PickupAdvice(
-                barely.stream().map(r -> fact(r, told)).toList(), advice(barely, curing)));
+                barely.stream().map(r -> fact(r, told)).toList(), advice(barely, view, curing)));
   }
 
   private static String fact(Release release, Told told) {
@@ -52,7 +52,7 @@ final class BarelySetWords {
   }
 
   /** Air that is damp or cold sets next to nothing, however long the car stays in it. */
-  private static String advice(List<Release> barely, CureCase curing) {
+  private static String advice(List<Release> barely, JobView view, CureCase curing) {
     List<AtPickup> needs =
         AtPickup.of(curing).stream()
             .filter(n -> !n.isMet() && barely.stream().anyMatch(r -> r.hold().equals(n.hold())))
@@ -66,6 +66,8 @@ final class BarelySetWords {
             .toList();
     return helps.isEmpty()
         ? "a warmer or drier place to park would help"
-        : String.join(" or ", helps) + " would help";
+        : String.join(" or ", helps)
+            + " would help"
+            + (lamp ? PickupWords.caution(needs, view.job(), view.catalogue()) : "");
   }
 }

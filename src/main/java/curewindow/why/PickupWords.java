@@ -9,11 +9,15 @@ import curewindow.shop.Job;
 import curewindow.shop.SpotFact;
 import curewindow.told.BeforePickup;
 import curewindow.words.Words;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -75,7 +79,7 @@ final class PickupWords {
     return (stay.isEmpty() ? "the bay's air hardly sets it: " : "")
         + ways
         + ", and the way home does no harm in any weather"
-        + (before.lamp().isPresent() ? caution() : "");
+        + (before.lamp().isPresent() ? caution(before.lacking(), job, catalogue) : "");
   }
 
   /** How long in the bay, as it is or heated. */
@@ -97,25 +101,38 @@ final class PickupWords {
   }
 
   private String underLamp(Lamp lamp) {
+    Map<Double, Set<String>> parts = new TreeMap<>(Comparator.reverseOrder());
+    for (AtPickup need : before.lacking()) {
+      parts
+          .computeIfAbsent(before.lampMinutes(need), m -> new LinkedHashSet<>())
+          .add(catalogue.films().get(item(need).film()).name());
+    }
+    parts.remove(0.0);
     boolean again = before.lacking().stream().anyMatch(n -> item(n).lamp().isPresent());
-    String text =
-        said(
-            "give each part %s%s minutes of lamp at %s C",
-            again ? "another " : "", number(lamp.minutes()), number(lamp.surface()));
+    String minutes =
+        parts.entrySet().stream()
+            .map(
+                e ->
+                    said(
+                        "%s %s%s minutes",
+                        parts.size() == 1 ? "each part" : String.join(" and ", e.getValue()),
+                        again ? "another " : "",
+                        number(e.getKey())))
+            .collect(Collectors.joining(", "));
+    String text = said("give %s of lamp at %s C", minutes, number(lamp.surface()));
     return before.lampStayHours() == 0
         ? text
         : text + " and keep the car in " + hours(before.lampStayHours()) + " longer";
   }
 
-  private String caution() {
+  /** What to mind with a lamp on what is not set yet. */
+  static String caution(List<AtPickup> needs, Job job, Catalogue catalogue) {
+    boolean glass =
+        needs.stream()
+            .flatMap(need -> job.items().get(need.item()).spots().stream())
+            .anyMatch(spot -> catalogue.is(spot, SpotFact.GLASS));
     return "; never more heat than its maker allows"
-        + (isOn(SpotFact.GLASS) ? ", glass slowly, and none on chipped glass" : "");
-  }
-
-  private boolean isOn(SpotFact fact) {
-    return before.lacking().stream()
-        .flatMap(need -> item(need).spots().stream())
-        .anyMatch(spot -> catalogue.is(spot, fact));
+        + (glass ? ", glass slowly, and none on chipped glass" : "");
   }
 
   private static String hours(long number) {

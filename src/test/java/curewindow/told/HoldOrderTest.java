@@ -149,18 +149,25 @@ class HoldOrderTest {
   }
 
   @Test
-  void anEndAtTheLimitKeepsWhatIsKnownOfIt() {
+  void anEndAtTheLimitIsFurtherWhenItIsToldLater() {
+    Instant end = PICKUP.plus(Duration.ofDays(1));
+    Instant early = PICKUP.plusSeconds(7200);
+    assertEquals(new Release.AtLimit(end, 1, end), washAfterADay(early));
+    Instant late = PICKUP.plusSeconds(3600).plus(Duration.ofHours(46));
+    assertEquals(new Release.AtLimit(end, 0.8, late), washAfterADay(late));
+  }
+
+  private static Release.End washAfterADay(Instant full) {
     Release limit =
         new Release(
             "hand-wash",
             HoldKind.HOLD,
-            new Release.AtLimit(PICKUP.plusSeconds(3600), 0.6, PICKUP.plusSeconds(7200)),
+            new Release.AtLimit(PICKUP.plusSeconds(3600), 0.6, full),
             PICKUP,
             release("x", 1).because(),
             release("x", 1).because(),
             Optional.empty());
     Timeline told = told(STARTING, limit, release("keep-dry", 1));
-    Instant end = PICKUP.plus(Duration.ofDays(1));
-    assertEquals(new Release.AtLimit(end, 0.6, end), told.of("hand-wash").orElseThrow().end());
+    return told.of("hand-wash").orElseThrow().end();
   }
 }
