@@ -46,7 +46,7 @@ final class Slim {
     if (tag.contains("='")) {
       return tag;
     }
-    String bare = QUOTED.matcher(tag).replaceAll("=$1").replace(" hidden=hidden", " hidden");
+    String bare = QUOTED.matcher(tag.replace(" hidden=\"hidden\"", " hidden")).replaceAll("=$1");
     return bare.endsWith("/>") && !bare.endsWith("\"/>")
         ? bare.substring(0, bare.length() - 2) + " />"
         : bare;

@@ -143,7 +143,11 @@ class SlimTest {
         .collect(Collectors.joining());
   }
 
+  /** A boolean attribute is true whatever its value (HTML standard, 2.3.2). */
   private static String attribute(Attribute attribute) {
+    if (attribute.getKey().equals("hidden")) {
+      return " hidden";
+    }
     return " " + attribute.getKey() + "='" + attribute.getValue().replace("\n", "⏎") + "'";
   }
 }
