@@ -34,11 +34,12 @@ record PublicLooks(Look still, Look finding, Optional<SearchPress> search) {
         look.policy().replaceFirst("script-src [^;]*", "$0 'strict-dynamic' 'self'"));
   }
 
+  /** Asks the index, and lets an audit read {@code robots.txt} from within the page. */
   private static Look asking(Look look) {
     return new Look(
         look.style(),
         look.script(),
-        look.policy().replace("form-action 'none'", "form-action 'self'"));
+        look.policy().replace("form-action 'none'", "form-action 'self'; connect-src 'self'"));
   }
 
   String searchScript() {

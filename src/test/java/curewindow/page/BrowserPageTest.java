@@ -148,7 +148,7 @@ class BrowserPageTest {
     Demo demo = Demo.atLimit();
     demo.limit("inside-glass", 0.5, "2027-01-20T03:00");
     browser.clock(Demo.at("2026-12-26T09:00")).screen(390, 844, true).go(file(demo));
-    assertEquals("All free. Take care until about JANUARY 20", answer().replace("\n", " "));
+    assertEquals("Almost there. Take care until about JANUARY 20", answer().replace("\n", " "));
     browser.later(Duration.ofDays(26));
     assertEquals("All clear", answer());
   }

@@ -172,7 +172,7 @@ class CustomerPageTest {
             .orElseThrow();
     Element almost = page.selectFirst("[data-answer=almost][hidden]");
     assertEquals(String.valueOf(set), almost.attr("data-end"));
-    assertTrue(almost.text().startsWith("All free. Take care until about"), almost::text);
+    assertTrue(almost.text().startsWith("Almost there. Take care until about"), almost::text);
     assertEquals(
         "Not all is fully set yet. The list says what still needs care.",
         page.select("[data-of=almost]").text());
