@@ -4,6 +4,7 @@ import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.List;
@@ -162,13 +163,17 @@ final class DateList {
         : end;
   }
 
-  /** Said only where it tells more than the date does. */
+  /** Said only where it tells more than the date does, and of no day that has begun. */
   private static String likelyDay(JobView view, Release release) {
     ZoneId zone = view.timeline().zone();
-    return Optional.of(view.words().monthDay(likely(release), zone))
-        .filter(day -> !day.equals(view.words().monthDay(release.end().at(), zone)))
-        .map(day -> view.words().text("page.likely", Map.of("day", day)))
-        .orElse("");
+    LocalDate likely = LocalDate.ofInstant(likely(release), zone);
+    boolean tells =
+        likely.isBefore(LocalDate.ofInstant(release.end().at(), zone))
+            && likely.isAfter(LocalDate.ofInstant(view.timeline().pickup(), zone));
+    return tells
+        ? view.words()
+            .text("page.likely", Map.of("day", view.words().monthDay(likely(release), zone)))
+        : "";
   }
 
   private double part(Instant at) {
