@@ -212,7 +212,7 @@ class ObservedWeatherTest {
     assertEquals(Exit.USAGE, run("due", "--shop", shop, "--at", "tomorrow"));
     assertTrue(said.contains("--at is not a time: tomorrow"), said);
     assertEquals(Exit.USAGE, run("check", "--shop", shop, "--at", "12/2/26"));
-    assertTrue(said.contains("2026-12-02 or 2026-02-12: write the one you mean."), said);
+    assertTrue(said.contains("2026-12-02 or 2026-02-12: write the one you mean"), said);
     run("due", "--shop", shop, "--at", "2026-11-25T08:00-08:00");
     String full = said;
     for (String form : List.of("2026-11-25", "2026-11-25T08:00", "2026-11-25T16:00Z")) {
