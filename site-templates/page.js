@@ -41,6 +41,7 @@ show(e, text !== "");
 rows.forEach(e => {
 var x = (now - e.parentNode.dataset.start) / e.parentNode.dataset.span, mark = e.querySelector(".at");
 e.classList.toggle("over", past(e, "end"));
+e.classList.toggle("first", e.dataset.hold === first.dataset.answer);
 mark.setAttribute("x", x * 100 + "%");
 mark.setAttribute("display", x >= 0 && x <= 1 && !past(e, "end") ? "inline" : "none");
 });

@@ -66,7 +66,7 @@ var lookup = (function () {
       place.score *= place.has / asked.length;
       return place;
     }).sort(function (a, b) { return b.score - a.score || a.n - b.n; });
-    return found.filter(function (p) { return p.score >= found[0].score / 5; }).slice(0, 12);
+    return found.filter(function (p) { return p.score >= found[0].score / 20; }).slice(0, 12);
   }
   return {fold: fold, words: words, stems: stems, build: build, open: open, ask: ask};
 })();

@@ -67,7 +67,7 @@ final class KnownNames {
     for (String hold : holds) {
       values.addAll(List.of(dots("hold", hold, "until"), dots("hold", hold, "likely")));
       values.addAll(List.of(dots("hold", hold, "day"), dots("hold", hold, "full")));
-      values.add(dots("hold", hold, "done"));
+      values.addAll(List.of(dots("hold", hold, "done"), dots("hold", hold, "gently")));
     }
     values.addAll(FIXED_VALUES);
     for (String service : services) {

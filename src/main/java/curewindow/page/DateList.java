@@ -42,8 +42,10 @@ final class DateList {
    * @param label what it is, in few words, and what may be done once it is over
    * @param state the word before the date, and the one once it is over
    * @param likelyDay a quiet word on what may be sooner
-   * @param safety what ends it at once; not of the first answer, which says so itself
-   * @param set how far it is set where it ends at its limit; not of the first answer either
+   * @param first whether it is the first answer, which says itself what {@code safety} and {@code
+   *     set} say
+   * @param safety what ends it at once
+   * @param set how far it is set where it ends at its limit
    * @param done what needs care once it is over, until {@code care} (0 where nothing does); what to
    *     do about what should have settled
    * @param bar where its bar ends, and {@code sure} where it is likely over, percent of the line
@@ -52,6 +54,7 @@ final class DateList {
   record Row(
       String hold,
       String kind,
+      boolean first,
       String end,
       String likely,
       String label,
@@ -117,10 +120,10 @@ final class DateList {
     String kind = release.kind().id();
     boolean settles = release.kind() == HoldKind.SETTLE;
     double end = part(release.end().at());
-    boolean first = answer.filter(release::equals).isPresent();
     return new Row(
         hold,
         kind,
+        answer.filter(release::equals).isPresent(),
         cases.seconds(v -> of.apply(v).end().at()),
         cases.joined(v -> percent(Math.min(1, part(likely(of.apply(v))))).replace("%", "")),
         When.shortLabel(release, noted.words()),
@@ -131,8 +134,8 @@ final class DateList {
         cases.text(v -> new When(v).shortDay(of.apply(v))),
         cases.text(v -> new When(v).time(of.apply(v))),
         cases.text(v -> likelyDay(v, of.apply(v))),
-        first ? Optional.empty() : Safety.of(release, noted),
-        cases.text(v -> first ? "" : new When(v).setInShort(of.apply(v)).orElse("")),
+        Safety.of(release, noted),
+        cases.text(v -> new When(v).setInShort(of.apply(v)).orElse("")),
         cases.text(v -> done(v, of.apply(v))),
         settles ? Optional.empty() : Optional.of(cases.seconds(v -> set(of.apply(v)))),
         percent(Math.min(1, part(likely(release)))),

@@ -96,7 +96,8 @@ public final class JobFacts implements GuideFacts {
           release.filter(r -> r.becauseLikely().isMet()).map(r -> words.day(r.likely(), zone));
       case "day" -> release.map(new When(view)::day);
       case "full" -> release.map(r -> words.day(set(r), zone));
-      case "done" -> release.map(new When(view)::done);
+      case "done" -> release.map(r -> words.text("hold." + id + ".done"));
+      case "gently" -> release.flatMap(new When(view)::gently);
       default -> Optional.empty();
     };
   }

@@ -110,13 +110,16 @@ public record Visit(LocalDate day, List<String> services, boolean byPhoto) {
             .map(r -> day(r.end().at(), shop).plusDays(1))
             .max(Comparator.naturalOrder())
             .orElse(finished);
-    LocalDate best = finished.plusDays(rule.best());
-    LocalDate after = settled.isAfter(best) ? settled : best;
     return new Wish(
         rule.service(),
-        finished.plusDays(rule.earliest()),
-        after.isAfter(latest) ? latest : after,
+        later(settled, finished.plusDays(rule.earliest()), latest),
+        later(settled, finished.plusDays(rule.best()), latest),
         latest);
+  }
+
+  private static LocalDate later(LocalDate one, LocalDate other, LocalDate latest) {
+    LocalDate later = one.isAfter(other) ? one : other;
+    return later.isAfter(latest) ? latest : later;
   }
 
   private static Stream<LocalDate> days(List<Wish> wishes) {

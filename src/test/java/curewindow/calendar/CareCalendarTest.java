@@ -133,8 +133,8 @@ final class CareCalendarTest {
     assertTrue(
         value(event, Property.DESCRIPTION)
             .startsWith(
-                "In this weather, it is only about 60% set by then.\n"
-                    + "Move the windows only when you need to, and never when they are frozen shut, until about January 13."),
+                "In this weather, it will be only about 60% set by then.\n"
+                    + "Until about January 13, move the windows only if you must. Never force a frozen one."),
         () -> value(event, Property.DESCRIPTION));
   }
 

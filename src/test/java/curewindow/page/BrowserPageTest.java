@@ -102,7 +102,7 @@ class BrowserPageTest {
     browser.later(Duration.ofSeconds(1));
     assertTrue(answer().startsWith("Leave the rear window defroster off until"), answer());
     assertTrue(answer().toUpperCase().contains("DECEMBER 19, 10 AM"), answer());
-    assertEquals("Windows can come down since Fri, Dec 4 2 PM", row("windows-up"));
+    assertEquals("Windows can come down as of Fri, Dec 4", row("windows-up"));
     assertTrue(row("hand-wash").startsWith("No hand wash until"), row("hand-wash"));
     assertEquals("No hand wash", order().get(0), "what is ahead comes first");
     assertEquals("Windows can come down", order().get(7), "what is over comes last");
@@ -127,7 +127,7 @@ class BrowserPageTest {
     browser.later(Duration.ofMinutes(1));
     assertEquals(8, browser.allSeen(".over").size());
     assertEquals(
-        "Haze should be gone since Sun, Jan 3 If you still see haze, show us.", row("haze"));
+        "Haze should be gone as of Sun, Jan 3 If you still see haze, show us.", row("haze"));
     assertEquals(List.of(), browser.allSeen(".axis"), "no line of time without bars");
     assertTrue(browser.seen("#normal details").contains("By now it should be gone. Show us."));
   }
@@ -136,11 +136,11 @@ class BrowserPageTest {
   void whatEndsAtItsLimitIsFreedGently() throws IOException {
     browser.clock(Demo.at("2026-12-04T14:30")).screen(390, 844, true).go(file(Demo.atLimit()));
     assertEquals(
-        "Windows can come down since Fri, Dec 4 2 PM Move the windows only when you need to,"
-            + " and never when they are frozen shut, until about December 22.",
+        "Windows can come down as of Fri, Dec 4 Until about December 22, move the windows only if"
+            + " you must. Never force a frozen one.",
         row("windows-up"));
     browser.later(Duration.ofDays(19));
-    assertEquals("Windows can come down since Fri, Dec 4 2 PM", row("windows-up"));
+    assertEquals("Windows can come down as of Fri, Dec 4", row("windows-up"));
   }
 
   @Test
@@ -183,8 +183,7 @@ class BrowserPageTest {
     assertEquals(List.of(), browser.allSeen(".over, .done"));
     assertTrue(row("hand-wash").contains("until Fri, Dec 4 4 PM"), row("hand-wash"));
     browser.later(Duration.ofHours(28));
-    assertTrue(
-        row("hand-wash").contains("Hand wash is fine since Fri, Dec 4 4 PM"), row("hand-wash"));
+    assertTrue(row("hand-wash").contains("Hand wash is fine as of Fri, Dec 4"), row("hand-wash"));
     assertEquals(3, browser.allSeen(".over").size());
   }
 

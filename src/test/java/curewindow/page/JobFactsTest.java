@@ -34,7 +34,7 @@ class JobFactsTest {
         "job.car | the blue four-door",
         "job.place | Denver, Colorado",
         "job.pickup | Tuesday, December 1, 4 PM",
-        "job.parking | outside by day and in a garage by night",
+        "job.parking | outside by day and in a garage at night",
         "film.tint | Harbor 35 and Harbor 20",
         "spots.tint | front door windows, rear door windows and rear window",
         "vlt.tint | 31% and 20%",

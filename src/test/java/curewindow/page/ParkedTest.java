@@ -189,7 +189,7 @@ class ParkedTest {
         page.select("#parking legend").text());
     assertEquals(
         List.of(
-            "Outside by day and in a garage by night (as we noted it), or in a garage, or in a heated garage",
+            "Outside by day and in a garage at night (as we noted it), or in a garage, or in a heated garage",
             "Outside",
             "Outside in the shade"),
         page.select("#parking label").eachText());

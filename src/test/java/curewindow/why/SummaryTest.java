@@ -47,7 +47,7 @@ class SummaryTest {
       assertEquals(more > 0, whole.contains("... and " + more + " more: see below"), whole);
       assertEquals(
           view.visit().isPresent(),
-          whole.contains("Come in for a look: any") || whole.contains("send us a photo: from"),
+          whole.contains("Come in for a look: any") || whole.contains("Send us a photo: from"),
           whole);
       full += more > 0 ? 1 : 0;
     }
