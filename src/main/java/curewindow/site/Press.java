@@ -6,6 +6,7 @@ import curewindow.handout.HandoutPress;
 import curewindow.page.BelowStyle;
 import curewindow.page.HomeScreen;
 import curewindow.page.JobView;
+import curewindow.page.Pages;
 import curewindow.page.Urgency;
 import curewindow.page.When;
 import curewindow.problem.Faults;
@@ -141,6 +142,8 @@ public final class Press {
           .ifPresent(bytes -> output.put("site/" + icon, bytes));
     }
     pages.open().forEach((name, html) -> output.put("site/" + name, html));
+    Optional.ofNullable(pages.open().get(Pages.NOT_FOUND))
+        .ifPresent(html -> output.put("site/" + PagePaths.NO_LIST, html));
     Optional<Integer> cards = cards(good, clock);
     Set<String> ids = made.stream().map(PressReport.Made::job).collect(Collectors.toSet());
     List<String> leftOut = shop.leftOut(ids);
