@@ -39,6 +39,13 @@ final class PressCommand implements Callable<Integer> {
       description = "where to put what is made; ${DEFAULT-VALUE} if left out")
   private Path folder;
 
+  @Option(
+      names = "--let-go",
+      description =
+          "takes down the pages of all jobs that are gone from the shop folder; without it, pages"
+              + " stay where many jobs are gone at once")
+  private boolean letGo;
+
   PressCommand(Clock clock) {
     this.clock = clock;
   }
@@ -53,10 +60,10 @@ final class PressCommand implements Callable<Integer> {
           "Nothing was built: shop.yaml, its folders and the ledgers have to be right first.");
       return Exit.PROBLEMS;
     }
-    PressReport report = Press.run(loaded, folder, clock, Tokens.secure());
+    PressReport report = Press.run(loaded, folder, clock, Tokens.secure(), letGo);
     if (report.files().made() == 0) {
       ProblemLines.print(report.problems(), out);
-      out.println("Nothing was built: the printed cards would lead nowhere.");
+      out.println("Nothing was built: printed cards would lead nowhere.");
       return Exit.PROBLEMS;
     }
     print(report, loaded, out);

@@ -17,6 +17,9 @@ import java.util.function.UnaryOperator;
  */
 public final class Pages {
 
+  /** Where it is said that there is no page, among the pages of {@link #open}. */
+  public static final String NOT_FOUND = "404.html";
+
   /** All templates: the pages, what they share, and the sections of a customer's page. */
   private static final String[] TEMPLATES = {
     "parts",

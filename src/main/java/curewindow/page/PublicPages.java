@@ -55,7 +55,7 @@ final class PublicPages {
     PublicViews views = new PublicViews(shop, site, looks);
     Filling filling = new Filling(templates, problems, new TreeMap<>());
     filling.put(PublicSite.HOME, "home", own, views.front(own));
-    filling.put("404.html", "not-found", own, views.lost(own));
+    filling.put(Pages.NOT_FOUND, "not-found", own, views.lost(own));
     for (Book book : books) {
       filling.put(site.file(book, PublicSite.HOME), "home", book, views.home(book));
       filling.put(site.file(book, PublicSite.CARD), "lost-card", book, views.lostCard(book));

@@ -83,7 +83,7 @@ public final class CardFile {
     Optional<Printed> cards = print(press.get(), sorted.get(true), choice.sheet(), problems);
     if (cards.isPresent()) {
       PrintedCards.note(shop, cards.get().views(), choice.as(), clock);
-      AtomicFiles.write(file, cards.get().pdf());
+      AtomicFiles.writePrivate(file, cards.get().pdf());
     }
     List<String> without = sorted.get(false).stream().map(v -> v.job().id()).toList();
     int written = cards.map(c -> c.views().size()).orElse(0);

@@ -55,7 +55,8 @@ final class KeptPages implements Predicate<String> {
 
   @Override
   public boolean test(String name) {
-    if (name.startsWith("site/" + PagePaths.CUSTOMERS)) {
+    if (name.startsWith("site/" + PagePaths.CUSTOMERS)
+        && !name.equals("site/" + PagePaths.NO_LIST)) {
       return rows.stream().anyMatch(r -> name.startsWith("site/" + r.folder()));
     }
     return name.startsWith("site/") ? open : cards && name.startsWith("office/cards");

@@ -147,6 +147,6 @@ record LedgerCsv(String file, String code, String name, List<String> header, Str
       csv.writeRecord(header);
       rows.forEach(csv::writeRecord);
     }
-    AtomicFiles.write(shop.resolve(file), text.toString().getBytes(StandardCharsets.UTF_8));
+    AtomicFiles.writePrivate(shop.resolve(file), text.toString().getBytes(StandardCharsets.UTF_8));
   }
 }

@@ -116,7 +116,17 @@ public final class LinkLedger {
   }
 
   private boolean isTaken(String token) {
-    return entries.values().stream().anyMatch(e -> e.token().equals(token));
+    return tokens().anyMatch(token::equals);
+  }
+
+  /** All tokens that were ever given. */
+  Stream<String> tokens() {
+    return entries.values().stream().map(Entry::token);
+  }
+
+  /** Whether no job has an address yet. */
+  boolean isEmpty() {
+    return entries.isEmpty();
   }
 
   /**

@@ -341,6 +341,19 @@ public final class LoadedShop {
     return ledgers.areBroken();
   }
 
+  /** Whether the link ledger gave any job an address, also one that is gone by now. */
+  boolean hasGivenAddresses() {
+    return ledgers.links().filter(l -> !l.isEmpty()).isPresent();
+  }
+
+  /** Whether the link ledger gave out a token, by the page's folder. */
+  boolean knowsFolder(String folder) {
+    return ledgers
+        .links()
+        .filter(l -> l.tokens().anyMatch(t -> PagePaths.folder(t).equals(folder)))
+        .isPresent();
+  }
+
   /** The token that the link ledger had for a job, by its id, when the folder was read. */
   Optional<String> knownToken(String job) {
     return ledgers.links().flatMap(l -> l.known(job));

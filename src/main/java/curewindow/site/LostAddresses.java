@@ -9,13 +9,16 @@ import java.util.Optional;
 /**
  * Notices when the link ledger no longer knows the address of a page that the last press made, as
  * after a ledger was deleted or an older one was brought back: a new address would leave the
- * printed cards leading nowhere.
+ * printed cards leading nowhere. So would a press into the output folder of another shop.
  */
 final class LostAddresses {
 
   private LostAddresses() {}
 
   static List<Problem> of(LoadedShop shop, List<PageList.Row> before) {
+    if (isOfAnotherShop(shop, before)) {
+      return List.of(anotherShop(before));
+    }
     List<Problem> lost = new ArrayList<>();
     List<PageList.Row> wanted =
         before.stream().filter(row -> shop.job(row.job()).isPresent()).toList();
@@ -26,6 +29,26 @@ final class LostAddresses {
       }
     }
     return lost;
+  }
+
+  /** An own ledger knows all pages ever made, and a shop that lost it still has its address. */
+  private static boolean isOfAnotherShop(LoadedShop shop, List<PageList.Row> before) {
+    String address = shop.shop().orElseThrow().address().toString();
+    return !before.isEmpty()
+        && before.stream().noneMatch(row -> shop.knowsFolder(row.folder()))
+        && (before.stream().noneMatch(row -> row.address().startsWith(address))
+            || before.stream().noneMatch(row -> shop.job(row.job()).isPresent()));
+  }
+
+  private static Problem anotherShop(List<PageList.Row> before) {
+    return Problem.error(
+        "other-shop",
+        Where.file(LinkLedger.FILE),
+        "the output folder holds "
+            + (before.size() == 1 ? "a page" : before.size() + " pages")
+            + " of another shop, such as "
+            + before.get(0).address(),
+        "press into the folder of this shop, or into an empty one; name it with --out");
   }
 
   private static Problem problem(PageList.Row row) {

@@ -105,7 +105,7 @@ public final class Office {
         Optional.ofNullable(made.get(file.toString().endsWith(".pdf") ? PDF : HTML));
     boolean whole = bytes.isPresent() && found.all().stream().allMatch(Office::stopsNoPaper);
     if (whole) {
-      AtomicFiles.write(file, bytes.get());
+      AtomicFiles.writePrivate(file, bytes.get());
     }
     return whole;
   }

@@ -15,8 +15,11 @@ import java.util.stream.Stream;
 /**
  * The output folder and the only writer of it. It remembers in {@code office/files.txt} which files
  * it made, removes those of an earlier press that are no longer wanted, and touches nothing else.
+ * What is in {@code office} only the owner may read.
  */
 final class Output {
+
+  private static final String PRIVATE = "office/";
 
   /** The list of files made, relative to the output folder. */
   static final String LIST = "office/files.txt";
@@ -94,6 +97,7 @@ final class Output {
     TreeSet<String> both = new TreeSet<>(before);
     both.addAll(after);
     saveList(both);
+    AtomicFiles.closeToOthers(root.resolve(PRIVATE));
     int changed = 0;
     for (Map.Entry<String, byte[]> file : files.entrySet()) {
       changed += writeIfDifferent(file.getKey(), file.getValue()) ? 1 : 0;
@@ -117,10 +121,18 @@ final class Output {
 
   private boolean writeIfDifferent(String name, byte[] bytes) throws IOException {
     Path file = root.resolve(name);
+    boolean isPrivate = name.startsWith(PRIVATE);
     if (Files.isRegularFile(file) && Arrays.equals(Files.readAllBytes(file), bytes)) {
+      if (isPrivate) {
+        AtomicFiles.closeToOthers(file);
+      }
       return false;
     }
-    AtomicFiles.write(file, bytes);
+    if (isPrivate) {
+      AtomicFiles.writePrivate(file, bytes);
+    } else {
+      AtomicFiles.write(file, bytes);
+    }
     return true;
   }
 

@@ -12,11 +12,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** The private list of all customers' pages, {@code office/pages.csv} in the output folder. */
 public final class PageList {
 
   static final String FILE = "office/pages.csv";
+
+  private static final Pattern FORMULA = Pattern.compile("'*[=+@\t\r-]");
+  private static final Pattern ESCAPED = Pattern.compile("^'('*[=+@\t\r-])");
 
   private PageList() {}
 
@@ -58,7 +62,7 @@ public final class PageList {
           rows.add(
               new Row(
                   r.getField("job"),
-                  r.getField("first-name"),
+                  ESCAPED.matcher(r.getField("first-name")).replaceFirst("$1"),
                   r.getField("folder"),
                   r.getField("address")));
         }
@@ -67,11 +71,16 @@ public final class PageList {
     return rows;
   }
 
+  /** A name that a spreadsheet would take for a formula begins with an apostrophe. */
+  private static String plain(String name) {
+    return FORMULA.matcher(name).lookingAt() ? "'" + name : name;
+  }
+
   static String text(List<Row> rows) {
     StringWriter text = new StringWriter();
     try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(text)) {
       csv.writeRecord("job", "first-name", "folder", "address");
-      rows.forEach(r -> csv.writeRecord(r.job(), r.firstName(), r.folder(), r.address()));
+      rows.forEach(r -> csv.writeRecord(r.job(), plain(r.firstName()), r.folder(), r.address()));
     } catch (IOException e) {
       throw new java.io.UncheckedIOException(e);
     }

@@ -6,6 +6,9 @@ final class PagePaths {
   /** The folder of all customers' pages; upper case, so that QR codes stay short. */
   static final String CUSTOMERS = "C/";
 
+  /** What stands in it, so that no host lists the addresses of customers' pages there. */
+  static final String NO_LIST = CUSTOMERS + "index.html";
+
   private PagePaths() {}
 
   /**

@@ -6,6 +6,7 @@ import curewindow.handout.HandoutPress;
 import curewindow.page.BelowStyle;
 import curewindow.page.HomeScreen;
 import curewindow.page.JobView;
+import curewindow.page.Pages;
 import curewindow.page.Urgency;
 import curewindow.page.When;
 import curewindow.problem.Faults;
@@ -38,16 +39,19 @@ public final class Press {
   private final LoadedShop shop;
   private final Path out;
   private final Output output;
+  private final Leaving leaving;
   private final Problems problems = new Problems();
 
-  private Press(LoadedShop shop, Path out, Output output) {
+  private Press(LoadedShop shop, Path out, Output output, Leaving leaving) {
     this.shop = shop;
     this.out = out;
     this.output = output;
+    this.leaving = leaving;
+    problems.addAll(leaving.problems());
   }
 
   /**
-   * Builds everything.
+   * Builds everything; where many jobs are gone at once, their pages stay and that is told.
    *
    * @param shop a shop folder whose shop.yaml and link ledger are right
    * @param out the output folder
@@ -58,13 +62,30 @@ public final class Press {
    */
   public static PressReport run(LoadedShop shop, Path out, Clock clock, Supplier<String> tokens)
       throws IOException {
+    return run(shop, out, clock, tokens, false);
+  }
+
+  /**
+   * Builds everything.
+   *
+   * @param shop a shop folder whose shop.yaml and link ledger are right
+   * @param out the output folder
+   * @param clock gives the date written beside new tokens
+   * @param tokens makes the secret parts of new pages' addresses
+   * @param letGo whether the pages of jobs that are gone may go, however many they are
+   * @return what was made; nothing where the link ledger no longer knows a page of the last press
+   * @throws IOException where a folder cannot be written; the message is for the user
+   */
+  public static PressReport run(
+      LoadedShop shop, Path out, Clock clock, Supplier<String> tokens, boolean letGo)
+      throws IOException {
     Output output = Output.open(out);
     List<PageList.Row> before = PageList.read(out);
     List<Problem> lost = LostAddresses.of(shop, before);
     if (!lost.isEmpty()) {
       return new PressReport(List.of(), List.of(), 0, new PressReport.Files(0, 0, 0), lost, out);
     }
-    Press press = new Press(shop, out, output);
+    Press press = new Press(shop, out, output, letGo ? Leaving.FREELY : Leaving.of(shop, before));
     return press.build(
         before, JobViews.of(shop, shop.jobs(), clock, tokens, press.problems), clock);
   }
@@ -121,10 +142,13 @@ public final class Press {
           .ifPresent(bytes -> output.put("site/" + icon, bytes));
     }
     pages.open().forEach((name, html) -> output.put("site/" + name, html));
+    Optional.ofNullable(pages.open().get(Pages.NOT_FOUND))
+        .ifPresent(html -> output.put("site/" + PagePaths.NO_LIST, html));
     Optional<Integer> cards = cards(good, clock);
     Set<String> ids = made.stream().map(PressReport.Made::job).collect(Collectors.toSet());
     List<String> leftOut = shop.leftOut(ids);
-    KeptPages stay = new KeptPages(before, ids, leftOut, !pages.openIsWhole(), cards.isEmpty());
+    KeptPages stay =
+        new KeptPages(before, ids, leaving.with(leftOut), !pages.openIsWhole(), cards.isEmpty());
     Office papers = Office.of(shop, views);
     papers.papers(papers.day(clock.instant()), problems).forEach(output::put);
     Shop own = shop.shop().orElseThrow();
