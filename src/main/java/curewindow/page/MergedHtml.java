@@ -115,7 +115,12 @@ final class MergedHtml {
 
   private static String marked(String line, TreeSet<Integer> cases) {
     Matcher tag = OPENING.matcher(line);
-    return tag.find() ? tag.group() + mark(cases) + line.substring(tag.end()) : line;
+    if (!tag.find()) {
+      return line;
+    }
+    String rest = line.substring(tag.end());
+    boolean hidden = rest.substring(0, rest.indexOf('>')).contains(" hidden");
+    return tag.group() + (hidden ? mark(cases).replace(" hidden", "") : mark(cases)) + rest;
   }
 
   private static Optional<String> pieces(List<String> each) {
