@@ -64,9 +64,9 @@ final class CareWords {
     Words words = view.words();
     LinkedHashSet<String> rules = new LinkedHashSet<>();
     for (Release release : ruled(view)) {
-      String until =
-          words.text("hold." + release.hold() + ".until", Map.of("when", when.dayAndTime(release)));
-      rules.add(when.gently(release).map(gently -> until + " " + gently).orElse(until));
+      rules.add(
+          words.text(
+              "hold." + release.hold() + ".until", Map.of("when", when.dayAndTimeSet(release))));
     }
     always(view).stream().map(words::text).forEach(rules::add);
     return rules.stream().limit(RULES).toList();

@@ -132,13 +132,24 @@ public final class When {
    * Until when, to follow "until" in a guide, with what comes after the limit.
    *
    * @param release one of the job's releases
-   * @return such as {@code Friday, December 18, 2 PM, then gently until about February 20}
+   * @return such as {@code Friday, December 18, 2 PM (fully set about February 20)}
    */
   String untilInGuide(Release release) {
-    String until = words.text("page.until", Map.of("when", dayAndTime(release)));
+    return words.text("page.until", Map.of("when", dayAndTimeSet(release)));
+  }
+
+  /**
+   * Day and hour, and where it ends at its limit when it is fully set, such as {@code Friday,
+   * December 18, 2 PM (fully set about February 20)}.
+   *
+   * @param release one of the job's releases
+   * @return the text
+   */
+  public String dayAndTimeSet(Release release) {
+    String when = dayAndTime(release);
     return fullBy(release)
-        .map(full -> words.text("page.until-gently", Map.of("when", until, "full", full)))
-        .orElse(until);
+        .map(full -> words.text("page.until-gently", Map.of("when", when, "full", full)))
+        .orElse(when);
   }
 
   /**
