@@ -119,7 +119,7 @@ final class PickupWords {
                         again ? "another " : "",
                         number(e.getKey())))
             .collect(Collectors.joining(", "));
-    String text = said("give %s of lamp at %s C", minutes, number(lamp.surface()));
+    String text = said("give %s of lamp at %s C in the bay", minutes, number(lamp.surface()));
     return before.lampStayHours() == 0
         ? text
         : text + " and keep the car in " + hours(before.lampStayHours()) + " longer";

@@ -57,7 +57,7 @@ class PickupNotesTest {
             .contains(
                 "note: jobs/Q-3107.yaml:3:5  Coating stays dry: at pickup Tidewater Paint has 18 of"
                     + " its 24 hours  keep the car in 7 hours longer (bay at 21 C), or give each"
-                    + " part 35 minutes of lamp at 60 C, and the way home does no harm in any"
+                    + " part 35 minutes of lamp at 60 C in the bay, and the way home does no harm in any"
                     + " weather; never more heat than its maker allows\n"),
         notes.said());
     assertTrue(
@@ -86,7 +86,7 @@ class PickupNotesTest {
     assertTrue(
         coating.contains(
             "  the bay is too cold at -5 C: warm it to 21 C and keep the car in 60 hours longer, or"
-                + " give each part 135 minutes of lamp at 60 C, and the way home does no harm in any"
+                + " give each part 135 minutes of lamp at 60 C in the bay, and the way home does no harm in any"
                 + " weather; never more heat than its maker allows"),
         coating);
     assertTrue(

@@ -186,7 +186,9 @@ class CustomerPageTest {
         "Come in for a look any open day from Mon, Jan 4",
         plain(page(demo).select(".visit").text()));
     demo.visit = Optional.of(new Visit(LocalDate.of(2027, 1, 4), List.of("tint"), true));
-    assertEquals("Send us a photo from Mon, Jan 4 on", plain(page(demo).select(".visit").text()));
+    assertEquals(
+        "Send us a photo from Mon, Jan 4 on. Anything odd: right away",
+        plain(page(demo).select(".visit").text()));
     demo.visit = Optional.empty();
     assertTrue(page(demo).select(".visit").isEmpty());
   }

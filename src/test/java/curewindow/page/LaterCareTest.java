@@ -60,7 +60,8 @@ class LaterCareTest {
     assertEquals(LocalDate.of(2036, 12, 1), due.get(1).day());
     assertEquals("later.replace-fieldcoat-gloss", due.get(1).name());
     Words english = film().view().words();
-    assertEquals(", after 10 years of sun and wear", due.get(1).more(english));
+    assertEquals(
+        ", after 10 years of sun and wear; sooner in strong sun", due.get(1).more(english));
     assertEquals(", then every year", check.more(english));
   }
 

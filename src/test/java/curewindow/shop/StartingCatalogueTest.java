@@ -55,7 +55,7 @@ class StartingCatalogueTest {
       headlight-film hand-wash B72 48/7
       headlight-film pressure-wash B240 168/28
       headlight-film machine-wash B336 240/30
-      headlight-film water-pockets D240 72/180
+      headlight-film headlight-bubbles D240 72/180
       fabric-coating seats X12 4/1
       fabric-coating wet-clean X96 120/14
       """;

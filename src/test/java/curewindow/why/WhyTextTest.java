@@ -66,7 +66,7 @@ class WhyTextTest {
     assertTrue(
         text.contains(
             "keep the car in 18 hours longer (bay at 23 C), or give each part 80 minutes of lamp at"
-                + " 60 C and keep the car in 6 hours longer, and the way home does no harm in any"
+                + " 60 C in the bay and keep the car in 6 hours longer, and the way home does no harm in any"
                 + " weather; never more heat than its maker allows"),
         text);
     String tint = Why.of(Steady.grounds(Trial.NONE)).text(Look.USUAL);
