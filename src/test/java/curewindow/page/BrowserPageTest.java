@@ -261,7 +261,7 @@ class BrowserPageTest {
       demo.safe(hold.id(), hold.kind(), "2026-12-" + day++ + "T20:00", "2026-12-09T20:00");
     }
     browser.clock(Demo.at("2026-12-18T16:00")).screen(320, 800, true).go(file(demo));
-    assertEquals(17, demo.releases.size());
+    assertEquals(18, demo.releases.size());
     assertEquals(
         List.of(),
         browser.run(
