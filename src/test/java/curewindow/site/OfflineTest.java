@@ -264,7 +264,7 @@ class OfflineTest {
     Files.writeString(
         shop.resolve("jobs.csv"),
         Files.readAllLines(Path.of("content/demo/jobs.csv")).get(0) + "\n");
-    press();
+    Press.run(LoadedShop.load(shop, Clock.systemUTC()), out, Clock.systemUTC(), () -> TOKEN, true);
     assertFalse(Files.exists(folder()), "with the job all of it goes");
   }
 
