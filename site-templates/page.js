@@ -46,7 +46,7 @@ mark.setAttribute("x", x * 100 + "%");
 mark.setAttribute("display", x >= 0 && x <= 1 && !past(e, "end") ? "inline" : "none");
 });
 if (list) show(list.previousElementSibling, rows.some(e => !past(e, "end")));
-var sorted = [...rows].sort((a, b) => past(a, "end") - past(b, "end") || at(a, "end") - at(b, "end") || inOrder.indexOf(a) - inOrder.indexOf(b));
+var sorted = [...inOrder].sort((a, b) => past(a, "end") - past(b, "end") || at(a, "end") - at(b, "end"));
 if (sorted.some((e, i) => e !== rows[i])) {
 rows = sorted;
 if (rows[0]) rows[0].parentNode.append(...rows);

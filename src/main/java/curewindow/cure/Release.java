@@ -78,6 +78,15 @@ public record Release(
         : Optional.empty();
   }
 
+  /**
+   * From when on nothing is left to be careful with.
+   *
+   * @return the published end, or where that is the limit when it is fully set, not rounded
+   */
+  public Instant setAt() {
+    return gentleUntil().orElse(end.at());
+  }
+
   /** The published end of a hold. */
   public sealed interface End {
 

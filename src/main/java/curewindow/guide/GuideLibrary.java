@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
 
 /** All guides of a shop, in all its languages. Safe for use by several threads at once. */
@@ -73,17 +74,18 @@ public final class GuideLibrary {
       ShopFiles files, WordsLibrary words, GuideReader reader, String file, Problems problems) {
     String id = file.substring(file.lastIndexOf('/') + 1, file.length() - ENDING.length());
     String language = file.substring(FOLDER.length(), file.lastIndexOf('/'));
-    Optional<String> original = files.original(file);
+    Supplier<String> own = () -> files.original(file).orElse("");
     Optional<Guide> guide =
         files
             .text(file, problems)
-            .map(text -> words.guide(language, text, original.orElse("")))
+            .map(text -> words.guide(language, text, own))
             .flatMap(text -> reader.read(id, language, new GuideSource(file, text, problems)));
     if (guide.isPresent()) {
       return guide;
     }
-    return original
-        .map(text -> words.guide(language, text, text))
+    return files
+        .original(file)
+        .map(text -> words.guide(language, text, () -> text))
         .flatMap(text -> reader.read(id, language, new GuideSource(file, text, new Problems())));
   }
 

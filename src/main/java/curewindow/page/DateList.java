@@ -46,8 +46,8 @@ final class DateList {
    *     set} say
    * @param safety what ends it at once
    * @param set how far it is set where it ends at its limit
-   * @param done what needs care once it is over, until {@code care} (0 where nothing does); what to
-   *     do about what should have settled
+   * @param done what needs care once it is over, until {@code care}; what to do about what should
+   *     have settled
    * @param bar where its bar ends, and {@code sure} where it is likely over, percent of the line
    * @param cut whether the break of a bar that runs off the line is drawn; empty where it never is
    */
@@ -119,13 +119,12 @@ final class DateList {
     Function<JobView, Release> of = v -> v.timeline().of(hold).orElseThrow();
     String kind = release.kind().id();
     boolean settles = release.kind() == HoldKind.SETTLE;
-    double end = part(release.end().at());
     return new Row(
         hold,
         kind,
         answer.filter(release::equals).isPresent(),
         cases.seconds(v -> of.apply(v).end().at()),
-        cases.joined(v -> percent(Math.min(1, part(likely(of.apply(v))))).replace("%", "")),
+        cases.joined(v -> onLine(likely(of.apply(v))).replace("%", "")),
         When.shortLabel(release, noted.words()),
         noted.words().text("hold." + hold + ".event"),
         noted.words().text("page.state." + kind),
@@ -137,26 +136,26 @@ final class DateList {
         Safety.of(release, noted),
         cases.text(v -> new When(v).setInShort(of.apply(v)).orElse("")),
         cases.text(v -> done(v, of.apply(v))),
-        settles ? Optional.empty() : Optional.of(cases.seconds(v -> set(of.apply(v)))),
-        percent(Math.min(1, part(likely(release)))),
-        percent(Math.min(1, end)),
-        cut(of, end));
+        settles ? Optional.empty() : Optional.of(cases.seconds(v -> of.apply(v).setAt())),
+        onLine(likely(release)),
+        onLine(release.end().at()),
+        cut(of, release));
   }
 
   /** Whether the bar runs off the line; nothing where it does so in no case. */
-  private Optional<String> cut(Function<JobView, Release> of, double end) {
-    return cases.views().stream().noneMatch(v -> part(of.apply(v).end().at()) > 1)
+  private Optional<String> cut(Function<JobView, Release> of, Release release) {
+    return cases.views().stream().noneMatch(v -> isBeyond(of.apply(v)))
         ? Optional.empty()
-        : Optional.of(end > 1 ? "inline" : "none");
+        : Optional.of(isBeyond(release) ? "inline" : "none");
+  }
+
+  private boolean isBeyond(Release release) {
+    return part(release.end().at()) > 1;
   }
 
   private static String done(JobView view, Release release) {
     When when = new When(view);
     return release.kind() == HoldKind.SETTLE ? when.done(release) : when.gently(release).orElse("");
-  }
-
-  private static Instant set(Release release) {
-    return release.gentleUntil().orElse(Instant.EPOCH);
   }
 
   private static Instant likely(Release release) {
@@ -184,8 +183,10 @@ final class DateList {
     return Math.max(0, seconds / Duration.between(start, last).toSeconds());
   }
 
-  private static String percent(double part) {
-    return String.format(Locale.ROOT, "%.1f%%", 100 * part).replace(".0%", "%");
+  /** Where an instant stands on the line, percent; at its end where it is later. */
+  private String onLine(Instant at) {
+    double percent = 100 * Math.min(1, part(at));
+    return String.format(Locale.ROOT, "%.1f%%", percent).replace(".0%", "%");
   }
 
   private List<Cases.Said<Visit>> visit() {

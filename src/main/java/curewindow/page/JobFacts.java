@@ -81,11 +81,7 @@ public final class JobFacts implements GuideFacts {
 
   @Override
   public Optional<Instant> set(String hold) {
-    return view.timeline().of(hold).map(JobFacts::set);
-  }
-
-  private static Instant set(Release release) {
-    return release.gentleUntil().orElse(release.end().at());
+    return view.timeline().of(hold).map(Release::setAt);
   }
 
   private Optional<String> hold(String id, String what) {
@@ -95,7 +91,7 @@ public final class JobFacts implements GuideFacts {
       case "likely" ->
           release.filter(r -> r.becauseLikely().isMet()).map(r -> words.day(r.likely(), zone));
       case "day" -> release.map(new When(view)::day);
-      case "full" -> release.map(r -> words.day(set(r), zone));
+      case "full" -> release.map(r -> words.day(r.setAt(), zone));
       case "done" -> release.map(r -> words.text("hold." + id + ".done"));
       case "gently" -> release.flatMap(new When(view)::gently);
       default -> Optional.empty();

@@ -111,10 +111,6 @@ public record JobView(
     return told(job, shop, catalogue, place, computed);
   }
 
-  private Optional<Visit> visit(Timeline dates, boolean byPhoto) {
-    return Visit.of(job, catalogue.visits(), dates, shop, byPhoto);
-  }
-
   /**
    * What the car is called.
    *
@@ -168,7 +164,10 @@ public record JobView(
         catalogue,
         place,
         shown.timeline(),
-        cases.index() == 0 ? visit : visit.flatMap(v -> visit(shown.timeline(), v.byPhoto())),
+        cases.index() == 0
+            ? visit
+            : visit.flatMap(
+                v -> Visit.of(job, catalogue.visits(), shown.timeline(), shop, v.byPhoto())),
         words,
         address,
         token,

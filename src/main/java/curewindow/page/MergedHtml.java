@@ -120,7 +120,7 @@ final class MergedHtml {
     }
     String rest = line.substring(tag.end());
     boolean hidden = rest.substring(0, rest.indexOf('>')).contains(" hidden");
-    return tag.group() + (hidden ? mark(cases).replace(" hidden", "") : mark(cases)) + rest;
+    return tag.group() + mark(cases) + (hidden ? "" : hidden(cases)) + rest;
   }
 
   private static Optional<String> pieces(List<String> each) {
@@ -201,13 +201,15 @@ final class MergedHtml {
   }
 
   private static String span(String text, TreeSet<Integer> cases) {
-    return "<span" + mark(cases) + ">" + text + "</span>";
+    return "<span" + mark(cases) + hidden(cases) + ">" + text + "</span>";
   }
 
   private static String mark(TreeSet<Integer> cases) {
-    return " data-p=\"%s\"%s"
-        .formatted(
-            cases.stream().map(String::valueOf).collect(Collectors.joining(" ")),
-            cases.contains(0) ? "" : " hidden");
+    return " data-p=\"%s\""
+        .formatted(cases.stream().map(String::valueOf).collect(Collectors.joining(" ")));
+  }
+
+  private static String hidden(TreeSet<Integer> cases) {
+    return cases.contains(0) ? "" : " hidden";
   }
 }

@@ -39,8 +39,8 @@ public final class Pages {
   /** Rather a care text stands in its guide alone than that there are fewer questions. */
   private static final int FEW_QUESTIONS = 6;
 
-  /** The looks of the two kinds of pages. */
-  private record Looks(Look customer, String below, PublicLooks open) {}
+  /** The looks of the two kinds of pages, and the style that customers' pages share. */
+  private record Looks(Look customer, BelowStyle below, PublicLooks open) {}
 
   private final Templates templates;
   private final Looks looks;
@@ -71,7 +71,7 @@ public final class Pages {
     Looks looks =
         new Looks(
             Look.customer(files, problems),
-            BelowStyle.href(BelowStyle.text(files, problems)),
+            BelowStyle.read(files, problems),
             PublicLooks.read(files, problems));
     return new Pages(templates, looks, guides);
   }
@@ -86,18 +86,21 @@ public final class Pages {
    * @return the page, or empty where its template has a mistake
    */
   public Optional<String> customer(List<JobView> cases, List<String> calendars, Problems problems) {
-    CustomerPage page = new CustomerPage(cases, calendars, looks.customer(), looks.below(), guides);
+    CustomerPage page =
+        new CustomerPage(cases, calendars, looks.customer(), looks.below().href(), guides);
     int questions = Asking.MOST;
     int texts = page.texts();
     Optional<String> html = fill(page, questions, texts, problems);
-    while (over(html) > 0 && questions + texts > 0) {
+    int over = over(html);
+    while (over > 0 && questions + texts > 0) {
       if (texts == 0 || questions > FEW_QUESTIONS) {
         int least = texts == 0 ? 0 : FEW_QUESTIONS;
-        questions = Math.max(least, questions - Weight.questions(over(html)));
+        questions = Math.max(least, questions - Weight.questions(over));
       } else {
         texts--;
       }
       html = fill(page, questions, texts, problems);
+      over = over(html);
     }
     return roomier(page, html, questions, texts, problems);
   }
@@ -116,12 +119,21 @@ public final class Pages {
     return best;
   }
 
+  /**
+   * The style of what stands below the first screen of customers' pages.
+   *
+   * @return the text of the file {@link BelowStyle#FILE}
+   */
+  public String below() {
+    return looks.below().text();
+  }
+
   private Optional<String> fill(CustomerPage page, int questions, int texts, Problems problems) {
     return templates.fill("customer", page.view(questions, texts), page.words(), problems);
   }
 
   private static int over(Optional<String> html) {
-    return html.map(Weight::of).orElse(0) - Weight.MOST;
+    return html.map(Weight::over).orElse(0);
   }
 
   /**

@@ -23,8 +23,7 @@ public final class AtomicFiles {
    * @throws IOException where it cannot be written; the message is for the user
    */
   public static void write(Path file, byte[] bytes) throws IOException {
-    // Temporary files are private to their owner; a site has to be readable by a web server.
-    write(file, bytes, half -> allow(half, PosixFilePermissions.fromString("rw-r--r--")));
+    write(file, bytes, AtomicFiles::readableByAll);
   }
 
   /**
@@ -70,16 +69,24 @@ public final class AtomicFiles {
           Files.getPosixFilePermissions(above).contains(PosixFilePermission.GROUP_WRITE);
       String each = Files.isDirectory(path) ? "rwx" : "rw-";
       try {
-        allow(path, PosixFilePermissions.fromString(each + (shared ? each : "---") + "---"));
+        allow(path, each + (shared ? each : "---") + "---");
       } catch (FileSystemException e) {
         // Of another user, who alone may change it.
       }
     }
   }
 
-  private static void allow(Path path, Set<PosixFilePermission> rights) throws IOException {
-    if (knowsRights(path) && !Files.getPosixFilePermissions(path).equals(rights)) {
-      Files.setPosixFilePermissions(path, rights);
+  /** Temporary files are private to their owner; a site has to be readable by a web server. */
+  private static void readableByAll(Path half) throws IOException {
+    if (knowsRights(half)) {
+      allow(half, "rw-r--r--");
+    }
+  }
+
+  private static void allow(Path path, String rights) throws IOException {
+    Set<PosixFilePermission> wanted = PosixFilePermissions.fromString(rights);
+    if (!Files.getPosixFilePermissions(path).equals(wanted)) {
+      Files.setPosixFilePermissions(path, wanted);
     }
   }
 

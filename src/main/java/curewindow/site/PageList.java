@@ -20,7 +20,6 @@ public final class PageList {
   static final String FILE = "office/pages.csv";
 
   private static final Pattern FORMULA = Pattern.compile("'*[=+@\t\r-]");
-  private static final Pattern ESCAPED = Pattern.compile("^'('*[=+@\t\r-])");
 
   private PageList() {}
 
@@ -62,13 +61,17 @@ public final class PageList {
           rows.add(
               new Row(
                   r.getField("job"),
-                  ESCAPED.matcher(r.getField("first-name")).replaceFirst("$1"),
+                  asGiven(r.getField("first-name")),
                   r.getField("folder"),
                   r.getField("address")));
         }
       }
     }
     return rows;
+  }
+
+  private static String asGiven(String plain) {
+    return plain.startsWith("'") && FORMULA.matcher(plain).lookingAt() ? plain.substring(1) : plain;
   }
 
   /** A name that a spreadsheet would take for a formula begins with an apostrophe. */

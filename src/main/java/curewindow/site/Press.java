@@ -126,7 +126,7 @@ public final class Press {
     problems.addAll(pages.problems());
     List<PressReport.Made> made = new ArrayList<>();
     output.put("site/" + HomeScreen.WORKER, HomeScreen.worker(shop.files(), problems));
-    output.put("site/" + BelowStyle.FILE, BelowStyle.text(shop.files(), problems));
+    output.put("site/" + BelowStyle.FILE, pages.below());
     List<JobView> good = new ArrayList<>();
     for (Rendering.Customer customer : pages.customers()) {
       Faults.guard(customer.view().job().where(), problems, () -> put(customer, calendars))

@@ -25,12 +25,14 @@ import java.util.stream.IntStream;
  *     made
  * @param open the public pages by path
  * @param openIsWhole whether all public pages could be made
+ * @param below the style that the customers' pages share
  * @param problems what is wrong with templates and guides
  */
 record Rendering(
     List<Customer> customers,
     SortedMap<String, String> open,
     boolean openIsWhole,
+    String below,
     List<Problem> problems) {
 
   /** A job as the shop noted it, and its page. */
@@ -61,7 +63,7 @@ record Rendering(
     int before = problems.errorCount();
     SortedMap<String, String> open = openPages(shop, pages, problems);
     boolean whole = problems.errorCount() == before && !open.isEmpty();
-    return new Rendering(customers, open, whole, problems.all());
+    return new Rendering(customers, open, whole, pages.below(), problems.all());
   }
 
   private static Optional<Customer> guarded(

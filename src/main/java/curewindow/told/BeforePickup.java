@@ -99,6 +99,17 @@ public record BeforePickup(
     return minutes(need.lampHours(up(most(lacking, AtPickup::floorHours))));
   }
 
+  /**
+   * How long one part needs in the bay, where {@link #bayHours} is for the one that needs it
+   * longest.
+   *
+   * @param need one of {@link #lacking}
+   * @return whole hours from the pickup
+   */
+  public long bayHours(AtPickup need) {
+    return (long) up(need.bayHours());
+  }
+
   private static double minutes(double hours) {
     return MINUTES_TOLD * up(hours * MINUTES_IN_HOUR / MINUTES_TOLD);
   }

@@ -106,8 +106,7 @@ final class UsualJobs {
   private static YearHere.Days days(Release release, Instant finished) {
     int safe = days(finished, release.end().at());
     int likely = Math.min(safe, days(finished, release.likely()));
-    int full = release.gentleUntil().map(at -> days(finished, at)).orElse(safe);
-    return new YearHere.Days(likely, safe, Math.max(safe, full));
+    return new YearHere.Days(likely, safe, Math.max(safe, days(finished, release.setAt())));
   }
 
   private static int days(Instant from, Instant to) {

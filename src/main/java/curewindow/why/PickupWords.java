@@ -56,7 +56,7 @@ final class PickupWords {
 
   /** How much longer a need alone takes in the bay, where others take longer. */
   private String own(AtPickup need) {
-    long hours = (long) Math.ceil(need.bayHours() - 1e-6);
+    long hours = before.bayHours(need);
     return before.bayHours().filter(all -> hours < all).isPresent()
         ? " (" + hours(hours) + " longer would do)"
         : "";

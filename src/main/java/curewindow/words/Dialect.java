@@ -10,6 +10,7 @@ import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
 /**
@@ -99,11 +100,11 @@ record Dialect(Map<String, PlacedText> texts, Swaps swaps) {
    * @param starting the program's own
    * @return the same lines; those that are the program's own with their words swapped
    */
-  String guide(String text, String starting) {
+  String guide(String text, Supplier<String> starting) {
     if (swaps == Swaps.NONE) {
       return text;
     }
-    Set<String> known = new HashSet<>(starting.lines().toList());
+    Set<String> known = new HashSet<>(starting.get().lines().toList());
     return text.lines()
         .map(line -> known.contains(line) ? swaps.in(line) : line)
         .collect(Collectors.joining("\n", "", "\n"));

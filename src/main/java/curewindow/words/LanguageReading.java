@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 
 /**
  * The texts of one language. Its files are read when it is first asked for anything, and each text
@@ -92,7 +93,7 @@ final class LanguageReading {
   }
 
   /** A guide of this language as the shop's locale has it. */
-  String guide(String text, String starting) {
+  String guide(String text, Supplier<String> starting) {
     return files.dialect().guide(text, starting);
   }
 

@@ -6,13 +6,24 @@ import com.ibm.icu.text.TimeZoneNames;
 import com.ibm.icu.util.ULocale;
 import java.time.ZoneId;
 import java.util.Arrays;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * Names of places as a language has them, from CLDR: of the city that a time zone is named after,
  * and of countries. Safe for use by several threads.
  */
 final class PlaceNames {
+
+  /** The codes of countries by their English names. */
+  private static final Map<String, String> COUNTRIES =
+      Arrays.stream(ULocale.getISOCountries())
+          .collect(
+              Collectors.toUnmodifiableMap(
+                  code -> ULocale.getDisplayCountry("-" + code, ULocale.ENGLISH),
+                  code -> code,
+                  (first, next) -> first));
 
   private final ULocale locale;
 
@@ -53,9 +64,7 @@ final class PlaceNames {
   }
 
   private Optional<String> country(String english) {
-    return Arrays.stream(ULocale.getISOCountries())
-        .filter(code -> ULocale.getDisplayCountry("-" + code, ULocale.ENGLISH).equals(english))
-        .findFirst()
+    return Optional.ofNullable(COUNTRIES.get(english))
         .map(code -> ULocale.getDisplayCountry("-" + code, locale));
   }
 

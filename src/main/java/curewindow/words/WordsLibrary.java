@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 
 /**
  * The words of all languages, read from {@code content/words/<language>/*.yaml}. English stands
@@ -131,7 +132,7 @@ public final class WordsLibrary {
    * @param starting the program's own text of it, or an empty one
    * @return the same lines; those that are the program's own may have other words
    */
-  public String guide(String language, String text, String starting) {
+  public String guide(String language, String text, Supplier<String> starting) {
     LanguageReading found = languages.get(language);
     return found == null ? text : found.guide(text, starting);
   }

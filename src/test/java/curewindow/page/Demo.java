@@ -227,7 +227,7 @@ final class Demo {
   /** A page where it comes to stand in a site, with what all pages share. */
   static Path onDisk(Path site, String html) throws IOException {
     Problems problems = new Problems();
-    Files.writeString(site.resolve(BelowStyle.FILE), BelowStyle.text(FILES, problems));
+    Files.writeString(site.resolve(BelowStyle.FILE), BelowStyle.read(FILES, problems).text());
     Files.write(
         site.resolve("icon.svg"), FILES.bytes("site-templates/icon.svg", problems).orElseThrow());
     Path folder = Files.createDirectories(site.resolve("C/X"));

@@ -70,8 +70,7 @@ class ShortPageTest {
     Calendars calendars = Calendars.unnoted(shop.words().of("en"));
     Rendering pages = Rendering.of(shop, ParkedViews.of(shop, views, new Problems()), calendars);
     assertEquals(jobs, pages.customers().size(), () -> pages.problems().toString());
-    String below = BelowStyle.text(shop.files(), new Problems());
-    Files.writeString(temp.resolve(BelowStyle.FILE), below);
+    Files.writeString(temp.resolve(BelowStyle.FILE), pages.below());
     Browser browser = Browser.open();
     List<String> tooLong = new ArrayList<>();
     try {

@@ -95,6 +95,10 @@ class BeforePickupTest {
     return BeforePickup.of(job(BAY, items), STARTING);
   }
 
+  private static BeforePickup adviceIn(Bay bay, int hours, HoldRule rule) {
+    return BeforePickup.of(job(bay, item(hours, Optional.empty(), rule)), STARTING).orElseThrow();
+  }
+
   @Test
   void theRoadIsAFactOfTheCatalogue() {
     Set<String> road =
@@ -168,9 +172,7 @@ class BeforePickupTest {
   @CsvSource({"DRY_OUT, 60", "BOND, 50"})
   void offersNoLampWhereItWouldNotHelp(Driver driver, double need) {
     HoldRule rule = rule("wipers", driver, need, 0);
-    BeforePickup before =
-        BeforePickup.of(job(new Bay(21, 50, 30), item(1, Optional.empty(), rule)), STARTING)
-            .orElseThrow();
+    BeforePickup before = adviceIn(new Bay(21, 50, 30), 1, rule);
     assertEquals(Optional.empty(), before.lamp(), "not within three hours");
     assertTrue(before.bayHours().isPresent());
   }
@@ -194,9 +196,7 @@ class BeforePickupTest {
   @Test
   void saysWhereTheBayNeverDoesIt() {
     HoldRule rule = rule("wipers", Driver.DRY_OUT, 20, 0);
-    BeforePickup before =
-        BeforePickup.of(job(new Bay(21, 100), item(1, Optional.empty(), rule)), STARTING)
-            .orElseThrow();
+    BeforePickup before = adviceIn(new Bay(21, 100), 1, rule);
     assertEquals(Optional.empty(), before.bayHours());
     assertEquals(Optional.empty(), before.lamp());
   }
@@ -209,9 +209,7 @@ class BeforePickupTest {
    */
   @Test
   void aColdBayIsToBeWarmed() {
-    BeforePickup before =
-        BeforePickup.of(job(new Bay(-5, 80), item(10, Optional.empty(), KEEP_DRY)), STARTING)
-            .orElseThrow();
+    BeforePickup before = adviceIn(new Bay(-5, 80), 10, KEEP_DRY);
     assertEquals(193, before.lacking().get(0).bayHours(), 1);
     assertEquals(Optional.empty(), before.bayHours());
     assertEquals(Optional.of(new BeforePickup.WarmBay(21, 51)), before.warmBay());
@@ -224,15 +222,11 @@ class BeforePickupTest {
   @Test
   void aColdBayIsWarmedFurtherWhereThatIsNotEnough() {
     HoldRule rule = rule("wipers", Driver.BOND, 80, 0);
-    BeforePickup before =
-        BeforePickup.of(job(new Bay(5, 50), item(0, Optional.empty(), rule)), STARTING)
-            .orElseThrow();
+    BeforePickup before = adviceIn(new Bay(5, 50), 0, rule);
     assertEquals(Optional.of(new BeforePickup.WarmBay(25, 70)), before.warmBay());
     assertEquals(Optional.empty(), before.lamp(), "503 minutes on one part");
     HoldRule more = rule("wipers", Driver.BOND, 200, 0);
-    before =
-        BeforePickup.of(job(new Bay(5, 50), item(0, Optional.empty(), more)), STARTING)
-            .orElseThrow();
+    before = adviceIn(new Bay(5, 50), 0, more);
     assertEquals(Optional.empty(), before.warmBay());
   }
 
