@@ -7,6 +7,7 @@ import curewindow.problem.Problem;
 import curewindow.shop.ShopFiles;
 import curewindow.shop.ShopFolder;
 import curewindow.shop.ShopRead;
+import curewindow.words.CityNames;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
@@ -63,6 +64,9 @@ final class PlacesCommand implements Callable<Integer> {
     List<Place> foundOwn = named(own);
     List<Place> found = named(builtIn);
     if (found.isEmpty() && foundOwn.isEmpty() && !words.isEmpty()) {
+      found = CityNames.called(String.join(" ", words), builtIn);
+    }
+    if (found.isEmpty() && foundOwn.isEmpty() && !words.isEmpty()) {
       sayNone(Stream.concat(own.stream(), builtIn.stream()).toList());
       return Exit.USAGE;
     }
@@ -101,11 +105,13 @@ final class PlacesCommand implements Callable<Integer> {
     String typed = String.join(" ", words);
     String near =
         Nearest.to(typed, names.keySet())
+            .or(() -> Nearest.remotely(typed, names.keySet()))
             .map(names::get)
             .map(p -> "; did you mean " + p.id() + " (" + p.name() + ")?")
             .orElse("");
     PrintWriter err = spec.commandLine().getErr();
     err.println("No place is called " + typed + near);
+    err.println("Names are English, such as Munich for M\u00FCnchen.");
     err.println("To find the nearest built-in place, give latitude and longitude, in degrees:");
     err.println("  places near LAT LON --height M");
     err.println("It also shows what to write into content/places for a place of your own.");

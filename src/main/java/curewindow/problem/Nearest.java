@@ -47,7 +47,35 @@ public final class Nearest {
    *     edit
    */
   public static Optional<String> closely(String typed, Collection<String> known) {
-    return within(Math.max(1, typed.length() / 4), typed, known, 1).stream().findFirst();
+    return allClose(typed, known).stream().findFirst();
+  }
+
+  /**
+   * The known name that a typed one may be in another language, such as Munich for M\u00FCnchen.
+   *
+   * @param typed what was written
+   * @param known the names that would have been right
+   * @return the nearest name that begins with the same three letters, or empty where none is within
+   *     half of the length
+   */
+  public static Optional<String> remotely(String typed, Collection<String> known) {
+    String from = fold(typed);
+    List<String> alike =
+        known.stream()
+            .filter(k -> from.length() > 3 && from.regionMatches(0, fold(k), 0, 3))
+            .toList();
+    return within(typed.length() / 2, typed, alike, 1).stream().findFirst();
+  }
+
+  /**
+   * All known names from which a typed one differs as little as {@link #closely} allows.
+   *
+   * @param typed what was written
+   * @param known the names that would have been right
+   * @return the names, the nearest first
+   */
+  public static List<String> allClose(String typed, Collection<String> known) {
+    return within(Math.max(1, typed.length() / 4), typed, known, known.size());
   }
 
   private static List<String> within(

@@ -25,6 +25,9 @@ final class PlaceNames {
                   code -> code,
                   (first, next) -> first));
 
+  /** Frozen, so that several threads can use it. */
+  private static final Collator LETTERS = letters();
+
   private final ULocale locale;
 
   PlaceNames(ULocale locale) {
@@ -40,9 +43,8 @@ final class PlaceNames {
    */
   String of(String name, ZoneId zone) {
     String[] parts = name.split(",", 2);
-    String english = exemplar(ULocale.ENGLISH, zone);
     String own = exemplar(locale, zone);
-    if (english == null || own == null || !same(english, parts[0].strip())) {
+    if (own == null || !isCity(name, zone)) {
       return name;
     }
     if (parts.length == 1) {
@@ -52,15 +54,30 @@ final class PlaceNames {
     return country.isEmpty() && !isLatin() ? own : own + comma() + country.orElse(parts[1].strip());
   }
 
+  /** Whether a place, by its English name, is the city that its time zone is named after. */
+  static boolean isCity(String name, ZoneId zone) {
+    return isCalled(name.split(",", 2)[0].strip(), zone, ULocale.ENGLISH);
+  }
+
+  /** Whether a language gives the city of a time zone a name. */
+  static boolean isCalled(String name, ZoneId zone, ULocale locale) {
+    String city = exemplar(locale, zone);
+    return city != null && same(city, name);
+  }
+
   private static String exemplar(ULocale locale, ZoneId zone) {
     return TimeZoneNames.getInstance(locale).getExemplarLocationName(zone.getId());
   }
 
   /** Whether two names differ at most in accents and capitals. */
   private static boolean same(String one, String other) {
+    return LETTERS.compare(one, other) == 0;
+  }
+
+  private static Collator letters() {
     Collator letters = Collator.getInstance(ULocale.ROOT);
     letters.setStrength(Collator.PRIMARY);
-    return letters.compare(one, other) == 0;
+    return letters.freeze();
   }
 
   private Optional<String> country(String english) {

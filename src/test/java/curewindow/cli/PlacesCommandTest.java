@@ -46,6 +46,11 @@ class PlacesCommandTest {
     "ZÜRICH, zurich",
     "switzer, zurich",
     "glasgow, glasgow",
+    "Wien, vienna",
+    "K\u00D8BENHAVN, copenhagen",
+    "kobenhavn, copenhagen",
+    "\u0627\u0644\u0642\u0627\u0647\u0631\u0629, cairo",
+    "Ciudad de M\u00E9xico, mexico-city",
   })
   void findsPlacesByName(String typed, String id) {
     assertEquals(Exit.OK, run((Object[]) ("places " + typed).split(" ")), said);
@@ -60,6 +65,13 @@ class PlacesCommandTest {
   void saysWhatToDoWhereNoPlaceHasTheName() throws IOException {
     assertEquals(Exit.USAGE, run("places", "seatel"));
     says("No place is called seatel; did you mean seattle \\(Seattle, Washington\\)\\?");
+    for (String typed : new String[] {"M\u00FCnchen", "munchen", "M\u00DCNCHEN", "Mu\u0308nchen"}) {
+      assertEquals(Exit.USAGE, run("places", typed));
+      says("No place is called " + typed + "; did you mean munich \\(Munich, Germany\\)\\?");
+      says("Names are English, such as Munich for M\u00FCnchen\\.");
+    }
+    assertEquals(Exit.USAGE, run("places", "K\u00F6ln"));
+    says("No place is called K\u00F6ln");
     assertEquals(Exit.USAGE, run("places", "xyzzyplugh"));
     says("No place is called xyzzyplugh");
     says("To find the nearest built-in place, give latitude and longitude, in degrees:");

@@ -26,6 +26,15 @@ class NearestTest {
   }
 
   @Test
+  void aNameOfAnotherLanguageBeginsAlike() {
+    List<String> cities = List.of("munich", "kolkata", "prague", "muscat");
+    assertEquals(Optional.empty(), Nearest.to("M\u00FCnchen", cities));
+    assertEquals(Optional.of("munich"), Nearest.remotely("M\u00FCnchen", cities));
+    assertEquals(Optional.empty(), Nearest.remotely("K\u00F6ln", cities));
+    assertEquals(Optional.empty(), Nearest.remotely("mun", cities));
+  }
+
+  @Test
   void amongManyShortNamesOnlyOneThatHardlyDiffersIsMeant() {
     List<String> cities = List.of("Lisbon", "London", "Gaza", "Los_Angeles");
     assertEquals(Optional.empty(), Nearest.closely("Glasgow", cities));
