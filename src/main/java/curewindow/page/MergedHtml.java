@@ -1,11 +1,9 @@
 package curewindow.page;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
@@ -30,13 +28,8 @@ final class MergedHtml {
 
   private static final Pattern OPENING = Pattern.compile("^<[a-z0-9]+");
 
-  /** One line in each case, nothing where the case lacks it. */
-  private record Line(String[] each) {
-
-    String key() {
-      return MergedHtml.key(Arrays.stream(each).filter(Objects::nonNull).findFirst().orElseThrow());
-    }
-  }
+  /** One line in each case, nothing where the case lacks it, by the key of the first. */
+  private record Line(String key, String[] each) {}
 
   private final List<List<String>> cases;
 
@@ -67,11 +60,12 @@ final class MergedHtml {
    * Puts the lines of one more case beside those that are the same, and in between where none is.
    */
   private static List<Line> joined(List<Line> known, List<String> more, int number, int cases) {
+    List<String> keys = more.stream().map(MergedHtml::key).toList();
     int[][] same = new int[known.size() + 1][more.size() + 1];
     for (int i = known.size() - 1; i >= 0; i--) {
       for (int j = more.size() - 1; j >= 0; j--) {
         same[i][j] =
-            known.get(i).key().equals(key(more.get(j)))
+            known.get(i).key().equals(keys.get(j))
                 ? same[i + 1][j + 1] + 1
                 : Math.max(same[i + 1][j], same[i][j + 1]);
       }
@@ -80,15 +74,14 @@ final class MergedHtml {
     int i = 0;
     int j = 0;
     while (i < known.size() || j < more.size()) {
-      boolean both =
-          i < known.size() && j < more.size() && known.get(i).key().equals(key(more.get(j)));
+      boolean both = i < known.size() && j < more.size() && known.get(i).key().equals(keys.get(j));
       if (both) {
         known.get(i).each()[number] = more.get(j++);
         joined.add(known.get(i++));
       } else if (j == more.size() || i < known.size() && same[i + 1][j] >= same[i][j + 1]) {
         joined.add(known.get(i++));
       } else {
-        Line line = new Line(new String[cases]);
+        Line line = new Line(keys.get(j), new String[cases]);
         line.each()[number] = more.get(j++);
         joined.add(line);
       }

@@ -21,9 +21,9 @@ final class Slim {
   /** End tags that HTML takes as read before what follows them here (HTML standard, 13.1.2.4). */
   private static final Pattern IMPLIED =
       Pattern.compile(
-          "</li>(?=\\s*(?:<li[ >]|</[uo]l>))|</p>(?=\\s*(?:<(?:p|ul|ol|h[1-6]|section|details|div)[ >]"
-              + "|</(?:details|section|div|main|li)>))|</t[hd]>(?=\\s*(?:<t[hd][ >]|</tr>))"
-              + "|</tr>(?=\\s*(?:<tr[ >]|</t(?:body|head)>))|</d[td]>(?=\\s*(?:<d[td][ >]|</dl>))");
+          "</(?:li>(?=\\s*(?:<li[ >]|</[uo]l>))|p>(?=\\s*(?:<(?:p|ul|ol|h[1-6]|section|details|div)[ >]"
+              + "|</(?:details|section|div|main|li)>))|t[hd]>(?=\\s*(?:<t[hd][ >]|</tr>))"
+              + "|tr>(?=\\s*(?:<tr[ >]|</t(?:body|head)>))|d[td]>(?=\\s*(?:<d[td][ >]|</dl>)))");
 
   private Slim() {}
 

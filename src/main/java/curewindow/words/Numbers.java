@@ -11,6 +11,9 @@ import com.ibm.icu.util.MeasureUnit;
 import com.ibm.icu.util.ULocale;
 import curewindow.shop.Units;
 import java.math.RoundingMode;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** Numbers and units by CLDR. Safe for use by several threads. */
 final class Numbers {
@@ -19,6 +22,7 @@ final class Numbers {
   private final LocalizedNumberFormatter plain;
   private final LocalizedNumberFormatter warmth;
   private final boolean customary;
+  private final Map<List<Object>, String> quantities = new ConcurrentHashMap<>();
 
   Numbers(ULocale locale, Units units) {
     this.locale = locale;
@@ -52,7 +56,13 @@ final class Numbers {
     return Spaces.common(warmth.format(shown).toString()).replace(' ', '\u00A0');
   }
 
+  /** Guides say the same few quantities to every job, and each takes ICU a while. */
   String quantity(Quantity quantity) {
+    return quantities.computeIfAbsent(
+        List.of(quantity.measure(), quantity.from(), quantity.to()), key -> written(quantity));
+  }
+
+  private String written(Quantity quantity) {
     Measure measure = quantity.measure();
     UnlocalizedNumberFormatter format =
         NumberFormatter.with()

@@ -1,9 +1,13 @@
 package curewindow.page;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Duration;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
@@ -43,6 +47,17 @@ class MergedHtmlTest {
     String html = "<p>Keep it dry.\n<ul>\n<li>No soap.\n</ul>";
     assertEquals(html, MergedHtml.of(List.of(html, html, html)));
     assertEquals(html, MergedHtml.of(List.of(html)));
+  }
+
+  /** Each line is looked into once, not once for every other line: it was most of a press. */
+  @Test
+  void longTextsAreMergedSoon() {
+    String html =
+        IntStream.range(0, 4000)
+            .mapToObj(i -> "<p data-from=\"%d\">Line %d of a long text.</p>".formatted(i, i))
+            .collect(Collectors.joining("\n"));
+    assertTimeoutPreemptively(
+        Duration.ofSeconds(5), () -> assertEquals(html, MergedHtml.of(List.of(html, html))));
   }
 
   @Test
