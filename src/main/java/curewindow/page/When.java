@@ -27,8 +27,18 @@ public final class When {
    * @param view the job
    */
   public When(JobView view) {
-    this.words = view.words();
-    this.zone = view.timeline().zone();
+    this(view.words(), view.timeline().zone());
+  }
+
+  /**
+   * Dates in words of the caller's choice.
+   *
+   * @param words say in which form
+   * @param zone of the place where the car is
+   */
+  public When(Words words, ZoneId zone) {
+    this.words = words;
+    this.zone = zone;
   }
 
   /**

@@ -6,62 +6,55 @@ import curewindow.page.JobView;
 import curewindow.page.VisitWords;
 import curewindow.page.When;
 import curewindow.told.Visit;
+import curewindow.words.Words;
 import java.time.Instant;
-import java.time.LocalDate;
-import java.time.ZonedDateTime;
-import java.time.format.DateTimeFormatter;
+import java.time.ZoneId;
 import java.util.Locale;
 
-/** A job's dates in few English words, as people at the counter say them. */
+/** A job's dates in few English words, as people at the shop's counter say them. */
 final class Told {
 
-  private static final DateTimeFormatter HOUR = pattern(", h a");
-  private static final DateTimeFormatter WEEKDAY = pattern("EEE ");
-  private static final DateTimeFormatter DAY = pattern("MMM d");
-  private static final DateTimeFormatter YEAR = pattern(" yyyy");
+  /** From it on no year goes without saying. */
+  private static final Instant LONG_AGO = Instant.EPOCH;
 
-  private final JobView view;
+  private final Words words;
+  private final ZoneId zone;
+  private final When when;
 
-  /** The year that goes without saying; 0 where each date has its own. */
-  private final int year;
-
-  private Told(JobView view, int year) {
-    this.view = view;
-    this.year = year;
+  private Told(Words words, ZoneId zone) {
+    this.words = words;
+    this.zone = zone;
+    this.when = new When(words, zone);
   }
 
-  /** Dates that name their year only where it is not that of the pickup. */
+  /** Dates that name their year only where they are far from the pickup. */
   static Told besidePickup(JobView view) {
-    return new Told(view, view.timeline().pickup().atZone(view.timeline().zone()).getYear());
+    return new Told(view.words(), view.timeline().zone());
   }
 
   /** Dates that all name their year. */
   static Told alone(JobView view) {
-    return new Told(view, 0);
-  }
-
-  private static DateTimeFormatter pattern(String pattern) {
-    return DateTimeFormatter.ofPattern(pattern, Locale.US);
+    return new Told(view.words().around(LONG_AGO), view.timeline().zone());
   }
 
   String label(Release release) {
-    return view.words().text("hold." + release.hold() + ".label");
+    return words.text("hold." + release.hold() + ".label");
   }
 
-  /** When, and in which sense, such as {@code Sun Dec 13, 1 PM, at the limit (60 % set)}. */
+  /** When, and in which sense, such as {@code Sun, Dec 13, 1 PM, at the limit (60 % set)}. */
   String end(Release release) {
-    if (release.end() instanceof Release.BySeason) {
-      String season = new When(view).shortDay(release);
-      String year = year(local(release.end().at()).toLocalDate());
-      return season.endsWith(year) ? season : season + year;
-    }
-    ZonedDateTime at = local(release.end().at());
-    return weekday(at.toLocalDate()) + HOUR.format(at) + ", " + state(release);
+    return release.end() instanceof Release.BySeason
+        ? endDay(release)
+        : endDay(release)
+            + ", "
+            + plain(words.time(release.end().at(), zone))
+            + ", "
+            + state(release);
   }
 
-  /** The day alone, such as {@code Sun Dec 13}. */
+  /** The day alone, such as {@code Sun, Dec 13}; or the part of a month. */
   String endDay(Release release) {
-    return weekday(local(release.end().at()).toLocalDate());
+    return plain(when.shortDay(release));
   }
 
   private static String state(Release release) {
@@ -79,31 +72,21 @@ final class Told {
   String gently(Release release) {
     return release
         .gentleUntil()
-        .map(full -> ", then gently, all set about " + day(local(full).toLocalDate()))
+        .map(full -> ", then gently, all set about " + plain(words.monthDay(full, zone)))
         .orElse("");
   }
 
   String label(Visit visit) {
-    return VisitWords.title(visit, view.words());
+    return VisitWords.title(visit, words);
   }
 
   String day(Visit visit) {
-    return (visit.byPhoto() ? "from " : "any open day from ") + weekday(visit.day()) + " on";
+    String day = plain(words.shortDay(visit.day().atStartOfDay(zone).toInstant(), zone));
+    return (visit.byPhoto() ? "from " : "any open day from ") + day + " on";
   }
 
-  private ZonedDateTime local(Instant at) {
-    return at.atZone(view.timeline().zone());
-  }
-
-  private String weekday(LocalDate day) {
-    return WEEKDAY.format(day) + day(day);
-  }
-
-  private String day(LocalDate day) {
-    return DAY.format(day) + year(day);
-  }
-
-  private String year(LocalDate day) {
-    return day.getYear() == year ? "" : YEAR.format(day);
+  /** Terminals may not know the blank that does not break. */
+  private static String plain(String text) {
+    return text.replace('\u00A0', ' ');
   }
 }

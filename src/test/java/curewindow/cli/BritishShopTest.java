@@ -138,6 +138,23 @@ class BritishShopTest {
     }
   }
 
+  /** Lines that other programs read stay as they are. */
+  @Test
+  void whatTheShopReadsOnItsScreenIsBritish() throws IOException {
+    layOut();
+    String end = "L-1  .* (Mon|Tue|Wed|Thu|Fri|Sat|Sun),? [0-9]+ [A-Z][a-z]+ 202[67]";
+    String dates = Typed.run(CLOCK, "dates", "--shop", shop).said();
+    isBritish("dates", dates);
+    assertTrue(dates.lines().allMatch(l -> l.matches(end + "(, [0-9]{2}:00, .*| on)")), dates);
+    isBritish("why", Typed.run(CLOCK, "why", "L-1", "--shop", shop).said().split("\n\n")[0]);
+    String csv = Typed.run(CLOCK, "dates", "--csv", "--shop", shop).said();
+    assertTrue(csv.contains(",2026-12-0") && csv.contains(":00Z,"), csv);
+    Files.writeString(shop.resolve("jobs/L-1.yaml"), JOB + "place: minneapolis\n");
+    String notes = Typed.run(CLOCK, "check", "--notes", "--shop", shop).said();
+    isBritish("check", notes);
+    assertTrue(notes.matches("(?s).*ends at its limit, [A-Z][a-z]{2},? [0-9]+ [A-Z].*"), notes);
+  }
+
   @Test
   void aLocaleThatIsNoneIsTold() throws IOException {
     layOut();

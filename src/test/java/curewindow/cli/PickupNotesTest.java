@@ -145,7 +145,7 @@ class PickupNotesTest {
   void checkNotesWhatIsHardlySetWhenItEnds() throws IOException {
     Path job = shop.resolve("jobs/Q-3103.yaml");
     Files.copy(Path.of("content/demo/jobs/Q-3103.yaml"), job);
-    String hardly = "Rear defroster stays off: ends at its limit, Thu Dec 17, only about 21% set";
+    String hardly = "Rear defroster stays off: ends at its limit, Thu, Dec 17, only about 21% set";
     assertEquals(
         "note: jobs/Q-3103.yaml:3:5  "
             + hardly
