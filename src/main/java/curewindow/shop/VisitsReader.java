@@ -1,5 +1,6 @@
 package curewindow.shop;
 
+import curewindow.problem.Nearest;
 import curewindow.problem.Problems;
 import curewindow.problem.Where;
 import java.util.ArrayList;
@@ -99,8 +100,15 @@ final class VisitsReader {
       wrong.computeIfAbsent(id.get(), i -> new ArrayList<>()).add(part);
     } else if (!isGood && id.filter(names.broken()::has).isEmpty()) {
       Where cause = line.whole() ? source.firstAfter(before) : line.where();
-      doubt(cause, j -> reader.mayDelay(line, j));
+      Predicate<Job> meant = line.whole() ? meant(id) : j -> true;
+      doubt(cause, meant.and(j -> reader.mayDelay(line, j)));
     }
+  }
+
+  /** Which jobs an unknown id may be a slip of; where there is none, any. */
+  private Predicate<Job> meant(Optional<String> id) {
+    Optional<List<String>> near = id.map(typed -> Nearest.allClose(typed, jobs.keySet()));
+    return job -> near.isEmpty() || near.get().contains(job.id());
   }
 
   private void add(Job job, VisitRowReader.Read read) {
