@@ -157,6 +157,16 @@ public final class HandoutPress {
         : Optional.of(PaperProblems.tooLong(view, PaperFormat.of(kind)));
   }
 
+  /**
+   * The signs of the shop and of some jobs that no font of the handouts has.
+   *
+   * @param views the jobs
+   * @return notes, each once
+   */
+  public static List<Problem> lackingSigns(List<JobView> views) {
+    return views.isEmpty() ? List.of() : PaperProblems.lackingSigns(views);
+  }
+
   private String pageRule() {
     PaperFormat.Size page = format.page();
     return String.format(

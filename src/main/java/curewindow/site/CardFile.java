@@ -12,6 +12,7 @@ import curewindow.shop.SheetPaper;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -44,7 +45,7 @@ public final class CardFile {
    *
    * @param printed of how many jobs handouts were written into the file; 0 where it was not written
    * @param without ids of the jobs that get no such handout, as none of their windows has to wait
-   * @param problems what is wrong with the template or with an address
+   * @param problems what is wrong with the template, with an address or with a job's guide
    */
   public record Result(int printed, List<String> without, List<Problem> problems) {}
 
@@ -75,9 +76,10 @@ public final class CardFile {
     if (press.isEmpty()) {
       return new Result(0, List.of(), problems.all());
     }
-    readWords(jobs);
+    List<Job> withPage = withPage(jobs, problems);
+    readWords(withPage);
     var sorted =
-        JobViews.of(shop, jobs, clock, tokens, problems).stream()
+        JobViews.of(shop, withPage, clock, tokens, problems).stream()
             .collect(Collectors.partitioningBy(v -> HandoutPress.isFor(v, choice.as())));
     ready.join();
     Optional<Printed> cards = print(press.get(), sorted.get(true), choice.sheet(), problems);
@@ -101,6 +103,15 @@ public final class CardFile {
         view -> view.job().where(),
         problems,
         (some, found) -> press.print(some, paper, found).map(pdf -> new Printed(pdf, some)));
+  }
+
+  /** Without those whose code would lead nowhere, which are told. */
+  private List<Job> withPage(List<Job> jobs, Problems problems) {
+    List<Job> good = new ArrayList<>();
+    for (Job job : jobs) {
+      Guideless.of(shop, job).ifPresentOrElse(problems::add, () -> good.add(job));
+    }
+    return good;
   }
 
   /** Beside the dates: the words of a language take a while to read. */

@@ -104,6 +104,7 @@ public final class Press {
     List<List<JobView>> cases = ParkedViews.of(shop, views, problems);
     problems.addAll(Rendering.of(shop, cases, calendars).problems());
     rehearseHandouts(shop, views.stream().limit(1).toList(), problems);
+    problems.addAll(HandoutPress.lackingSigns(views));
     return problems.all();
   }
 

@@ -6,7 +6,6 @@ import curewindow.problem.Faults;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Where;
-import curewindow.shop.FittedItem;
 import curewindow.told.YearHere;
 import curewindow.words.Words;
 import java.util.ArrayList;
@@ -73,7 +72,7 @@ record Rendering(
             noted.job().where(),
             mistakes,
             () -> {
-              guideless(shop, noted).ifPresent(mistakes::add);
+              Guideless.of(shop, noted.job()).ifPresent(mistakes::add);
               return mistakes.hasErrors()
                   ? Optional.<String>empty()
                   : pages.customer(cases, calendars.links(cases), mistakes);
@@ -81,22 +80,6 @@ record Rendering(
         .flatMap(Function.identity())
         .filter(html -> !mistakes.hasErrors())
         .map(html -> new Customer(noted, html));
-  }
-
-  /** A page without the care text for what was fitted is no page. */
-  private static Optional<Problem> guideless(LoadedShop shop, JobView view) {
-    for (FittedItem item : view.job().items()) {
-      String guide = view.catalogue().services().get(item.service()).guide();
-      if (shop.guides().find(view.words().language(), guide).isEmpty()) {
-        return Optional.of(
-            Problem.error(
-                "missing-guide",
-                view.job().where(),
-                "the care guide " + guide + " cannot be used in " + view.words().language(),
-                "mend or add content/guides/" + view.words().language() + "/" + guide + ".md"));
-      }
-    }
-    return Optional.empty();
   }
 
   private static SortedMap<String, String> openPages(

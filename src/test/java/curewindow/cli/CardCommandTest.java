@@ -155,6 +155,36 @@ final class CardCommandTest {
     says(card("BAD"), Exit.PROBLEMS, "Job BAD has to be mended first");
   }
 
+  /** Such a job gets no page, so a card of it would lead nowhere. */
+  @Test
+  void aJobWhoseServiceHasNoGuideGetsNoCard() throws IOException {
+    Path services = Files.createDirectories(shop.resolve("content/catalogue"));
+    String all = Files.readString(Path.of("content/catalogue/services.yaml"));
+    assertTrue(all.contains("guide: wrap"), all);
+    Files.writeString(
+        services.resolve("services.yaml"), all.replace("guide: wrap", "guide: vinyl"));
+    String problem = "the care guide vinyl cannot be used in en";
+    Typed check = Typed.run("check", "--shop", shop);
+    String line = check.said().lines().filter(l -> l.contains(problem)).findFirst().orElseThrow();
+    String ledger = Files.readString(shop.resolve("link-ledger.csv"));
+    says(card("Q-3106"), Exit.PROBLEMS, line, "content/guides/en/vinyl.md");
+    assertEquals(List.of(), written());
+    assertEquals(ledger, Files.readString(shop.resolve("link-ledger.csv")));
+    says(card("Q-3101", "Q-3106"), Exit.PROBLEMS, line, "wallet for 1 job");
+    assertEquals(List.of("cards.pdf"), written());
+  }
+
+  /** Before the customer stands at the counter. */
+  @Test
+  void checkNotesTellOfSignsThatNoFontHas() throws IOException {
+    edit("jobs/Q-3111.yaml", "first-name: ", "first-name: \u6F22");
+    Typed check = Typed.run("check", "--notes", "--shop", shop);
+    assertTrue(
+        check.said().lines().anyMatch(l -> l.contains("Q-3111.yaml") && l.contains("U+6F22")),
+        check.said());
+    assertFalse(Typed.run("check", "--shop", shop).said().contains("U+6F22"));
+  }
+
   @Test
   void aSignThatNoFontHasIsToldWithItsFile() throws IOException {
     edit("shop.yaml", "name: ", "name: \u6F22 ");
