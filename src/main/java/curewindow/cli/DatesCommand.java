@@ -1,6 +1,7 @@
 package curewindow.cli;
 
 import curewindow.shop.Job;
+import curewindow.shop.Shop;
 import curewindow.site.LoadedShop;
 import curewindow.site.WhyOf;
 import curewindow.why.JustDates;
@@ -9,6 +10,8 @@ import curewindow.why.TrialAsked;
 import curewindow.why.TrialRead;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -42,6 +45,14 @@ final class DatesCommand implements Callable<Integer> {
       description = "as if the cars were parked elsewhere: outside, shade, garage or heated")
   private String parking;
 
+  @Option(
+      names = "--at",
+      paramLabel = "TIME",
+      description =
+          "only what is still to come at this day or time, such as 2026-11-25 or 2026-11-25T14:30"
+              + " by the shop's clock")
+  private String at;
+
   @ArgGroup private Form form = new Form();
 
   /** One way to print them. */
@@ -72,13 +83,23 @@ final class DatesCommand implements Callable<Integer> {
       }
       tried.add(((Trial) read).on(job));
     }
+    JustDates dates = ahead(loaded, WhyOf.dates(loaded, tried));
     PrintWriter out = spec.commandLine().getOut();
     if (parking != null && !form.csv && !form.json) {
       out.println("A TRIAL: parked otherwise than the files of the jobs say.");
     }
-    out.print(form.of(WhyOf.dates(loaded, tried)));
+    out.print(form.of(dates));
     out.flush();
     return isWhole(loaded, jobs) ? Exit.OK : Exit.PROBLEMS;
+  }
+
+  /** Those still to come at the time that is asked for. */
+  private JustDates ahead(LoadedShop loaded, JustDates all) {
+    if (at == null) {
+      return all;
+    }
+    ZoneId zone = loaded.shop().map(Shop::zone).orElse(ZoneOffset.UTC);
+    return all.after(TimeOptions.moment("--at", at, zone, spec));
   }
 
   private TrialAsked asked() {

@@ -6,12 +6,14 @@ import curewindow.told.Visit;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
 import java.io.StringWriter;
+import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 
 /** The dates of some jobs without their reasons: to look at, and for other programs. */
 public final class JustDates {
@@ -22,8 +24,12 @@ public final class JustDates {
 
   private final List<JobView> views;
 
-  private JustDates(List<JobView> views) {
+  /** What ends before it is left out. */
+  private final Instant from;
+
+  private JustDates(List<JobView> views, Instant from) {
     this.views = List.copyOf(views);
+    this.from = from;
   }
 
   /**
@@ -33,7 +39,27 @@ public final class JustDates {
    * @return their dates, in the order of the jobs
    */
   public static JustDates of(List<JobView> views) {
-    return new JustDates(views);
+    return new JustDates(views, Instant.MIN);
+  }
+
+  /**
+   * Those of them that are still to come at a time.
+   *
+   * @param time an instant; a hold that ends then is over, a visit of its day still to come
+   * @return the dates, in the same order
+   */
+  public JustDates after(Instant time) {
+    return new JustDates(views, time);
+  }
+
+  private List<Release> releases(JobView view) {
+    return view.timeline().releases().stream().filter(r -> r.end().at().isAfter(from)).toList();
+  }
+
+  private Optional<Visit> visit(JobView view) {
+    ZoneId zone = view.timeline().zone();
+    return view.visit()
+        .filter(v -> v.day().plusDays(1).atStartOfDay(zone).toInstant().isAfter(from));
   }
 
   /**
@@ -46,10 +72,10 @@ public final class JustDates {
     for (JobView view : views) {
       Told told = Told.alone(view);
       String job = view.job().id();
-      for (Release release : view.timeline().releases()) {
+      for (Release release : releases(view)) {
         rows.add(List.of(job, told.label(release), told.end(release) + told.gently(release)));
       }
-      view.visit().ifPresent(visit -> rows.add(List.of(job, told.label(visit), told.day(visit))));
+      visit(view).ifPresent(visit -> rows.add(List.of(job, told.label(visit), told.day(visit))));
     }
     StringBuilder text = new StringBuilder();
     for (List<String> row : rows) {
@@ -101,8 +127,8 @@ public final class JustDates {
   private List<Map<String, Object>> rows() {
     List<Map<String, Object>> rows = new ArrayList<>();
     for (JobView view : views) {
-      view.timeline().releases().forEach(release -> rows.add(row(view, release)));
-      view.visit().ifPresent(visit -> rows.add(row(view, visit)));
+      releases(view).forEach(release -> rows.add(row(view, release)));
+      visit(view).ifPresent(visit -> rows.add(row(view, visit)));
     }
     return rows;
   }

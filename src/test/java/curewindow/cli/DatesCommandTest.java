@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -113,6 +114,32 @@ class DatesCommandTest {
           line);
     }
     assertTrue(said.contains("safe by then") && said.contains(", then gently, all set"), said);
+  }
+
+  /** Of a day its first moment counts, by the shop's clock; a visit stays through its day. */
+  @Test
+  void thatAreOverAtATimeCanBeLeftOut() {
+    JsonNode all = json("Q-3101", "Q-3103");
+    for (String at : List.of("2026-12-02", "2026-12-02T10:00", "2026-12-02T18:00Z")) {
+      JsonNode left = json("Q-3101", "Q-3103", "--at", at);
+      Instant time =
+          Instant.parse(at.length() > 10 ? "2026-12-02T18:00:00Z" : "2026-12-02T08:00:00Z");
+      List<String> ahead = new ArrayList<>();
+      for (JsonNode row : all) {
+        boolean visit = row.get("at").isNull();
+        if (visit || OffsetDateTime.parse(row.get("at").asString()).toInstant().isAfter(time)) {
+          ahead.add(row.toString());
+        }
+      }
+      List<String> rows = new ArrayList<>();
+      left.forEach(row -> rows.add(row.toString()));
+      assertEquals(ahead, rows, at);
+      assertTrue(rows.size() < all.size(), at);
+    }
+    assertFalse(json("Q-3101", "--at", "2027-03-15T20:00").isEmpty(), "the day of the visit");
+    assertTrue(json("Q-3101", "--at", "2027-03-16").isEmpty());
+    assertEquals(Exit.USAGE, run(DEMO, "--at", "noonish"), said);
+    assertTrue(said.contains("--at is not a time: noonish"), said);
   }
 
   /** Nobody reads that a date is safe by then where it is over as the shop has looked. */
