@@ -158,13 +158,13 @@ public final class HandoutPress {
   }
 
   /**
-   * The signs of the shop and of some jobs that no font of the handouts has.
+   * The signs of the shop and of a job that no font of the handouts has.
    *
-   * @param views the jobs
-   * @return notes, each once
+   * @param view the job
+   * @return notes
    */
-  public static List<Problem> lackingSigns(List<JobView> views) {
-    return views.isEmpty() ? List.of() : PaperProblems.lackingSigns(views);
+  public static List<Problem> lackingSigns(JobView view) {
+    return PaperProblems.lackingSigns(List.of(view));
   }
 
   private String pageRule() {

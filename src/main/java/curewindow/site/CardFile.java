@@ -109,7 +109,8 @@ public final class CardFile {
   private List<Job> withPage(List<Job> jobs, Problems problems) {
     List<Job> good = new ArrayList<>();
     for (Job job : jobs) {
-      Guideless.of(shop, job).ifPresentOrElse(problems::add, () -> good.add(job));
+      Faults.guard(job.where(), problems, () -> Guideless.of(shop, job))
+          .ifPresent(lack -> lack.ifPresentOrElse(problems::add, () -> good.add(job)));
     }
     return good;
   }

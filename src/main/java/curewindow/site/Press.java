@@ -104,7 +104,10 @@ public final class Press {
     List<List<JobView>> cases = ParkedViews.of(shop, views, problems);
     problems.addAll(Rendering.of(shop, cases, calendars).problems());
     rehearseHandouts(shop, views.stream().limit(1).toList(), problems);
-    problems.addAll(HandoutPress.lackingSigns(views));
+    for (JobView view : views) {
+      Faults.guard(view.job().where(), problems, () -> HandoutPress.lackingSigns(view))
+          .ifPresent(problems::addAll);
+    }
     return problems.all();
   }
 
