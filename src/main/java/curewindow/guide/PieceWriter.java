@@ -15,31 +15,40 @@ import java.util.Optional;
  */
 final class PieceWriter {
 
-  /** Starts the attributes by which the page's script shows and hides. */
-  private static final String TIMED = "data-";
-
   private final GuideFacts facts;
   private final int headingShift;
+  private final Quotes quotes;
 
   PieceWriter(GuideFacts facts, int headingShift) {
+    this(facts, headingShift, new Quotes(facts));
+  }
+
+  private PieceWriter(GuideFacts facts, int headingShift, Quotes quotes) {
     this.facts = facts;
     this.headingShift = headingShift;
+    this.quotes = quotes;
   }
 
   /** A block as it comes out: lost, or with its HTML; {@code EDGE} stands for a clause's edge. */
-  private record Out(Piece.Tag tag, String inner, boolean lost) {
+  private record Out(Piece.Tag tag, String inner, boolean lost, Shown shown) {
 
-    static final Out EDGE = new Out(null, "", false);
+    static final Out EDGE = new Out(null, "", false, Shown.ALWAYS);
 
     static Out lost(Piece.Tag tag) {
-      return new Out(tag, "", true);
+      return new Out(tag, "", true, Shown.ALWAYS);
     }
 
-    /** With attributes, which running text gets by an element around it. */
-    Out with(String attributes) {
-      return tag == null
-          ? new Out(new Piece.Tag("span", attributes), inner, lost)
-          : new Out(new Piece.Tag(tag.name(), tag.attributes() + attributes), inner, lost);
+    Out as(Shown when) {
+      return new Out(tag, inner, lost, when);
+    }
+
+    Out named(String id) {
+      String attributes = tag.attributes() + " id=\"" + id + "\"";
+      return new Out(new Piece.Tag(tag.name(), attributes), inner, lost, shown);
+    }
+
+    int headingLevel() {
+      return tag == null ? 0 : tag.headingLevel();
     }
   }
 
@@ -48,11 +57,12 @@ final class PieceWriter {
     List<Out> kept = new ArrayList<>();
     for (Out out : shown(pieces)) {
       if (!out.lost()) {
-        dropEmptyHeadings(kept, out.tag() == null ? 0 : out.tag().headingLevel());
+        dropEmptyHeadings(kept, out.headingLevel());
         kept.add(out);
       }
     }
     dropEmptyHeadings(kept, 1);
+    endHeadings(kept);
     StringBuilder html = new StringBuilder();
     kept.forEach(out -> html.append(html(out)).append('\n'));
     return html.toString();
@@ -62,11 +72,29 @@ final class PieceWriter {
   private static void dropEmptyHeadings(List<Out> kept, int level) {
     while (level > 0 && !kept.isEmpty()) {
       Out last = kept.get(kept.size() - 1);
-      if (last.tag() == null || last.tag().headingLevel() < level) {
+      if (last.headingLevel() < level) {
         return;
       }
       kept.remove(kept.size() - 1);
     }
+  }
+
+  /** A heading is shown as long as anything under it, unless a clause or its own date ends it. */
+  private static void endHeadings(List<Out> kept) {
+    for (int i = 0; i < kept.size(); i++) {
+      Out heading = kept.get(i);
+      if (heading.headingLevel() > 0 && heading.shown().equals(Shown.ALWAYS)) {
+        kept.set(i, heading.as(Shown.asLongAs(under(heading, kept.subList(i + 1, kept.size())))));
+      }
+    }
+  }
+
+  private static List<Shown> under(Out heading, List<Out> after) {
+    return after.stream()
+        .takeWhile(o -> o.headingLevel() == 0 || o.headingLevel() > heading.headingLevel())
+        .filter(o -> o.headingLevel() == 0)
+        .map(Out::shown)
+        .toList();
   }
 
   /** What is shown of a list of blocks, lost ones included, lists parted by clauses joined. */
@@ -84,7 +112,8 @@ final class PieceWriter {
       } else if (edge && before >= 0 && continues(joined.get(before), out)) {
         Out first = joined.get(before);
         String items = first.inner() + out.inner().stripLeading();
-        joined.set(before, new Out(first.tag(), items, false));
+        Shown shown = Shown.asLongAs(List.of(first.shown(), out.shown()));
+        joined.set(before, new Out(first.tag(), items, false, shown));
         edge = false;
       } else {
         before = joined.size();
@@ -99,8 +128,8 @@ final class PieceWriter {
     return first.tag() != null
         && second.tag() != null
         && first.tag().isList()
-        && !first.tag().attributes().contains(TIMED)
-        && !second.tag().attributes().contains(TIMED)
+        && !first.shown().clause()
+        && !second.shown().clause()
         && first.tag().name().equals(second.tag().name());
   }
 
@@ -113,7 +142,7 @@ final class PieceWriter {
       } else if (piece instanceof Piece.Timed timed) {
         timed(timed, out);
       } else if (piece instanceof Piece.Asked asked) {
-        out.add(settle(asked.blocks().get(0)).with(" id=\"q-" + asked.question().id() + "\""));
+        out.add(settle(asked.blocks().get(0)).named("q-" + asked.question().id()));
         flatten(asked.blocks().subList(1, asked.blocks().size()), out);
       } else if (!(piece instanceof Piece.Photo)) {
         out.add(settle(piece));
@@ -127,11 +156,17 @@ final class PieceWriter {
       return;
     }
     Optional<Instant> over = timed.set() ? facts.set(timed.hold()) : facts.over(timed.hold());
-    Optional<Long> end = over.map(Instant::getEpochSecond);
-    String until = end.map(e -> " " + TIMED + "to=\"" + e + "\"").orElse("");
-    shown(timed.before()).forEach(o -> out.add(until.isEmpty() ? o : o.with(until)));
-    end.map(e -> " " + TIMED + "from=\"" + e + "\" hidden")
-        .ifPresent(from -> shown(timed.after()).forEach(o -> out.add(o.with(from))));
+    PieceWriter inside = new PieceWriter(facts, headingShift, quotes.in(timed.hold()));
+    out.add(Out.EDGE);
+    inside.shown(timed.before()).stream()
+        .map(o -> over.map(end -> o.as(o.shown().before(end))).orElse(o))
+        .forEach(out::add);
+    over.ifPresent(
+        end ->
+            inside.shown(timed.after()).stream()
+                .map(o -> o.as(o.shown().after(end)))
+                .forEach(out::add));
+    out.add(Out.EDGE);
   }
 
   private Out settle(Piece piece) {
@@ -141,7 +176,9 @@ final class PieceWriter {
     boolean leaf = piece instanceof Piece.Leaf;
     Piece.Tag tag = leaf ? ((Piece.Leaf) piece).tag() : null;
     List<Piece> inline = leaf ? ((Piece.Leaf) piece).inline() : ((Piece.Run) piece).inline();
-    return inline(inline).map(html -> new Out(tag, html, false)).orElse(Out.lost(tag));
+    return inline(inline)
+        .map(html -> new Out(tag, html, false, quotes.shown(inline)))
+        .orElse(Out.lost(tag));
   }
 
   private Out group(Piece.Group group) {
@@ -149,14 +186,29 @@ final class PieceWriter {
     if (isLost(group, blocks)) {
       return Out.lost(group.tag());
     }
+    blocks.removeIf(Out::lost);
+    boolean whole = endsWhole(group, blocks);
     boolean lines = !group.tag().name().equals("li");
     StringBuilder html = new StringBuilder(lines ? "\n" : "");
     for (Out out : blocks) {
-      if (!out.lost()) {
-        html.append(html(out)).append(lines ? "\n" : "");
-      }
+      html.append(html(whole ? out.as(Shown.ALWAYS) : out)).append(lines ? "\n" : "");
     }
-    return new Out(group.tag(), html.toString(), false);
+    boolean headed = group.tag().name().equals("table") && blocks.size() > 1;
+    List<Shown> parts = blocks.stream().skip(headed ? 1 : 0).map(Out::shown).toList();
+    Shown shown = whole ? Shown.toLast(parts) : Shown.asLongAs(parts);
+    return new Out(group.tag(), html.toString(), false, shown);
+  }
+
+  /** Whether an item or a row goes as a whole once the last date that it quotes has passed. */
+  private static boolean endsWhole(Piece.Group group, List<Out> blocks) {
+    return switch (group.tag().name()) {
+      case "tr" -> true;
+      case "li" ->
+          !blocks.isEmpty()
+              && blocks.get(0).shown().to().isPresent()
+              && blocks.stream().noneMatch(o -> o.shown().clause());
+      default -> false;
+    };
   }
 
   private static boolean isLost(Piece.Group group, List<Out> blocks) {
@@ -170,12 +222,13 @@ final class PieceWriter {
   }
 
   private String html(Out out) {
+    String when = out.shown().attributes();
     if (out.tag() == null) {
-      return out.inner();
+      return when.isEmpty() ? out.inner() : "<span" + when + ">" + out.inner() + "</span>";
     }
     int level = out.tag().headingLevel();
     String name = level == 0 ? out.tag().name() : "h" + Math.min(6, level + headingShift);
-    String open = "<" + name + out.tag().attributes() + ">";
+    String open = "<" + name + out.tag().attributes() + when + ">";
     return name.equals("hr") ? open : open + out.inner() + "</" + name + ">";
   }
 
