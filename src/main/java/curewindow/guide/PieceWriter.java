@@ -221,8 +221,10 @@ final class PieceWriter {
     };
   }
 
+  /** A list that its items leave one by one is not marked itself: an empty one is not seen. */
   private String html(Out out) {
-    String when = out.shown().attributes();
+    boolean empties = out.tag() != null && out.tag().isList() && !out.shown().clause();
+    String when = empties ? "" : out.shown().attributes();
     if (out.tag() == null) {
       return when.isEmpty() ? out.inner() : "<span" + when + ">" + out.inner() + "</span>";
     }
