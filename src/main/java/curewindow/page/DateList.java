@@ -130,7 +130,7 @@ final class DateList {
         noted.words().text("page.state." + kind),
         noted.words().text("page.state.over"),
         Answers.iso(release.end().at(), zone),
-        cases.text(v -> new When(v).shortDay(of.apply(v))),
+        cases.text(v -> new When(v).unbrokenDay(of.apply(v))),
         cases.text(v -> new When(v).time(of.apply(v))),
         cases.text(v -> likelyDay(v, of.apply(v))),
         Safety.of(release, noted),
@@ -155,7 +155,9 @@ final class DateList {
 
   private static String done(JobView view, Release release) {
     When when = new When(view);
-    return release.kind() == HoldKind.SETTLE ? when.done(release) : when.gently(release).orElse("");
+    return release.kind() == HoldKind.SETTLE
+        ? when.done(release)
+        : when.gentlyInShort(release).orElse("");
   }
 
   private static Instant likely(Release release) {

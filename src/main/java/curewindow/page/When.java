@@ -15,6 +15,8 @@ public final class When {
 
   private static final int TEN_DAYS = 10;
 
+  private static final char NO_BREAK = '\u00A0';
+
   /** Shares are told to the next twentieth. */
   private static final int STEP = 5;
 
@@ -62,6 +64,12 @@ public final class When {
     return season(release).orElseGet(() -> words.shortDay(at(release), zone));
   }
 
+  /** The same for a narrow column: a day is not broken over lines, the part of a month may be. */
+  String unbrokenDay(Release release) {
+    return season(release)
+        .orElseGet(() -> words.shortDay(at(release), zone).replace(' ', NO_BREAK));
+  }
+
   /**
    * The hour, such as {@code 2 PM}.
    *
@@ -107,8 +115,21 @@ public final class When {
    * @return a sentence that says what to do, and until when; empty where nothing is
    */
   public Optional<String> gently(Release release) {
-    return fullBy(release)
-        .map(full -> words.text("hold." + release.hold() + ".gently", Map.of("full", full)));
+    return fullBy(release).map(full -> gently(release, full));
+  }
+
+  /**
+   * The same with the day in few letters, such as {@code Feb 20}.
+   *
+   * @param release one of the job's releases
+   * @return a sentence; empty where nothing is left to be careful with
+   */
+  public Optional<String> gentlyInShort(Release release) {
+    return release.gentleUntil().map(full -> gently(release, words.monthDay(full, zone)));
+  }
+
+  private String gently(Release release, String full) {
+    return words.text("hold." + release.hold() + ".gently", Map.of("full", full));
   }
 
   /**

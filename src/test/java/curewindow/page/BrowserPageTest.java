@@ -136,7 +136,7 @@ class BrowserPageTest {
   void whatEndsAtItsLimitIsFreedGently() throws IOException {
     browser.clock(Demo.at("2026-12-04T14:30")).screen(390, 844, true).go(file(Demo.atLimit()));
     assertEquals(
-        "Windows can come down as of Fri, Dec 4 Until about December 22, move the windows only if"
+        "Windows can come down as of Fri, Dec 4 Until about Dec 22, move the windows only if"
             + " you must. Never force a frozen one.",
         row("windows-up"));
     browser.later(Duration.ofDays(19));

@@ -158,7 +158,7 @@ class CustomerPageTest {
     Element row = page.selectFirst("li[data-hold=windows-up]");
     assertTrue(row.hasClass("first"), "the answer on top says how far it is set");
     assertEquals(
-        "Until about December 22, move the windows only if you must. Never force a frozen one.",
+        "Until about Dec 22, move the windows only if you must. Never force a frozen one.",
         plain(row.select(".done[hidden]").text()));
     assertEquals(
         "Emergency? Open the windows. In this weather, it will be only about 60% set by then."

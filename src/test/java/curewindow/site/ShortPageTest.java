@@ -3,16 +3,25 @@ package curewindow.site;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import curewindow.cure.Release;
 import curewindow.page.BelowStyle;
 import curewindow.page.Browser;
 import curewindow.page.JobView;
+import curewindow.page.Printed;
+import curewindow.page.PrintedDate;
+import curewindow.page.Urgency;
 import curewindow.problem.Problems;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -27,7 +36,18 @@ class ShortPageTest {
   private static final int SCREEN = 844;
 
   /** How much a page may ask of its reader. */
-  private record Most(int words, double screens) {}
+  private record Most(int words, double screens) {
+
+    boolean isBelow(Size size) {
+      return size.words() > words || size.screens() > screens + (size.moved() ? BOX : 0);
+    }
+  }
+
+  /** What a page asks at a time; {@code moved} where it says that a date of the card has moved. */
+  private record Size(Instant at, long words, double screens, boolean moved) {}
+
+  /** What the box may take, in screens, that says that a date has moved. */
+  private static final double BOX = 0.1;
 
   private static final Most USUAL = new Most(450, 3.0);
 
@@ -64,36 +84,87 @@ class ShortPageTest {
     assertEquals(List.of(), tooLong(LoadedShop.load(temp, PressedDemo.CLOCK), 1, MUCH));
   }
 
-  /** The pages of a shop that ask more of their readers than they may. */
+  /** The pages of a shop that ask more of their readers than they may, and when. */
   private List<String> tooLong(LoadedShop shop, int jobs, Most most) throws IOException {
     List<JobView> views = shop.jobs().stream().map(j -> shop.view(j, Tokens.SAMPLE)).toList();
+    List<List<JobView>> cases =
+        ParkedViews.of(shop, views, new Problems()).stream()
+            .map(c -> c.stream().map(ShortPageTest::carded).toList())
+            .toList();
     Calendars calendars = Calendars.unnoted(shop.words().of("en"));
-    Rendering pages = Rendering.of(shop, ParkedViews.of(shop, views, new Problems()), calendars);
+    Rendering pages = Rendering.of(shop, cases, calendars);
     assertEquals(jobs, pages.customers().size(), () -> pages.problems().toString());
     Files.writeString(temp.resolve(BelowStyle.FILE), pages.below());
-    Browser browser = Browser.open();
     List<String> tooLong = new ArrayList<>();
-    try {
+    try (Browser browser = Browser.open()) {
       browser.scripts(true).screen(390, SCREEN, true);
-      for (Rendering.Customer customer : pages.customers()) {
-        String id = customer.view().job().id();
+      for (int i = 0; i < jobs; i++) {
+        String id = cases.get(i).get(0).job().id();
         Path page = Files.createDirectories(temp.resolve("C/" + id)).resolve("index.html");
-        Files.writeString(page, customer.html());
-        browser.clock(customer.view().job().pickup().plus(Duration.ofMinutes(10))).go(page);
-        // Not with what is said only of a card whose date has moved since.
-        browser.run("document.querySelectorAll('.card').forEach(card => card.remove())");
-        long words =
-            (Long) browser.run("return document.body.innerText.trim().split(/\\s+/).length");
-        Number height = (Number) browser.run("return document.documentElement.scrollHeight");
-        double screens = height.doubleValue() / SCREEN;
-        if (words > most.words() || screens > most.screens()) {
-          tooLong.add(id + ": " + words + " words, " + screens + " screens");
+        Files.writeString(page, pages.customers().get(i).html());
+        browser.clock(Instant.EPOCH).go(page);
+        for (int parked = 0; parked < cases.get(i).size(); parked++) {
+          String where = id + ", case " + parked + " at ";
+          sizes(browser, parked, times(cases.get(i).get(parked))).stream()
+              .filter(most::isBelow)
+              .forEach(size -> tooLong.add(where + size));
         }
       }
-    } finally {
-      browser.close();
     }
     return tooLong;
+  }
+
+  /** A job whose card promised the most urgent date a day too early. */
+  private static JobView carded(JobView view) {
+    List<PrintedDate> told =
+        Urgency.holds(view).stream()
+            .limit(1)
+            .map(r -> new PrintedDate(r.hold(), dayBefore(r), dayBefore(r)))
+            .toList();
+    return view.withPrinted(new Printed(told, Optional.empty()));
+  }
+
+  private static Instant dayBefore(Release release) {
+    return release.end().at().minus(Duration.ofDays(1));
+  }
+
+  /** At the pickup, whenever something is over or fully set, and long after. */
+  private static List<Instant> times(JobView view) {
+    TreeSet<Instant> ends = new TreeSet<>(Set.of(view.timeline().pickup()));
+    for (Release release : view.timeline().releases()) {
+      ends.addAll(List.of(release.end().at(), release.setAt()));
+    }
+    ends.add(ends.last().plus(Duration.ofDays(400)));
+    return ends.stream().map(end -> end.plus(Duration.ofMinutes(1))).toList();
+  }
+
+  /** What the open page asks of its reader at some times, where the car is parked so. */
+  @SuppressWarnings("unchecked")
+  private static List<Size> sizes(Browser browser, int parked, List<Instant> times) {
+    List<List<Long>> sizes =
+        (List<List<Long>>)
+            browser.run(
+                """
+                const radio = document.querySelectorAll("#parking input")[arguments[0]];
+                if (radio) radio.click();
+                return arguments[1].map(time => {
+                  __later(time - Date.now());
+                  document.dispatchEvent(new Event("visibilitychange"));
+                  return [document.body.innerText.trim().split(/\\s+/).length,
+                    document.documentElement.scrollHeight,
+                    [...document.querySelectorAll(".card")].filter(e => e.checkVisibility()).length];
+                })""",
+                parked,
+                times.stream().map(Instant::toEpochMilli).toList());
+    return IntStream.range(0, times.size())
+        .mapToObj(
+            i ->
+                new Size(
+                    times.get(i),
+                    sizes.get(i).get(0),
+                    sizes.get(i).get(1) / (double) SCREEN,
+                    sizes.get(i).get(2) > 0))
+        .toList();
   }
 
   @ParameterizedTest

@@ -139,7 +139,7 @@ record TruePage(List<JobView> cases, int chosen, Instant now, boolean hasClock, 
     boolean set = release.gentleUntil().filter(now::isBefore).isEmpty();
     return release.kind() == HoldKind.SETTLE
         ? when.done(release)
-        : set ? "" : when.gently(release).orElse("");
+        : set ? "" : when.gentlyInShort(release).orElse("");
   }
 
   /** Not of the answer on top, which says so itself. */
