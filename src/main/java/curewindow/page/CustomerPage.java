@@ -72,7 +72,7 @@ final class CustomerPage {
         new CustomerView.Share(
             words.text("page.share.title", Map.of("shop", view.shop().name())),
             words.text("page.share.text"),
-            view.shop().address().resolve("icon-512.png").toString()),
+            view.shop().address().resolve(PublicViews.SHARED).toString()),
         greeting(view),
         look,
         below,

@@ -34,12 +34,14 @@ record PublicLooks(Look still, Look finding, Optional<SearchPress> search) {
         look.policy().replaceFirst("script-src [^;]*", "$0 'strict-dynamic' 'self'"));
   }
 
-  /** Asks the index, and lets an audit read {@code robots.txt} from within the page. */
+  /** Asks the index, shows the site's icon, and lets an audit read {@code robots.txt}. */
   private static Look asking(Look look) {
     return new Look(
         look.style(),
         look.script(),
-        look.policy().replace("form-action 'none'", "form-action 'self'; connect-src 'self'"));
+        look.policy()
+            .replace("form-action 'none'", "form-action 'self'; connect-src 'self'")
+            .replace("img-src data:", "img-src 'self' data:"));
   }
 
   String searchScript() {

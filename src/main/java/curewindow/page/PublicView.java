@@ -8,7 +8,7 @@ import java.util.Optional;
  *
  * @param root what stands before the name of another page of the language in a link
  * @param home the link to the language's home
- * @param vcf the link to the shop's card for an address book
+ * @param top what stands before the name of a file at the top of the site in a link
  * @param questions the link to the questions and answers, where the language has them
  * @param byMonth the link to the year here, where it could be computed
  * @param contents the guides with their sections, where the page lists them
@@ -27,7 +27,7 @@ record PublicView(
     Head head,
     String root,
     String home,
-    String vcf,
+    String top,
     Optional<String> questions,
     Optional<String> byMonth,
     List<Language> languages,
@@ -41,8 +41,9 @@ record PublicView(
    * What search engines ask for.
    *
    * @param canonical the page's one address; empty for the page for lost visitors
+   * @param image the address of the picture that is shown where the page's address is sent
    */
-  record Head(String about, Optional<String> canonical, List<Alternate> alternates) {}
+  record Head(String about, String image, Optional<String> canonical, List<Alternate> alternates) {}
 
   /** The page's address in a language. */
   record Alternate(String lang, String href) {}

@@ -18,6 +18,9 @@ final class PublicViews {
   /** A heading that so many guides have tells nothing of any of them. */
   private static final int COMMON = 4;
 
+  /** The stamp, without a date. */
+  static final String SHARED = "icon-512.png";
+
   private final Shop shop;
   private final PublicSite site;
   private final PublicLooks looks;
@@ -195,7 +198,7 @@ final class PublicViews {
         head(spot, said),
         spot.root(),
         spot.home(),
-        spot.top() + "shop.vcf",
+        spot.top(),
         book.chapter(QUESTIONS).map(c -> spot.root() + c.file()),
         book.year().map(y -> spot.root() + PublicSite.YEAR),
         site.languages(book, spot.page(), spot.top()),
@@ -207,11 +210,10 @@ final class PublicViews {
   }
 
   private PublicView.Head head(Spot spot, Said said) {
-    return said.listed()
-        ? new PublicView.Head(
-            said.about(),
-            Optional.of(site.address(spot.book(), spot.page())),
-            site.alternates(spot.page()))
-        : new PublicView.Head(said.about(), Optional.empty(), List.of());
+    return new PublicView.Head(
+        said.about(),
+        shop.address().resolve(SHARED).toString(),
+        said.listed() ? Optional.of(site.address(spot.book(), spot.page())) : Optional.empty(),
+        said.listed() ? site.alternates(spot.page()) : List.of());
   }
 }

@@ -329,6 +329,13 @@ class CustomerPageTest {
     }
   }
 
+  @Test
+  void theShopsNameLeadsToItsHomeInTheLanguageOfThePage() {
+    Demo demo = Demo.tint();
+    demo.language = "es";
+    assertEquals("../../es/index.html", page(demo).select(".mast a").attr("href"));
+  }
+
   /** The Open Graph protocol: what a message shows of an address that is sent. */
   @Test
   void anAddressThatIsSentTellsNothingOfTheJob() {

@@ -37,6 +37,8 @@ class FindPageTest {
       Files.createDirectories(file.getParent());
       Files.writeString(file, page.getValue());
     }
+    Files.writeString(
+        site.resolve("icon.svg"), Files.readString(Path.of("site-templates/icon.svg")));
   }
 
   @AfterAll
@@ -121,10 +123,17 @@ class FindPageTest {
     for (String page :
         List.of("index.html", "en/tint.html", "en/normal.html", "es/find.html", "404.html")) {
       browser.go(site.resolve(page));
-      assertEquals(List.of(), browser.complaints(), page);
+      // On a disk the page for lost visitors has no top of a host to take the icon from.
+      assertEquals(
+          List.of(),
+          browser.complaints().stream().filter(c -> !c.startsWith("file:///icon.svg")).toList(),
+          page);
       assertTrue(
           browser.requests().stream()
-              .allMatch(r -> r.startsWith("file:") && r.endsWith(page) || r.startsWith("data:")),
+              .allMatch(
+                  r ->
+                      r.startsWith("file:") && (r.endsWith(page) || r.endsWith("/icon.svg"))
+                          || r.startsWith("data:")),
           page);
       Object wide = browser.run("return document.documentElement.scrollWidth > window.innerWidth");
       assertEquals(false, wide, page);

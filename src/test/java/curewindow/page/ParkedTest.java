@@ -93,6 +93,17 @@ class ParkedTest {
     return text.replace('\u00A0', ' ');
   }
 
+  /** Another case has no calendar of all dates, and its link says what it gives. */
+  @Test
+  void theCalendarOfAChosenParkingSaysThatItHasTheMainDates() {
+    JobView[] views = views(Demo.tint().view());
+    assertEquals(
+        List.of("Add to your calendar", "all dates"),
+        chosen(0, views).select(".top .tel a").eachText());
+    assertEquals(
+        List.of("Add main dates to calendar"), chosen(1, views).select(".top .tel a").eachText());
+  }
+
   @Test
   void parkingsWithEqualDatesAreOneCaseAndTheNotedOneIsFirst() {
     Parkings cases = cases(Demo.tint().view());

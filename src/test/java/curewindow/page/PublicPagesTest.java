@@ -96,6 +96,45 @@ class PublicPagesTest {
     assertEquals(Demo.GUIDES.ids("en").size(), home.select(".toc > li > a").size());
   }
 
+  /** Who has not bought yet finds first what to do before coming, and how long things take. */
+  @Test
+  void homeBeginsWithWhatToDoBeforeComing() {
+    for (String language : List.of("en", "es")) {
+      Document home = PARSED.get(language + "/index.html");
+      List<String> links = home.select("main a").eachAttr("href");
+      assertEquals(List.of("before-you-come.html", "year.html"), links.subList(0, 2));
+    }
+    assertEquals("en/before-you-come.html", PARSED.get("index.html").select("main a").attr("href"));
+  }
+
+  /** The Open Graph protocol: what a message shows of an address that is sent. */
+  @Test
+  void anAddressThatIsSentShowsTitleTextAndPicture() {
+    Document guide = PARSED.get("en/tint.html");
+    assertEquals(
+        "Window tint · Longs Peak Film & Coat",
+        guide.select("meta[property=og:title]").attr("content"));
+    assertEquals(
+        guide.select("meta[name=description]").attr("content"),
+        guide.select("meta[property=og:description]").attr("content"));
+    assertEquals(
+        "https://care.example/icon-512.png",
+        guide.select("meta[property=og:image]").attr("content"));
+    assertTrue(PARSED.get("404.html").select("meta[property]").isEmpty());
+  }
+
+  @Test
+  void everyPageHasTheIconOfTheSiteAndMayShowIt() {
+    PARSED.forEach(
+        (path, page) -> {
+          String icon = page.select("link[rel=icon]").attr("href");
+          URI from = URI.create("https://care.example/" + path);
+          assertEquals("https://care.example/icon.svg", from.resolve(icon).toString(), path);
+          String policy = page.select("meta[http-equiv=Content-Security-Policy]").attr("content");
+          assertTrue(policy.contains("img-src 'self' data:"), policy);
+        });
+  }
+
   @Test
   void guidesFollowTheServicesAndThenTheirTitles() {
     assertEquals(
