@@ -14,16 +14,22 @@ final class Slim {
       Pattern.compile(
           "<(pre|textarea|style|script)\\b.*?</\\1>", Pattern.DOTALL | Pattern.CASE_INSENSITIVE);
 
+  /** Possessive, as going back would find nothing else. */
   private static final Pattern TAG =
-      Pattern.compile("<[a-z][a-z0-9-]*(?:\\s+[^\\s=<>\"]+(?:=(?:\"[^\"]*\"|'[^']*'))?)*\\s*/?>");
+      Pattern.compile(
+          "<[a-z][a-z0-9-]*+(?:\\s++[^\\s=<>\"/][^\\s=<>\"]*+(?:=(?:\"[^\"]*+\"|'[^']*+'))?+)*+\\s*+/?+>");
+
   private static final Pattern QUOTED = Pattern.compile("=\"([A-Za-z0-9\\p{L}_.:,#%+?&;-]+)\"");
 
   /** End tags that HTML takes as read before what follows them here (HTML standard, 13.1.2.4). */
   private static final Pattern IMPLIED =
       Pattern.compile(
-          "</(?:li>(?=\\s*(?:<li[ >]|</[uo]l>))|p>(?=\\s*(?:<(?:p|ul|ol|h[1-6]|section|details|div)[ >]"
-              + "|</(?:details|section|div|main|li)>))|t[hd]>(?=\\s*(?:<t[hd][ >]|</tr>))"
-              + "|tr>(?=\\s*(?:<tr[ >]|</t(?:body|head)>))|d[td]>(?=\\s*(?:<d[td][ >]|</dl>)))");
+          "</(?:li>(?=\\s*(?:<li[ >]|</[uo]l>))"
+              + "|p>(?=\\s*(?:<(?:p|ul|ol|h[1-6]|section|details|div)[ >]"
+              + "|</(?:details|section|div|main|li)>))"
+              + "|t[hd]>(?=\\s*(?:<t[hd][ >]|</tr>))"
+              + "|tr>(?=\\s*(?:<tr[ >]|</t(?:body|head)>))"
+              + "|d[td]>(?=\\s*(?:<d[td][ >]|</dl>)))");
 
   private Slim() {}
 
@@ -43,7 +49,8 @@ final class Slim {
   }
 
   private static String bare(String tag) {
-    if (tag.contains("='")) {
+    boolean isBare = tag.indexOf('=') < 0 && !tag.endsWith("/>");
+    if (isBare || tag.contains("='")) {
       return tag;
     }
     String bare = QUOTED.matcher(tag.replace(" hidden=\"hidden\"", " hidden")).replaceAll("=$1");

@@ -14,22 +14,29 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
 
 /** Numbers and units by CLDR. Safe for use by several threads. */
 final class Numbers {
 
+  private static final int MOST_DECIMALS = 6;
+
   private final ULocale locale;
-  private final LocalizedNumberFormatter plain;
+  private final List<LocalizedNumberFormatter> rounded;
   private final LocalizedNumberFormatter warmth;
   private final boolean customary;
   private final Map<List<Object>, String> quantities = new ConcurrentHashMap<>();
 
   Numbers(ULocale locale, Units units) {
     this.locale = locale;
-    plain =
+    LocalizedNumberFormatter plain =
         NumberFormatter.withLocale(locale)
             .sign(SignDisplay.NEGATIVE)
             .roundingMode(RoundingMode.HALF_UP);
+    rounded =
+        IntStream.rangeClosed(0, MOST_DECIMALS)
+            .mapToObj(d -> plain.precision(Precision.maxFraction(d)))
+            .toList();
     customary = units == Units.US;
     warmth =
         plain
@@ -42,10 +49,10 @@ final class Numbers {
     if (!Double.isFinite(value)) {
       throw new IllegalArgumentException("value " + value + " is not a finite number");
     }
-    if (decimals < 0 || decimals > 6) {
-      throw new IllegalArgumentException("decimals " + decimals + " is not within 0 to 6");
+    if (decimals < 0 || decimals > MOST_DECIMALS) {
+      throw new IllegalArgumentException("there are no " + decimals + " decimals");
     }
-    return Spaces.common(plain.precision(Precision.maxFraction(decimals)).format(value).toString());
+    return Spaces.common(rounded.get(decimals).format(value).toString());
   }
 
   String temperature(double celsius) {
