@@ -85,7 +85,7 @@ final class PressCommand implements Callable<Integer> {
   }
 
   private void print(PressReport report, LoadedShop loaded, PrintWriter out) {
-    int jobs = report.made().size();
+    int jobs = report.jobs();
     out.printf(
         "%s: %d %s%n%n", loaded.shop().orElseThrow().name(), jobs, jobs == 1 ? "job" : "jobs");
     for (PressReport.Made made : report.made()) {

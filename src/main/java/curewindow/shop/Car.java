@@ -1,10 +1,12 @@
 package curewindow.shop;
 
 import curewindow.cure.PaintTone;
+import java.util.Collections;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * The car of a job.
@@ -31,6 +33,6 @@ public record Car(
     Objects.requireNonNull(paint, "paint");
     Objects.requireNonNull(finish, "finish");
     Objects.requireNonNull(text, "text");
-    lacks = Set.copyOf(lacks);
+    lacks = Collections.unmodifiableSet(new TreeSet<>(lacks));
   }
 }

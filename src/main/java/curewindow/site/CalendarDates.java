@@ -10,6 +10,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
 
@@ -37,10 +38,10 @@ final class CalendarDates {
           "mend it or bring it back from a backup: phones tell a moved date by it");
 
   private final Path shop;
-  private final Map<Key, Map<String, Row>> calendars;
+  private final NavigableMap<Key, Map<String, Row>> calendars;
   private boolean changed;
 
-  private CalendarDates(Path shop, Map<Key, Map<String, Row>> calendars) {
+  private CalendarDates(Path shop, NavigableMap<Key, Map<String, Row>> calendars) {
     this.shop = shop;
     this.calendars = calendars;
   }
@@ -68,7 +69,7 @@ final class CalendarDates {
    * @return the memory, or empty where the file has problems: it must then not be written
    */
   static Optional<CalendarDates> read(Path shop, Problems problems) {
-    Map<Key, Map<String, Row>> calendars = new TreeMap<>();
+    NavigableMap<Key, Map<String, Row>> calendars = new TreeMap<>();
     boolean whole = CSV.read(shop, problems, (fields, fault) -> readRow(fields, calendars, fault));
     return whole ? Optional.of(new CalendarDates(shop, calendars)) : Optional.empty();
   }
@@ -117,6 +118,11 @@ final class CalendarDates {
     return new Revisions(standing, gone);
   }
 
+  /** All that the calendars of a job gave out. */
+  String said(String job) {
+    return lines(calendars.subMap(new Key(job, ""), new Key(job + '\0', ""))).toString();
+  }
+
   private void keep(Map<String, Row> rows, String name, Row row) {
     changed |= !row.equals(rows.put(name, row));
   }
@@ -154,10 +160,14 @@ final class CalendarDates {
     if (!changed) {
       return;
     }
+    CSV.write(shop, lines(calendars));
+    changed = false;
+  }
+
+  private static List<List<String>> lines(Map<Key, Map<String, Row>> calendars) {
     List<List<String>> lines = new ArrayList<>();
     calendars.forEach((key, rows) -> rows.forEach((name, row) -> lines.add(line(key, name, row))));
-    CSV.write(shop, lines);
-    changed = false;
+    return lines;
   }
 
   private static List<String> line(Key key, String name, Row row) {

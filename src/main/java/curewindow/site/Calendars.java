@@ -20,6 +20,7 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -34,6 +35,7 @@ final class Calendars {
   private static final Pattern UNLINKED = Pattern.compile("[^\\p{L}\\p{Nd}.,:;/=-]+");
 
   private final Map<String, Revisions> customers = new TreeMap<>();
+  private final Map<String, String> said = new HashMap<>();
   private final List<OfficeCalendar.Entry> office = new ArrayList<>();
   private final List<List<JobView>> noted = new ArrayList<>();
   private final Words words;
@@ -54,7 +56,9 @@ final class Calendars {
    * disk when this returns.
    *
    * @param shop the shop folder
-   * @param jobs the jobs, each in all cases of parking, the noted one first
+   * @param jobs the jobs whose calendars are made, each in all cases of parking, the noted one
+   *     first
+   * @param standing the other jobs, whose calendars stand as they would be made
    * @param pressedBefore whether an earlier press made calendars
    * @param clock gives the time of a change
    * @param problems where faults are told; a job with one has no calendar
@@ -64,6 +68,7 @@ final class Calendars {
   static Calendars note(
       LoadedShop shop,
       List<List<JobView>> jobs,
+      List<JobView> standing,
       boolean pressedBefore,
       Clock clock,
       Problems problems)
@@ -76,6 +81,9 @@ final class Calendars {
       for (List<JobView> job : jobs) {
         Faults.guard(job.get(0).job().where(), problems, () -> calendars.note(job, dates, lost))
             .ifPresent(calendars.noted::add);
+      }
+      for (JobView view : standing) {
+        Faults.guard(view.job().where(), problems, () -> calendars.noteOffice(view, dates, lost));
       }
       dates.save();
     }
@@ -91,9 +99,22 @@ final class Calendars {
       String name = parked.parkings().name();
       customers.put(key(parked), dates.note(id, name, CareEvents.of(parked), now, first));
     }
-    List<CareEvent> visits = OfficeCalendar.visits(noted, words);
-    office.add(new OfficeCalendar.Entry(noted, dates.note(id, OFFICE, visits, now, first)));
+    noteOffice(noted, dates, lost);
+    said.put(id, dates.said(id));
     return cases;
+  }
+
+  private JobView noteOffice(JobView view, CalendarDates dates, boolean lost) {
+    List<CareEvent> visits = OfficeCalendar.visits(view, words);
+    Revisions.Revision first = first(view, lost, now);
+    Revisions noted = dates.note(view.job().id(), OFFICE, visits, now, first);
+    office.add(new OfficeCalendar.Entry(view, noted));
+    return view;
+  }
+
+  /** All that the calendars of a job gave out, this time too. */
+  String said(String job) {
+    return said.getOrDefault(job, "");
   }
 
   /** The jobs whose dates were noted, each in all cases of parking. */
@@ -121,13 +142,14 @@ final class Calendars {
     return customers.getOrDefault(key(view), Revisions.FIRST);
   }
 
-  /** The calendar files that stand beside a page, by name. */
-  Map<String, String> files(JobView noted) {
-    return Map.of(
-        CareCalendar.MAIN,
-        CareCalendar.main(noted, revisions(noted)),
-        CareCalendar.ALL,
-        CareCalendar.all(noted, revisions(noted)));
+  /** The calendar of a job's page with the dates that matter most. */
+  String main(JobView noted) {
+    return CareCalendar.main(noted, revisions(noted));
+  }
+
+  /** The calendar of a job's page with all dates. */
+  String all(JobView noted) {
+    return CareCalendar.all(noted, revisions(noted));
   }
 
   /**

@@ -341,6 +341,11 @@ public final class LoadedShop {
     return ledgers.areBroken();
   }
 
+  /** All that the calendars of a job gave out by the time the folder was read. */
+  String calendarsSaid(String job) {
+    return ledgers.calendars().map(c -> c.said(job)).orElse("");
+  }
+
   /** Whether the link ledger gave any job an address, also one that is gone by now. */
   boolean hasGivenAddresses() {
     return ledgers.links().filter(l -> !l.isEmpty()).isPresent();

@@ -5,8 +5,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
@@ -26,6 +28,7 @@ final class Output {
 
   private final Path root;
   private final Map<String, byte[]> files = new TreeMap<>();
+  private final Set<String> left = new HashSet<>();
 
   private Output(Path root) {
     this.root = root;
@@ -82,17 +85,26 @@ final class Output {
   }
 
   /**
+   * Leaves a file of an earlier press as it is.
+   *
+   * @param name relative to the output folder, with forward slashes
+   */
+  void leave(String name) {
+    left.add(name);
+  }
+
+  /**
    * Writes all files that are new or differ, and removes what an earlier press made and is no
    * longer wanted.
    *
-   * @param keep which files of an earlier press stay although they are not made now
+   * @param keep which other files of an earlier press stay although they are not made now
    * @return what was done
    * @throws IOException where the folder cannot be written
    */
   Written write(Predicate<String> keep) throws IOException {
     TreeSet<String> before = listed();
     TreeSet<String> after = new TreeSet<>(files.keySet());
-    before.stream().filter(keep).forEach(after::add);
+    before.stream().filter(name -> left.contains(name) || keep.test(name)).forEach(after::add);
     // The list first names old and new files, so that an interrupted press forgets none of them.
     TreeSet<String> both = new TreeSet<>(before);
     both.addAll(after);
@@ -107,7 +119,7 @@ final class Output {
       removed += !after.contains(name) && remove(name) ? 1 : 0;
     }
     saveList(after);
-    return new Written(files.size(), changed, removed);
+    return new Written(files.size() + left.size(), changed, removed);
   }
 
   /**
@@ -155,13 +167,14 @@ final class Output {
           names.add(name);
         }
       }
-      names.remove(LIST);
+      names.removeAll(List.of(LIST, MadeBefore.FILE));
     }
     return names;
   }
 
   private void saveList(TreeSet<String> names) throws IOException {
-    List<String> lines = Stream.concat(names.stream(), Stream.of(LIST)).sorted().toList();
+    List<String> lines =
+        Stream.concat(names.stream(), Stream.of(LIST, MadeBefore.FILE)).sorted().toList();
     byte[] bytes = (String.join("\n", lines) + "\n").getBytes(StandardCharsets.UTF_8);
     writeIfDifferent(LIST, bytes);
   }

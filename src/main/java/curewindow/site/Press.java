@@ -3,10 +3,7 @@ package curewindow.site;
 import curewindow.calendar.ShopCard;
 import curewindow.cure.Release;
 import curewindow.handout.HandoutPress;
-import curewindow.page.BelowStyle;
-import curewindow.page.HomeScreen;
 import curewindow.page.JobView;
-import curewindow.page.Pages;
 import curewindow.page.Urgency;
 import curewindow.page.When;
 import curewindow.problem.Faults;
@@ -20,12 +17,9 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -83,7 +77,7 @@ public final class Press {
     List<PageList.Row> before = PageList.read(out);
     List<Problem> lost = LostAddresses.of(shop, before);
     if (!lost.isEmpty()) {
-      return new PressReport(List.of(), List.of(), 0, new PressReport.Files(0, 0, 0), lost, out);
+      return new PressReport(0, List.of(), List.of(), 0, new PressReport.Files(0, 0, 0), lost, out);
     }
     Press press = new Press(shop, out, output, letGo ? Leaving.FREELY : Leaving.of(shop, before));
     return press.build(
@@ -102,7 +96,7 @@ public final class Press {
     List<JobView> views = JobViews.of(shop, shop.jobs(), Tokens.SAMPLE, problems);
     Calendars calendars = Calendars.unnoted(shop.words().of(shop.shop().orElseThrow().language()));
     List<List<JobView>> cases = ParkedViews.of(shop, views, problems);
-    problems.addAll(Rendering.of(shop, cases, calendars).problems());
+    problems.addAll(Rendering.of(shop, cases, calendars, true).problems());
     rehearseHandouts(shop, views.stream().limit(1).toList(), problems);
     for (JobView view : views) {
       Faults.guard(view.job().where(), problems, () -> HandoutPress.lackingSigns(view))
@@ -123,45 +117,24 @@ public final class Press {
 
   private PressReport build(List<PageList.Row> before, List<JobView> views, Clock clock)
       throws IOException {
-    List<List<JobView>> cases = ParkedViews.of(shop, views, problems);
-    // On disk before the calendars are, so that a date that moves is always seen to move.
-    Calendars calendars = Calendars.note(shop, cases, !before.isEmpty(), clock, problems);
-    Rendering pages = Rendering.of(shop, calendars.noted(), calendars);
-    problems.addAll(pages.problems());
-    List<PressReport.Made> made = new ArrayList<>();
-    output.put("site/" + HomeScreen.WORKER, HomeScreen.worker(shop.files(), problems));
-    output.put("site/" + BelowStyle.FILE, pages.below());
-    List<JobView> good = new ArrayList<>();
-    for (Rendering.Customer customer : pages.customers()) {
-      Faults.guard(customer.view().job().where(), problems, () -> put(customer, calendars))
-          .ifPresent(
-              one -> {
-                made.add(one);
-                good.add(customer.view());
-              });
-    }
-    for (String icon : List.of("icon.svg", "icon-180.png", "icon-512.png")) {
-      shop.files()
-          .bytes("site-templates/" + icon, problems)
-          .ifPresent(bytes -> output.put("site/" + icon, bytes));
-    }
-    pages.open().forEach((name, html) -> output.put("site/" + name, html));
-    Optional.ofNullable(pages.open().get(Pages.NOT_FOUND))
-        .ifPresent(html -> output.put("site/" + PagePaths.NO_LIST, html));
+    PagesMade pages = PagesMade.of(shop, out, output, views, !before.isEmpty(), clock, problems);
+    List<JobView> good = pages.jobs();
     Optional<Integer> cards = cards(good, clock);
-    Set<String> ids = made.stream().map(PressReport.Made::job).collect(Collectors.toSet());
+    Set<String> ids = good.stream().map(view -> view.job().id()).collect(Collectors.toSet());
     List<String> leftOut = shop.leftOut(ids);
     KeptPages stay =
         new KeptPages(before, ids, leaving.with(leftOut), !pages.openIsWhole(), cards.isEmpty());
     Office papers = Office.of(shop, views);
     papers.papers(papers.day(clock.instant()), problems).forEach(output::put);
     Shop own = shop.shop().orElseThrow();
-    output.put("office/inspections.ics", calendars.office(own.name(), problems));
+    output.put("office/inspections.ics", pages.calendars().office(own.name(), problems));
     output.put("site/" + ShopCard.FILE, ShopCard.text(own, shop.words().of(own.language())));
     output.put(PageList.FILE, PageList.text(rows(good, stay)));
     Output.Written written = output.write(stay);
+    pages.remember();
     return new PressReport(
-        made,
+        good.size(),
+        pages.madeNow().stream().map(this::made).toList(),
         leftOut,
         cards.orElse(0),
         new PressReport.Files(written.files(), written.changed(), written.removed()),
@@ -169,17 +142,12 @@ public final class Press {
         out);
   }
 
-  private PressReport.Made put(Rendering.Customer customer, Calendars calendars) {
-    JobView view = customer.view();
-    String folder = "site/" + PagePaths.folder(view.token());
-    SortedMap<String, String> files = new TreeMap<>(calendars.files(view));
-    files.put("index.html", customer.html());
-    files.put(HomeScreen.MANIFEST, HomeScreen.manifest(view));
-    PressReport.Made made =
-        new PressReport.Made(
-            view.job().id(), view.job().firstName(), answer(view), folder + "index.html");
-    files.forEach((name, text) -> output.put(folder + name, text));
-    return made;
+  private PressReport.Made made(JobView view) {
+    return new PressReport.Made(
+        view.job().id(),
+        view.job().firstName(),
+        answer(view),
+        "site/" + PagePaths.folder(view.token()) + "index.html");
   }
 
   /**

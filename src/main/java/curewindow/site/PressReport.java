@@ -7,7 +7,9 @@ import java.util.List;
 /**
  * What a press made.
  *
- * @param made the jobs that were built, by id
+ * @param jobs how many jobs have a page
+ * @param made the jobs whose pages were made, by id; those of the others stand as they would be
+ *     made
  * @param leftOut ids or files of the jobs that have problems
  * @param cards how many cars are still to be picked up and have a handout to look at
  * @param files what was done to the output folder
@@ -15,6 +17,7 @@ import java.util.List;
  * @param out the output folder
  */
 public record PressReport(
+    int jobs,
     List<Made> made,
     List<String> leftOut,
     int cards,

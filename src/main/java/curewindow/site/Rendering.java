@@ -34,18 +34,24 @@ record Rendering(
     String below,
     List<Problem> problems) {
 
-  /** A job as the shop noted it, and its page. */
-  record Customer(JobView view, String html) {}
+  /** A job in all cases of parking, the noted one first, and its page. */
+  record Customer(List<JobView> cases, String html) {
+    JobView view() {
+      return cases.get(0);
+    }
+  }
 
   /**
-   * Renders everything.
+   * Renders the pages of some jobs, and the public ones.
    *
    * @param shop a shop folder whose shop.yaml is right
-   * @param jobs its good jobs, each in all cases of parking, the noted one first
+   * @param jobs the jobs, each in all cases of parking, the noted one first
    * @param calendars their calendars
+   * @param wantsOpen whether the public pages are made
    * @return the pages
    */
-  static Rendering of(LoadedShop shop, List<List<JobView>> jobs, Calendars calendars) {
+  static Rendering of(
+      LoadedShop shop, List<List<JobView>> jobs, Calendars calendars, boolean wantsOpen) {
     Problems problems = new Problems();
     Pages pages = Pages.read(shop.files(), shop.guides(), problems);
     List<Problems> mistakes = jobs.stream().map(v -> new Problems()).toList();
@@ -60,7 +66,7 @@ record Rendering(
       problems.addAll(mistakes.get(i).all());
     }
     int before = problems.errorCount();
-    SortedMap<String, String> open = openPages(shop, pages, problems);
+    SortedMap<String, String> open = wantsOpen ? openPages(shop, pages, problems) : new TreeMap<>();
     boolean whole = problems.errorCount() == before && !open.isEmpty();
     return new Rendering(customers, open, whole, pages.below(), problems.all());
   }
@@ -79,7 +85,7 @@ record Rendering(
             })
         .flatMap(Function.identity())
         .filter(html -> !mistakes.hasErrors())
-        .map(html -> new Customer(noted, html));
+        .map(html -> new Customer(cases, html));
   }
 
   private static SortedMap<String, String> openPages(

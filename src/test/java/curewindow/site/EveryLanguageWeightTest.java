@@ -37,7 +37,8 @@ class EveryLanguageWeightTest {
     List<JobView> views = shop.jobs().stream().map(j -> shop.view(j, Tokens.SAMPLE)).toList();
     assertEquals(15, views.size());
     Calendars calendars = Calendars.unnoted(shop.words().of("en"));
-    Rendering pages = Rendering.of(shop, ParkedViews.of(shop, views, new Problems()), calendars);
+    Rendering pages =
+        Rendering.of(shop, ParkedViews.of(shop, views, new Problems()), calendars, true);
     assertEquals(views.size(), pages.customers().size(), () -> pages.problems().toString());
     List<String> heavy = new ArrayList<>();
     int weighed = 0;
@@ -59,9 +60,9 @@ class EveryLanguageWeightTest {
   }
 
   private static int size(Rendering.Customer customer, Calendars calendars) {
-    return Stream.concat(
-            Stream.of(customer.html(), HomeScreen.manifest(customer.view())),
-            calendars.files(customer.view()).values().stream())
+    JobView view = customer.view();
+    return Stream.of(
+            customer.html(), HomeScreen.manifest(view), calendars.main(view), calendars.all(view))
         .mapToInt(text -> text.getBytes(StandardCharsets.UTF_8).length)
         .sum();
   }

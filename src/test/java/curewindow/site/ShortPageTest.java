@@ -92,7 +92,7 @@ class ShortPageTest {
             .map(c -> c.stream().map(ShortPageTest::carded).toList())
             .toList();
     Calendars calendars = Calendars.unnoted(shop.words().of("en"));
-    Rendering pages = Rendering.of(shop, cases, calendars);
+    Rendering pages = Rendering.of(shop, cases, calendars, true);
     assertEquals(jobs, pages.customers().size(), () -> pages.problems().toString());
     Files.writeString(temp.resolve(BelowStyle.FILE), pages.below());
     List<String> tooLong = new ArrayList<>();

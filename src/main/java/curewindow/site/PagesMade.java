@@ -1,0 +1,181 @@
+package curewindow.site;
+
+import curewindow.calendar.CareCalendar;
+import curewindow.page.BelowStyle;
+import curewindow.page.HomeScreen;
+import curewindow.page.JobView;
+import curewindow.page.Pages;
+import curewindow.problem.Faults;
+import curewindow.problem.Problems;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+
+/**
+ * The pages and calendars of a press: those that would come out as they stand are left alone, all
+ * others are made and put into the output folder.
+ */
+final class PagesMade {
+
+  private final LoadedShop shop;
+  private final Output output;
+  private final Problems problems;
+  private final MadeBefore memory;
+  private final List<JobView> standing = new ArrayList<>();
+  private final List<JobView> made = new ArrayList<>();
+
+  /** What is to be remembered once it is written: by job, from what its files were made. */
+  private final Map<String, Written> written = new TreeMap<>();
+
+  private Calendars calendars;
+  private boolean openIsWhole;
+
+  private record Written(String from, Set<String> files) {}
+
+  private PagesMade(LoadedShop shop, Path out, Output output, Problems problems)
+      throws IOException {
+    this.shop = shop;
+    this.output = output;
+    this.problems = problems;
+    this.memory = MadeBefore.read(out, Inputs.of(shop.files().root(), out));
+  }
+
+  /**
+   * Makes what does not stand already.
+   *
+   * @param shop the shop folder
+   * @param out the output folder
+   * @param output where the files are put
+   * @param views its good jobs
+   * @param pressedBefore whether an earlier press made calendars
+   * @param clock gives the time of a change
+   * @param problems where it is told what cannot be made
+   * @return the pages
+   * @throws IOException where a folder cannot be read or written
+   */
+  static PagesMade of(
+      LoadedShop shop,
+      Path out,
+      Output output,
+      List<JobView> views,
+      boolean pressedBefore,
+      Clock clock,
+      Problems problems)
+      throws IOException {
+    PagesMade pages = new PagesMade(shop, out, output, problems);
+    List<List<JobView>> anew = pages.anew(ParkedViews.of(shop, views, problems));
+    boolean openStands = pages.stands(MadeBefore.PUBLIC, "");
+    // On disk before the calendars are, so that a date that moves is always seen to move.
+    pages.calendars = Calendars.note(shop, anew, pages.standing, pressedBefore, clock, problems);
+    Rendering rendered = Rendering.of(shop, pages.calendars.noted(), pages.calendars, !openStands);
+    problems.addAll(rendered.problems());
+    rendered.customers().forEach(pages::put);
+    pages.putOpen(rendered);
+    pages.openIsWhole = openStands || rendered.openIsWhole();
+    return pages;
+  }
+
+  private List<List<JobView>> anew(List<List<JobView>> jobs) throws IOException {
+    List<List<JobView>> anew = new ArrayList<>();
+    for (List<JobView> cases : jobs) {
+      JobView noted = cases.get(0);
+      String id = noted.job().id();
+      if (stands(id, MadeBefore.from(cases, shop.calendarsSaid(id)))) {
+        standing.add(noted);
+      } else {
+        anew.add(cases);
+      }
+    }
+    return anew;
+  }
+
+  private boolean stands(String job, String from) throws IOException {
+    Set<String> files = memory.standing(job, from);
+    files.forEach(output::leave);
+    return !files.isEmpty();
+  }
+
+  private void put(Rendering.Customer customer) {
+    JobView view = customer.view();
+    String folder = "site/" + PagePaths.folder(view.token());
+    Faults.guard(
+            view.job().where(),
+            problems,
+            () ->
+                Map.of(
+                    folder + "index.html", customer.html(),
+                    folder + CareCalendar.MAIN, calendars.main(view),
+                    folder + CareCalendar.ALL, calendars.all(view),
+                    folder + HomeScreen.MANIFEST, HomeScreen.manifest(view)))
+        .ifPresent(
+            files -> {
+              files.forEach(output::put);
+              made.add(view);
+              String id = view.job().id();
+              String from = MadeBefore.from(customer.cases(), calendars.said(id));
+              written.put(id, new Written(from, files.keySet()));
+            });
+  }
+
+  /** The public pages, and what all pages share. */
+  private void putOpen(Rendering rendered) {
+    output.put("site/" + HomeScreen.WORKER, HomeScreen.worker(shop.files(), problems));
+    output.put("site/" + BelowStyle.FILE, rendered.below());
+    for (String icon : List.of("icon.svg", "icon-180.png", "icon-512.png")) {
+      shop.files()
+          .bytes("site-templates/" + icon, problems)
+          .ifPresent(bytes -> output.put("site/" + icon, bytes));
+    }
+    Map<String, String> open = new TreeMap<>(rendered.open());
+    Optional.ofNullable(open.get(Pages.NOT_FOUND))
+        .ifPresent(html -> open.put(PagePaths.NO_LIST, html));
+    Set<String> names = new TreeSet<>();
+    open.forEach(
+        (name, html) -> {
+          output.put("site/" + name, html);
+          names.add("site/" + name);
+        });
+    if (rendered.openIsWhole()) {
+      written.put(MadeBefore.PUBLIC, new Written("", names));
+    }
+  }
+
+  /** The jobs that have a page, by id. */
+  List<JobView> jobs() {
+    return Stream.concat(standing.stream(), made.stream())
+        .sorted(Comparator.comparing(view -> view.job().id()))
+        .toList();
+  }
+
+  /** The jobs whose pages were made now. */
+  List<JobView> madeNow() {
+    return List.copyOf(made);
+  }
+
+  /** Whether all public pages could be made, or stand. */
+  boolean openIsWhole() {
+    return openIsWhole;
+  }
+
+  /** The calendars. */
+  Calendars calendars() {
+    return calendars;
+  }
+
+  /** Remembers what was made; to be called when all is written. */
+  void remember() throws IOException {
+    for (Map.Entry<String, Written> job : written.entrySet()) {
+      memory.remember(job.getKey(), job.getValue().from(), job.getValue().files());
+    }
+    memory.save();
+  }
+}
