@@ -86,12 +86,17 @@ final class PressCommand implements Callable<Integer> {
 
   private void print(PressReport report, LoadedShop loaded, PrintWriter out) {
     int jobs = report.jobs();
+    int made = report.made().size();
+    String anew = made == jobs ? "" : ", " + (made == 0 ? "none" : made) + " new or changed";
     out.printf(
-        "%s: %d %s%n%n", loaded.shop().orElseThrow().name(), jobs, jobs == 1 ? "job" : "jobs");
-    for (PressReport.Made made : report.made()) {
-      out.printf("  %-10s %-12s %s%n", made.job(), made.firstName(), made.firstAnswer());
+        "%s: %d %s%s%n%n",
+        loaded.shop().orElseThrow().name(), jobs, jobs == 1 ? "job" : "jobs", anew);
+    for (PressReport.Made job : report.made()) {
+      out.printf("  %-10s %-12s %s%n", job.job(), job.firstName(), job.firstAnswer());
     }
-    out.println();
+    if (made > 0) {
+      out.println();
+    }
     sayBeforePickup(loaded, out);
     List<Problem> errors =
         Stream.concat(loaded.problems().stream(), report.problems().stream())

@@ -2,6 +2,7 @@ package curewindow.site;
 
 import java.io.IOException;
 import java.net.URISyntaxException;
+import java.nio.file.FileVisitOption;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,10 +14,11 @@ import java.util.TreeMap;
 
 /**
  * Everything that pages are made from beside the jobs: the program, and in the shop folder its
- * words, guides, templates, catalogue, places, weather and shop.yaml. Files are told apart by size
- * and time, so that none has to be read.
+ * words, guides, templates, catalogue, places, weather and shop.yaml.
  */
 final class Inputs extends SimpleFileVisitor<Path> {
+
+  private static final int MOST_DEEP = 20;
 
   /** What a job has of these is looked at with the job. */
   private static final Set<String> OF_JOBS =
@@ -31,7 +33,7 @@ final class Inputs extends SimpleFileVisitor<Path> {
 
   private final Path root;
   private final Path out;
-  private final Map<String, String> files = new TreeMap<>();
+  private final Map<String, Path> files = new TreeMap<>();
 
   private Inputs(Path root, Path out) {
     this.root = root;
@@ -61,8 +63,15 @@ final class Inputs extends SimpleFileVisitor<Path> {
 
   private static String under(Path root, Path out) throws IOException {
     Inputs inputs = new Inputs(root.normalize(), out);
-    Files.walkFileTree(inputs.root, inputs);
-    return inputs.files.toString();
+    Files.walkFileTree(inputs.root, Set.of(FileVisitOption.FOLLOW_LINKS), MOST_DEEP, inputs);
+    StringBuilder all = new StringBuilder();
+    for (Map.Entry<String, Path> file : inputs.files.entrySet()) {
+      all.append(file.getKey())
+          .append(' ')
+          .append(MadeBefore.print(Files.readAllBytes(file.getValue())))
+          .append('\n');
+    }
+    return all.toString();
   }
 
   @Override
@@ -73,20 +82,16 @@ final class Inputs extends SimpleFileVisitor<Path> {
   }
 
   @Override
-  public FileVisitResult visitFile(Path file, BasicFileAttributes facts) throws IOException {
-    if (!isOther(file)) {
-      BasicFileAttributes own =
-          facts.isSymbolicLink() && Files.exists(file)
-              ? Files.readAttributes(file, BasicFileAttributes.class)
-              : facts;
-      files.put(root.relativize(file).toString(), own.size() + " " + own.lastModifiedTime());
+  public FileVisitResult visitFile(Path file, BasicFileAttributes facts) {
+    if (facts.isRegularFile() && !isOther(file)) {
+      files.put(root.relativize(file).toString(), file);
     }
     return FileVisitResult.CONTINUE;
   }
 
+  /** A link that leads nowhere, or round and round, is told by who wants to read it. */
   @Override
   public FileVisitResult visitFileFailed(Path file, IOException e) {
-    files.put(root.relativize(file).toString(), "unreadable");
     return FileVisitResult.CONTINUE;
   }
 

@@ -8,23 +8,25 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.nio.file.attribute.FileTime;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 
 /**
  * From what the last press made each job's files, so that those that would come out the same are
- * not made again: an output folder without this memory, or one that was copied, is made anew.
+ * not made again. The memory is written last: a file that is younger was touched by somebody else,
+ * or copied, and is made anew, as is all without a memory.
  *
  * <p>The file is {@code office/made.csv} in the output folder, with the columns {@code job}, {@code
- * from}, {@code file}, {@code bytes}, {@code written}. The public pages stand under no job.
+ * from}, {@code file}, {@code bytes}. The public pages stand under no job.
  */
 final class MadeBefore {
 
@@ -39,7 +41,7 @@ final class MadeBefore {
           FILE,
           "made-before",
           "the memory of what was made",
-          List.of("job", "from", "file", "bytes", "written"),
+          List.of("job", "from", "file", "bytes"),
           "delete it");
 
   private final Path out;
@@ -47,24 +49,15 @@ final class MadeBefore {
   private final Map<String, Made> last = new HashMap<>();
   private final Map<String, Made> now = new TreeMap<>();
 
-  private record Made(String from, Map<String, Stamp> files) {}
+  /** When the memory was written. */
+  private FileTime saved = FileTime.fromMillis(0);
 
-  private record Stamp(String bytes, String written) {
-
-    static Optional<Stamp> of(Path file) throws IOException {
-      try {
-        BasicFileAttributes facts = Files.readAttributes(file, BasicFileAttributes.class);
-        return Optional.of(
-            new Stamp(String.valueOf(facts.size()), facts.lastModifiedTime().toString()));
-      } catch (NoSuchFileException e) {
-        return Optional.empty();
-      }
-    }
-  }
+  /** From what files were made, and how many bytes each has. */
+  private record Made(String from, Map<String, Long> files) {}
 
   private MadeBefore(Path out, String inputs) {
     this.out = out;
-    this.inputs = inputs;
+    this.inputs = print(inputs.getBytes(StandardCharsets.UTF_8));
   }
 
   /**
@@ -73,24 +66,27 @@ final class MadeBefore {
    * @param out the output folder
    * @param inputs stands for all that pages are made from beside their jobs
    * @return the memory; it remembers nothing where it cannot be read
+   * @throws IOException where the folder cannot be read
    */
-  static MadeBefore read(Path out, String inputs) {
+  static MadeBefore read(Path out, String inputs) throws IOException {
     MadeBefore memory = new MadeBefore(out, inputs);
-    Problems broken = new Problems();
-    boolean whole =
-        CSV.read(
-            out,
-            broken,
-            (f, fault) ->
-                memory
-                    .last
-                    .computeIfAbsent(f.get(0), job -> new Made(f.get(1), new TreeMap<>()))
-                    .files()
-                    .put(f.get(2), new Stamp(f.get(3), f.get(4))));
-    if (!whole) {
+    boolean whole = CSV.read(out, new Problems(), (fields, fault) -> memory.readRow(fields, fault));
+    if (!whole || memory.last.isEmpty()) {
       memory.last.clear();
+    } else {
+      memory.saved = Files.getLastModifiedTime(out.resolve(FILE));
     }
     return memory;
+  }
+
+  private void readRow(List<String> fields, LedgerCsv.Fault fault) {
+    try {
+      last.computeIfAbsent(fields.get(0), job -> new Made(fields.get(1), new TreeMap<>()))
+          .files()
+          .put(fields.get(2), Long.valueOf(fields.get(3)));
+    } catch (NumberFormatException e) {
+      fault.say("the row is not one that Curewindow wrote");
+    }
   }
 
   /**
@@ -107,8 +103,8 @@ final class MadeBefore {
     if (made == null || !made.from().equals(print(from))) {
       return Set.of();
     }
-    for (Map.Entry<String, Stamp> file : made.files().entrySet()) {
-      if (!Stamp.of(out.resolve(file.getKey())).equals(Optional.of(file.getValue()))) {
+    for (Map.Entry<String, Long> file : made.files().entrySet()) {
+      if (!stands(out.resolve(file.getKey()), file.getValue())) {
         return Set.of();
       }
     }
@@ -116,41 +112,47 @@ final class MadeBefore {
     return made.files().keySet();
   }
 
+  private boolean stands(Path file, long bytes) throws IOException {
+    try {
+      BasicFileAttributes facts = Files.readAttributes(file, BasicFileAttributes.class);
+      return facts.isRegularFile()
+          && facts.size() == bytes
+          && facts.lastModifiedTime().compareTo(saved) <= 0;
+    } catch (NoSuchFileException e) {
+      return false;
+    }
+  }
+
   /**
-   * Remembers what was made and is written.
+   * Remembers what was made.
    *
    * @param job the job's id, or {@link #PUBLIC}
    * @param from what it was made from
-   * @param files the names of the files
+   * @param files the names of the files, which are written
    * @throws IOException where they cannot be looked at
    */
   void remember(String job, String from, Collection<String> files) throws IOException {
-    Map<String, Stamp> stamps = new TreeMap<>();
+    Map<String, Long> sizes = new TreeMap<>();
     for (String file : files) {
-      stamps.put(file, Stamp.of(out.resolve(file)).orElseThrow());
+      sizes.put(file, Files.size(out.resolve(file)));
     }
-    now.put(job, new Made(print(from), stamps));
+    now.put(job, new Made(print(from), sizes));
   }
 
-  /** Writes what stands now; to be called last of all. */
+  /**
+   * Writes what stands now; to be called when all files are written.
+   *
+   * @throws IOException where the folder cannot be written
+   */
   void save() throws IOException {
-    if (!now.equals(last)) {
-      CSV.write(
-          out,
-          now.entrySet().stream()
-              .flatMap(
-                  job ->
-                      job.getValue().files().entrySet().stream()
-                          .map(
-                              file ->
-                                  List.of(
-                                      job.getKey(),
-                                      job.getValue().from(),
-                                      file.getKey(),
-                                      file.getValue().bytes(),
-                                      file.getValue().written())))
-              .toList());
-    }
+    List<List<String>> rows = new ArrayList<>();
+    now.forEach(
+        (job, made) ->
+            made.files()
+                .forEach(
+                    (file, bytes) ->
+                        rows.add(List.of(job, made.from(), file, String.valueOf(bytes)))));
+    CSV.write(out, rows);
   }
 
   /**
@@ -171,10 +173,13 @@ final class MadeBefore {
   }
 
   private String print(String from) {
+    return print((inputs + from).getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** A short text that stands for some bytes, another one for others. */
+  static String print(byte[] bytes) {
     try {
-      MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      digest.update(inputs.getBytes(StandardCharsets.UTF_8));
-      byte[] print = digest.digest(from.getBytes(StandardCharsets.UTF_8));
+      byte[] print = MessageDigest.getInstance("SHA-256").digest(bytes);
       return HexFormat.of().formatHex(print, 0, 16);
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException(e);

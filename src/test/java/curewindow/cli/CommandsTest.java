@@ -65,6 +65,9 @@ class CommandsTest {
     TreeMap<String, byte[]> second = Typed.contents(temp.resolve("again"));
     assertEquals(first.keySet(), second.keySet());
     first.forEach((name, bytes) -> assertArrayEquals(bytes, second.get(name), name));
+    run("press", "--shop", shop, "--out", out);
+    assertTrue(said.contains("17 jobs, none new or changed"), said);
+    assertFalse(said.contains("  Q-3101 "), said);
   }
 
   /** Ten packets of 1460 bytes: what a new TCP connection sends at first (RFC 6928). */

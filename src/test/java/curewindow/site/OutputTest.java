@@ -40,7 +40,9 @@ class OutputTest {
     third.put("site/index.html", "home");
     third.write(n -> false);
     assertFalse(Files.exists(out.resolve("site/C/KEPT")));
-    assertEquals("office/files.txt\nsite/index.html\n", Files.readString(out.resolve(Output.LIST)));
+    assertEquals(
+        "office/files.txt\noffice/made.csv\nsite/index.html\n",
+        Files.readString(out.resolve(Output.LIST)));
   }
 
   @Test

@@ -1,0 +1,174 @@
+package curewindow.site;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * A press makes only what would come out other than it stands, and what it leaves alone is to the
+ * byte what a press into an empty folder makes.
+ */
+class MadeBeforeTest {
+
+  private static final String TINT = "Q-3101";
+  private static final String SPANISH = "Q-3114";
+
+  @TempDir Path temp;
+  private Path shop;
+  private Path out;
+  private Clock clock = PressedDemo.CLOCK;
+
+  @BeforeEach
+  void pressTwoJobs() throws IOException {
+    shop = Files.createDirectories(temp.resolve("shop"));
+    out = temp.resolve("out");
+    Files.createDirectories(shop.resolve("jobs"));
+    Path demo = Path.of("content/demo");
+    for (String file : List.of("shop.yaml", job(TINT), job(SPANISH))) {
+      Files.copy(demo.resolve(file), shop.resolve(file));
+    }
+    assertEquals(List.of(TINT, SPANISH), made());
+  }
+
+  private static String job(String id) {
+    return "jobs/" + id + ".yaml";
+  }
+
+  /** Presses, and tells which jobs' pages were made. */
+  private List<String> made() throws IOException {
+    PressReport report = press(out);
+    assertEquals(2, report.jobs());
+    return report.made().stream().map(PressReport.Made::job).toList();
+  }
+
+  private PressReport press(Path to) throws IOException {
+    Random random = new Random(7);
+    LoadedShop loaded = LoadedShop.load(shop, clock);
+    return Press.run(loaded, to, clock, () -> Tokens.from(random));
+  }
+
+  private void edit(String file, String from, String to) throws IOException {
+    Path path = shop.resolve(file);
+    String text = Files.readString(path);
+    assertTrue(text.contains(from), file);
+    Files.writeString(path, text.replace(from, to));
+  }
+
+  private static Map<String, String> contents(Path folder) throws IOException {
+    Map<String, String> all = new TreeMap<>();
+    try (Stream<Path> files = Files.walk(folder)) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        all.put(folder.relativize(file).toString(), MadeBefore.print(Files.readAllBytes(file)));
+      }
+    }
+    return all;
+  }
+
+  private void isAsMadeAnew() throws IOException {
+    Path fresh = temp.resolve("fresh");
+    press(fresh);
+    assertEquals(contents(fresh), contents(out));
+    try (Stream<Path> files = Files.walk(fresh)) {
+      files.sorted(Comparator.reverseOrder()).forEach(file -> file.toFile().delete());
+    }
+  }
+
+  private Path page(String id) throws IOException {
+    PageList.Row row =
+        PageList.read(out).stream().filter(r -> r.job().equals(id)).findFirst().orElseThrow();
+    return out.resolve("site").resolve(row.folder()).resolve("index.html");
+  }
+
+  @Test
+  void nothingIsMadeWhereNothingChanged() throws IOException {
+    Map<String, String> before = contents(out);
+    PressReport report = press(out);
+    assertEquals(List.of(), report.made());
+    assertEquals(0, report.files().changed());
+    assertEquals(0, report.files().removed());
+    assertEquals(before.size() - 2, report.files().made(), "all but the two lists of what is made");
+    assertEquals(before, contents(out));
+  }
+
+  @Test
+  void onlyTheJobThatChangedIsMade() throws IOException {
+    edit(job(TINT), "Mara", "Mira");
+    assertEquals(List.of(TINT), made());
+    assertTrue(Files.readString(page(TINT)).contains("Mira"));
+    Files.writeString(shop.resolve(job(TINT)), "\n\n" + Files.readString(shop.resolve(job(TINT))));
+    assertEquals(List.of(), made(), "where a job stands in its file is no change");
+  }
+
+  @Test
+  void aVisitMakesItsOwnJobAlone() throws IOException {
+    clock = Clock.offset(clock, Duration.ofDays(60));
+    made();
+    String visits = "job,day,what,result,finished,pickup,note\nQ-3101,2027-01-12,,fine,,,\n";
+    Files.writeString(shop.resolve("visits.csv"), visits);
+    assertEquals(List.of(TINT), made());
+    isAsMadeAnew();
+  }
+
+  @Test
+  void whatAllPagesAreMadeFromMakesAll() throws IOException {
+    edit("shop.yaml", "Quillhaven Film", "Quillhaven Window Film");
+    assertEquals(List.of(TINT, SPANISH), made());
+    Path guides = Files.createDirectories(shop.resolve("content/guides/en"));
+    String tint = Files.readString(Path.of("content/guides/en/tint.md"));
+    Files.writeString(guides.resolve("tint.md"), tint.replace("Leave it alone", "Let it be"));
+    assertEquals(List.of(TINT, SPANISH), made());
+    isAsMadeAnew();
+  }
+
+  @Test
+  void whatSomebodyElseTouchedIsMadeAgain() throws IOException {
+    String page = Files.readString(page(TINT));
+    Files.writeString(page(TINT), page.replace("Mara", "Nora"));
+    Files.setLastModifiedTime(page(TINT), FileTime.from(Instant.now().plus(Duration.ofSeconds(5))));
+    assertEquals(List.of(TINT), made());
+    assertEquals(page, Files.readString(page(TINT)));
+    Files.delete(page(SPANISH).resolveSibling("care.ics"));
+    assertEquals(List.of(SPANISH), made());
+  }
+
+  @Test
+  void withoutAWholeMemoryAllIsMade() throws IOException {
+    Path memory = out.resolve(MadeBefore.FILE);
+    String rows = Files.readString(memory);
+    Files.delete(memory);
+    assertEquals(List.of(TINT, SPANISH), made());
+    assertEquals(rows, Files.readString(memory));
+    for (String broken : List.of("job", rows + "Q,x,site/y,many\n")) {
+      Files.writeString(memory, broken);
+      assertEquals(List.of(TINT, SPANISH), made(), broken);
+      assertEquals(rows, Files.readString(memory));
+    }
+  }
+
+  @Test
+  void aMemoryOfCalendarsThatWasLostIsMadeAgain() throws IOException {
+    Path ledger = shop.resolve(CalendarDates.FILE);
+    Files.delete(ledger);
+    assertEquals(List.of(TINT, SPANISH), made());
+    assertTrue(Files.exists(ledger));
+    assertNotEquals("", Files.readString(ledger));
+    assertEquals(List.of(), made());
+  }
+}
