@@ -4,6 +4,7 @@ import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.site.DueCalls;
 import curewindow.site.LoadedShop;
+import curewindow.site.Output;
 import curewindow.site.PickupNotes;
 import curewindow.site.Press;
 import curewindow.site.PressReport;
@@ -52,15 +53,22 @@ final class PressCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
+    shop.refuseNone();
+    try (Output output = Output.open(folder)) {
+      // Read once it is this press's turn, which else might undo what another one just did.
+      return press(shop.load(), output);
+    }
+  }
+
+  private int press(LoadedShop loaded, Output output) throws IOException {
     PrintWriter out = spec.commandLine().getOut();
-    LoadedShop loaded = shop.load();
     if (loaded.shop().isEmpty() || loaded.ledgerIsBroken()) {
       ProblemLines.print(loaded.problems(), out);
       out.println(
           "Nothing was built: shop.yaml, its folders and the ledgers have to be right first.");
       return Exit.PROBLEMS;
     }
-    PressReport report = Press.run(loaded, folder, clock, Tokens.secure(), letGo);
+    PressReport report = Press.run(loaded, output, clock, Tokens.secure(), letGo);
     if (report.files().made() == 0) {
       ProblemLines.print(report.problems(), out);
       out.println("Nothing was built: printed cards would lead nowhere.");

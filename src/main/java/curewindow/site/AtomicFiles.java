@@ -2,16 +2,22 @@ package curewindow.site;
 
 import java.io.IOException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Writes files so that a reader sees the old text or the new, never half of one. */
 public final class AtomicFiles {
+
+  private static final Pattern HALF = Pattern.compile("\\.half-\\d+\\.tmp");
 
   private AtomicFiles() {}
 
@@ -44,14 +50,52 @@ public final class AtomicFiles {
   }
 
   private static void write(Path file, byte[] bytes, Rights rights) throws IOException {
-    Path half = half(file);
     try {
-      Files.write(half, bytes);
-      rights.give(half);
-      move(half, file);
-    } finally {
-      Files.deleteIfExists(half);
+      Path half = half(file);
+      try {
+        Files.write(half, bytes);
+        rights.give(half);
+        move(half, file);
+      } finally {
+        Files.deleteIfExists(half);
+      }
+    } catch (IOException e) {
+      throw notWritten(file, e);
     }
+  }
+
+  /** What is told where a file or folder cannot be written; the message is for the user. */
+  static IOException notWritten(Path path, IOException e) {
+    String reason = e instanceof FileSystemException disk ? disk.getReason() : e.getMessage();
+    return new IOException(
+        path
+            + " cannot be written"
+            + (reason == null ? "" : " (" + reason.strip() + ")")
+            + "; check its permissions and the space on its disk, then try again",
+        e);
+  }
+
+  /**
+   * Removes the half-written files of a process that was killed.
+   *
+   * @param folder the folder that they stand in; nothing is done in those below
+   * @param before what is not older stays
+   * @throws IOException where the folder cannot be read or written
+   */
+  static void removeHalves(Path folder, FileTime before) throws IOException {
+    try (DirectoryStream<Path> halves = Files.newDirectoryStream(folder, AtomicFiles::isHalf)) {
+      for (Path half : halves) {
+        if (Files.getLastModifiedTime(half, LinkOption.NOFOLLOW_LINKS).compareTo(before) < 0) {
+          Files.deleteIfExists(half);
+        }
+      }
+    }
+  }
+
+  /** Whether this is a file that {@link #write} had not yet given its name. */
+  static boolean isHalf(Path path) {
+    return HALF.matcher(path.getFileName().toString()).matches()
+        && Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS);
   }
 
   /**
@@ -96,13 +140,8 @@ public final class AtomicFiles {
 
   private static Path half(Path file) throws IOException {
     Path folder = file.toAbsolutePath().getParent();
-    try {
-      Files.createDirectories(folder);
-      return Files.createTempFile(folder, ".half-", ".tmp");
-    } catch (IOException e) {
-      throw new IOException(
-          file + " cannot be written; check the permissions of " + folder + " and its space", e);
-    }
+    Files.createDirectories(folder);
+    return Files.createTempFile(folder, ".half-", ".tmp");
   }
 
   private static void move(Path from, Path to) throws IOException {

@@ -76,7 +76,7 @@ final class Calendars {
     Words words = shop.words().of(shop.shop().orElseThrow().language());
     Calendars calendars = new Calendars(words, clock.instant().truncatedTo(ChronoUnit.SECONDS));
     boolean lost = pressedBefore && !Files.exists(shop.files().root().resolve(CalendarDates.FILE));
-    try (ShopLock lock = ShopLock.on(shop.files().root())) {
+    try (FolderLock lock = FolderLock.on(shop.files().root())) {
       CalendarDates dates = Ledgers.calendars(lock);
       for (List<JobView> job : jobs) {
         Faults.guard(job.get(0).job().where(), problems, () -> calendars.note(job, dates, lost))

@@ -122,7 +122,7 @@ public record DueCalls(List<Call> tooEarly, List<Call> sooner, List<Call> visits
     if (!told.isEmpty()) {
       Instant second = at.truncatedTo(ChronoUnit.SECONDS);
       LocalDateTime time = LocalDateTime.ofInstant(second, shop.shop().orElseThrow().zone());
-      try (ShopLock lock = ShopLock.on(shop.files().root())) {
+      try (FolderLock lock = FolderLock.on(shop.files().root())) {
         CallsMade calls = Ledgers.calls(lock);
         told.forEach(call -> calls.add(job, time, call.hold(), call.date()));
         calls.save();

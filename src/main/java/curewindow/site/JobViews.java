@@ -36,7 +36,7 @@ final class JobViews {
       throws IOException {
     LocalDate today = LocalDate.now(clock.withZone(shop.shop().orElseThrow().zone()));
     Map<Job, String> given = new HashMap<>();
-    try (ShopLock lock = ShopLock.on(shop.files().root())) {
+    try (FolderLock lock = FolderLock.on(shop.files().root())) {
       LinkLedger ledger = Ledgers.links(lock);
       for (Job job : jobs) {
         given.put(job, ledger.tokenOf(job.id(), tokens, today));

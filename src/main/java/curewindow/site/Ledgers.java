@@ -33,23 +33,23 @@ record Ledgers(
   }
 
   /** The link ledger as it stands on disk while the shop folder is locked. */
-  static LinkLedger links(ShopLock lock) throws IOException {
-    return whole(LinkLedger.read(lock.shop(), new Problems()), LinkLedger.FILE);
+  static LinkLedger links(FolderLock lock) throws IOException {
+    return whole(LinkLedger.read(lock.folder(), new Problems()), LinkLedger.FILE);
   }
 
   /** The printed dates as they stand on disk while the shop folder is locked. */
-  static PrintedDates printed(ShopLock lock) throws IOException {
-    return whole(PrintedDates.read(lock.shop(), new Problems()), PrintedDates.FILE);
+  static PrintedDates printed(FolderLock lock) throws IOException {
+    return whole(PrintedDates.read(lock.folder(), new Problems()), PrintedDates.FILE);
   }
 
   /** The memory of calendar dates as it stands on disk while the shop folder is locked. */
-  static CalendarDates calendars(ShopLock lock) throws IOException {
-    return whole(CalendarDates.read(lock.shop(), new Problems()), CalendarDates.FILE);
+  static CalendarDates calendars(FolderLock lock) throws IOException {
+    return whole(CalendarDates.read(lock.folder(), new Problems()), CalendarDates.FILE);
   }
 
   /** The calls as they stand on disk while the shop folder is locked. */
-  static CallsMade calls(ShopLock lock) throws IOException {
-    return whole(CallsMade.read(lock.shop(), new Problems()), CallsMade.FILE);
+  static CallsMade calls(FolderLock lock) throws IOException {
+    return whole(CallsMade.read(lock.folder(), new Problems()), CallsMade.FILE);
   }
 
   private static <T> T whole(Optional<T> ledger, String file) throws IOException {

@@ -17,46 +17,102 @@ import java.util.stream.Stream;
 /**
  * The output folder and the only writer of it. It remembers in {@code office/files.txt} which files
  * it made, removes those of an earlier press that are no longer wanted, and touches nothing else.
- * What is in {@code office} only the owner may read.
+ * What is in {@code office} only the owner may read. While it is open no other press writes there.
  */
-final class Output {
+public final class Output implements AutoCloseable {
 
-  private static final String PRIVATE = "office/";
+  private static final String OFFICE = "office";
+  private static final String PRIVATE = OFFICE + "/";
 
   /** The list of files made, relative to the output folder. */
   static final String LIST = "office/files.txt";
 
   private final Path root;
+  private final FolderLock lock;
   private final Map<String, byte[]> files = new TreeMap<>();
   private final Set<String> left = new HashSet<>();
 
-  private Output(Path root) {
+  private Output(Path root, FolderLock lock) {
     this.root = root;
+    this.lock = lock;
   }
 
   /**
-   * Opens an output folder.
+   * Opens an output folder, and waits a while for another press that is at work in it. What a press
+   * that was killed left half-written is removed.
    *
    * @param root the folder: empty, not there yet, or made by an earlier press
    * @return the output, still empty
-   * @throws IOException where the folder holds something else or cannot be looked into; the message
-   *     is for the user
+   * @throws IOException where the folder holds something else, is in use or cannot be written; the
+   *     message is for the user
    */
-  static Output open(Path root) throws IOException {
+  public static Output open(Path root) throws IOException {
     if (Files.exists(root) && !Files.isDirectory(root)) {
       throw new IOException(root + " is a file; name a folder with --out");
     }
-    if (Files.isDirectory(root) && !Files.exists(root.resolve(LIST)) && !isEmpty(root)) {
+    if (Files.isDirectory(root) && !Files.exists(root.resolve(LIST)) && isForeign(root)) {
       throw new IOException(
           root + " holds files that Curewindow did not make; name an empty folder with --out");
     }
-    return new Output(root);
+    Path office = root.resolve(OFFICE);
+    try {
+      Files.createDirectories(office);
+      AtomicFiles.closeToOthers(office);
+    } catch (IOException e) {
+      throw AtomicFiles.notWritten(root, e);
+    }
+    Output output = new Output(root, FolderLock.on(office));
+    try {
+      output.removeHalves();
+    } catch (IOException e) {
+      output.close();
+      throw e;
+    }
+    return output;
+  }
+
+  /** A first press that was killed at once leaves its lock, and half a list. */
+  private static boolean isForeign(Path root) throws IOException {
+    try (Stream<Path> inside = Files.list(root)) {
+      if (inside.anyMatch(path -> !path.equals(root.resolve(OFFICE)) || !Files.isDirectory(path))) {
+        return true;
+      }
+    }
+    try (Stream<Path> office = list(root.resolve(OFFICE))) {
+      return office.anyMatch(path -> !path.endsWith(FolderLock.FILE) && !AtomicFiles.isHalf(path));
+    }
+  }
+
+  private static Stream<Path> list(Path folder) throws IOException {
+    return Files.isDirectory(folder) ? Files.list(folder) : Stream.empty();
   }
 
   private static boolean isEmpty(Path folder) throws IOException {
     try (Stream<Path> inside = Files.list(folder)) {
       return inside.findAny().isEmpty();
     }
+  }
+
+  /** The list names each file before it is written, so their folders are all that are written. */
+  private void removeHalves() throws IOException {
+    if (lock.isAfterCut()) {
+      Set<Path> folders = new TreeSet<>();
+      inList().forEach(name -> folders.add(root.resolve(name).getParent()));
+      for (Path folder : folders) {
+        lock.clear(folder);
+        removeEmpty(folder);
+      }
+    }
+  }
+
+  /** The folder. */
+  Path root() {
+    return root;
+  }
+
+  @Override
+  public void close() throws IOException {
+    lock.close();
   }
 
   /**
@@ -109,7 +165,6 @@ final class Output {
     TreeSet<String> both = new TreeSet<>(before);
     both.addAll(after);
     saveList(both);
-    AtomicFiles.closeToOthers(root.resolve(PRIVATE));
     int changed = 0;
     for (Map.Entry<String, byte[]> file : files.entrySet()) {
       changed += writeIfDifferent(file.getKey(), file.getValue()) ? 1 : 0;
@@ -151,23 +206,35 @@ final class Output {
   private boolean remove(String name) throws IOException {
     Path file = root.resolve(name);
     boolean gone = Files.deleteIfExists(file);
-    for (Path p = file.getParent(); !p.equals(root) && isEmpty(p); p = p.getParent()) {
-      Files.delete(p);
-    }
+    removeEmpty(file.getParent());
     return gone;
   }
 
+  /** Removes a folder, and those that it stands in, where nothing is in them. */
+  private void removeEmpty(Path folder) throws IOException {
+    for (Path p = folder;
+        !p.equals(root) && Files.isDirectory(p) && isEmpty(p);
+        p = p.getParent()) {
+      Files.delete(p);
+    }
+  }
+
+  /** The files of an earlier press that are there. */
   private TreeSet<String> listed() throws IOException {
+    TreeSet<String> names = inList();
+    names.removeIf(name -> !Files.isRegularFile(root.resolve(name)));
+    names.removeAll(List.of(LIST, MadeBefore.FILE));
+    return names;
+  }
+
+  /** What the list names in this folder, be it there or not. */
+  private TreeSet<String> inList() throws IOException {
     TreeSet<String> names = new TreeSet<>();
     Path list = root.resolve(LIST);
     if (Files.isRegularFile(list)) {
-      for (String name : Files.readAllLines(list, StandardCharsets.UTF_8)) {
-        Path file = root.resolve(name).normalize();
-        if (!name.isBlank() && file.startsWith(root.normalize()) && Files.isRegularFile(file)) {
-          names.add(name);
-        }
-      }
-      names.removeAll(List.of(LIST, MadeBefore.FILE));
+      names.addAll(Files.readAllLines(list, StandardCharsets.UTF_8));
+      Path normal = root.normalize();
+      names.removeIf(n -> n.isBlank() || !root.resolve(n).normalize().startsWith(normal));
     }
     return names;
   }

@@ -41,8 +41,8 @@ final class PagesMade {
 
   private record Written(String from, Set<String> files) {}
 
-  private PagesMade(LoadedShop shop, Path out, Output output, Problems problems)
-      throws IOException {
+  private PagesMade(LoadedShop shop, Output output, Problems problems) throws IOException {
+    Path out = output.root();
     this.shop = shop;
     this.output = output;
     this.problems = problems;
@@ -53,7 +53,6 @@ final class PagesMade {
    * Makes what does not stand already.
    *
    * @param shop the shop folder
-   * @param out the output folder
    * @param output where the files are put
    * @param views its good jobs
    * @param pressedBefore whether an earlier press made calendars
@@ -64,14 +63,13 @@ final class PagesMade {
    */
   static PagesMade of(
       LoadedShop shop,
-      Path out,
       Output output,
       List<JobView> views,
       boolean pressedBefore,
       Clock clock,
       Problems problems)
       throws IOException {
-    PagesMade pages = new PagesMade(shop, out, output, problems);
+    PagesMade pages = new PagesMade(shop, output, problems);
     List<List<JobView>> anew = pages.anew(ParkedViews.of(shop, views, problems));
     boolean openStands = pages.stands(MadeBefore.PUBLIC, "");
     // On disk before the calendars are, so that a date that moves is always seen to move.

@@ -31,14 +31,12 @@ import java.util.stream.Stream;
 public final class Press {
 
   private final LoadedShop shop;
-  private final Path out;
   private final Output output;
   private final Leaving leaving;
   private final Problems problems = new Problems();
 
-  private Press(LoadedShop shop, Path out, Output output, Leaving leaving) {
+  private Press(LoadedShop shop, Output output, Leaving leaving) {
     this.shop = shop;
-    this.out = out;
     this.output = output;
     this.leaving = leaving;
     problems.addAll(leaving.problems());
@@ -56,14 +54,17 @@ public final class Press {
    */
   public static PressReport run(LoadedShop shop, Path out, Clock clock, Supplier<String> tokens)
       throws IOException {
-    return run(shop, out, clock, tokens, false);
+    try (Output output = Output.open(out)) {
+      return run(shop, output, clock, tokens, false);
+    }
   }
 
   /**
    * Builds everything.
    *
-   * @param shop a shop folder whose shop.yaml and link ledger are right
-   * @param out the output folder
+   * @param shop a shop folder whose shop.yaml and link ledger are right; where other presses may be
+   *     at work, it has to be read while the output folder is open
+   * @param output the output folder
    * @param clock gives the date written beside new tokens
    * @param tokens makes the secret parts of new pages' addresses
    * @param letGo whether the pages of jobs that are gone may go, however many they are
@@ -71,15 +72,15 @@ public final class Press {
    * @throws IOException where a folder cannot be written; the message is for the user
    */
   public static PressReport run(
-      LoadedShop shop, Path out, Clock clock, Supplier<String> tokens, boolean letGo)
+      LoadedShop shop, Output output, Clock clock, Supplier<String> tokens, boolean letGo)
       throws IOException {
-    Output output = Output.open(out);
+    Path out = output.root();
     List<PageList.Row> before = PageList.read(out);
     List<Problem> lost = LostAddresses.of(shop, before);
     if (!lost.isEmpty()) {
       return new PressReport(0, List.of(), List.of(), 0, new PressReport.Files(0, 0, 0), lost, out);
     }
-    Press press = new Press(shop, out, output, letGo ? Leaving.FREELY : Leaving.of(shop, before));
+    Press press = new Press(shop, output, letGo ? Leaving.FREELY : Leaving.of(shop, before));
     return press.build(
         before, JobViews.of(shop, shop.jobs(), clock, tokens, press.problems), clock);
   }
@@ -117,7 +118,7 @@ public final class Press {
 
   private PressReport build(List<PageList.Row> before, List<JobView> views, Clock clock)
       throws IOException {
-    PagesMade pages = PagesMade.of(shop, out, output, views, !before.isEmpty(), clock, problems);
+    PagesMade pages = PagesMade.of(shop, output, views, !before.isEmpty(), clock, problems);
     List<JobView> good = pages.jobs();
     Optional<Integer> cards = cards(good, clock);
     Set<String> ids = good.stream().map(view -> view.job().id()).collect(Collectors.toSet());
@@ -139,7 +140,7 @@ public final class Press {
         cards.orElse(0),
         new PressReport.Files(written.files(), written.changed(), written.removed()),
         problems.all(),
-        out);
+        output.root());
   }
 
   private PressReport.Made made(JobView view) {

@@ -29,7 +29,7 @@ final class PrintedCards {
     LocalDateTime now =
         LocalDateTime.now(clock.withZone(shop.shop().orElseThrow().zone()))
             .truncatedTo(ChronoUnit.SECONDS);
-    try (ShopLock lock = ShopLock.on(shop.files().root())) {
+    try (FolderLock lock = FolderLock.on(shop.files().root())) {
       PrintedDates printed = Ledgers.printed(lock);
       CallsMade calls = Ledgers.calls(lock);
       for (JobView view : views) {

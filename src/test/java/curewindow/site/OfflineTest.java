@@ -264,7 +264,10 @@ class OfflineTest {
     Files.writeString(
         shop.resolve("jobs.csv"),
         Files.readAllLines(Path.of("content/demo/jobs.csv")).get(0) + "\n");
-    Press.run(LoadedShop.load(shop, Clock.systemUTC()), out, Clock.systemUTC(), () -> TOKEN, true);
+    Clock clock = Clock.systemUTC();
+    try (Output output = Output.open(out)) {
+      Press.run(LoadedShop.load(shop, clock), output, clock, () -> TOKEN, true);
+    }
     assertFalse(Files.exists(folder()), "with the job all of it goes");
   }
 

@@ -34,6 +34,7 @@ class PrivateFilesTest {
     assertEquals("rwx------", rights(out.resolve("office")));
     assertEquals("rw-------", rights(out.resolve("office/pages.csv")));
     assertEquals("rw-------", rights(out.resolve(Output.LIST)));
+    assertEquals("rw-------", rights(out.resolve("office").resolve(FolderLock.FILE)));
     assertEquals("rw-r--r--", rights(out.resolve("site/index.html")));
   }
 
@@ -56,10 +57,11 @@ class PrivateFilesTest {
   }
 
   private static void press(Path out) throws IOException {
-    Output output = Output.open(out);
-    output.put("site/index.html", "home");
-    output.put("office/pages.csv", "pages");
-    output.write(n -> false);
+    try (Output output = Output.open(out)) {
+      output.put("site/index.html", "home");
+      output.put("office/pages.csv", "pages");
+      output.write(n -> false);
+    }
   }
 
   private static void allow(Path path, String rights) throws IOException {
