@@ -12,8 +12,10 @@ import curewindow.site.Tokens;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.time.Clock;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
@@ -53,21 +55,32 @@ final class PressCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    shop.refuseNone();
-    try (Output output = Output.open(folder)) {
-      // Read once it is this press's turn, which else might undo what another one just did.
-      return press(shop.load(), output);
+    Optional<FileTime> before = Output.lastUsed(folder);
+    LoadedShop loaded = shop.load();
+    if (isBroken(loaded)) {
+      return refuse(loaded);
     }
+    try (Output output = Output.open(folder)) {
+      // A press that was at work meanwhile may know jobs that this one would take down again.
+      LoadedShop now = output.isAsOf(before) ? loaded : shop.load();
+      return isBroken(now) ? refuse(now) : press(now, output);
+    }
+  }
+
+  private static boolean isBroken(LoadedShop loaded) {
+    return loaded.shop().isEmpty() || loaded.ledgerIsBroken();
+  }
+
+  private int refuse(LoadedShop loaded) {
+    PrintWriter out = spec.commandLine().getOut();
+    ProblemLines.print(loaded.problems(), out);
+    out.println(
+        "Nothing was built: shop.yaml, its folders and the ledgers have to be right first.");
+    return Exit.PROBLEMS;
   }
 
   private int press(LoadedShop loaded, Output output) throws IOException {
     PrintWriter out = spec.commandLine().getOut();
-    if (loaded.shop().isEmpty() || loaded.ledgerIsBroken()) {
-      ProblemLines.print(loaded.problems(), out);
-      out.println(
-          "Nothing was built: shop.yaml, its folders and the ledgers have to be right first.");
-      return Exit.PROBLEMS;
-    }
     PressReport report = Press.run(loaded, output, clock, Tokens.secure(), letGo);
     if (report.files().made() == 0) {
       ProblemLines.print(report.problems(), out);

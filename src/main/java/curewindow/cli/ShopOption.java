@@ -28,12 +28,6 @@ final class ShopOption {
   }
 
   LoadedShop load() throws IOException {
-    refuseNone();
-    return LoadedShop.load(folder, clock);
-  }
-
-  /** Refuses a folder that is no shop folder. */
-  void refuseNone() throws IOException {
     if (!Files.isDirectory(folder)) {
       throw new IOException(folder + " is not a folder; name the shop folder with --shop");
     }
@@ -43,5 +37,6 @@ final class ShopOption {
               + folder
               + "; name the shop folder with --shop, or make one with new-shop");
     }
+    return LoadedShop.load(folder, clock);
   }
 }

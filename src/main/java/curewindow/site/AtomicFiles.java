@@ -1,6 +1,7 @@
 package curewindow.site;
 
 import java.io.IOException;
+import java.nio.channels.FileChannel;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.FileSystemException;
@@ -8,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
@@ -34,33 +36,57 @@ public final class AtomicFiles {
 
   /**
    * Writes a file that only its owner may read, and the group where it may write into the folder;
-   * one that stands there is replaced as a whole.
+   * one that stands there is replaced as a whole. It is on the disk when this returns, as ledgers
+   * and lists have to be; a page can be made again.
    *
    * @param file the file
    * @param bytes its content
    * @throws IOException where it cannot be written; the message is for the user
    */
   static void writePrivate(Path file, byte[] bytes) throws IOException {
-    write(file, bytes, AtomicFiles::closeToOthers);
+    write(file, bytes, AtomicFiles::closeAndForce);
+    forceName(file);
+  }
+
+  private static void closeAndForce(Path half) throws IOException {
+    closeToOthers(half);
+    force(half);
   }
 
   /** What is done with the whole text before it gets its name. */
-  private interface Rights {
-    void give(Path half) throws IOException;
+  private interface Finish {
+    void accept(Path half) throws IOException;
   }
 
-  private static void write(Path file, byte[] bytes, Rights rights) throws IOException {
+  private static void write(Path file, byte[] bytes, Finish finish) throws IOException {
     try {
       Path half = half(file);
       try {
         Files.write(half, bytes);
-        rights.give(half);
+        finish.accept(half);
         move(half, file);
       } finally {
         Files.deleteIfExists(half);
       }
     } catch (IOException e) {
       throw notWritten(file, e);
+    }
+  }
+
+  /** So that a machine that loses its power finds the whole text under the name. */
+  private static void force(Path half) throws IOException {
+    try (FileChannel channel = FileChannel.open(half, StandardOpenOption.WRITE)) {
+      channel.force(true);
+    }
+  }
+
+  /** Windows has no such thing for a folder, and needs none. */
+  private static void forceName(Path file) {
+    Path folder = file.toAbsolutePath().getParent();
+    try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+      channel.force(true);
+    } catch (IOException e) {
+      // The text is on the disk, and its name follows within seconds.
     }
   }
 

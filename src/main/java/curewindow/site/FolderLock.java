@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileTime;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -45,13 +46,16 @@ final class FolderLock implements AutoCloseable {
   private final Path folder;
   private final Path file;
   private final FileChannel channel;
+  private final Optional<FileTime> lastUsed;
   private final boolean afterCut;
 
-  private FolderLock(Path folder, Path file, FileChannel channel, boolean afterCut) {
+  private FolderLock(
+      Path folder, Path file, FileChannel channel, Optional<FileTime> lastUsed, String text) {
     this.folder = folder;
     this.file = file;
     this.channel = channel;
-    this.afterCut = afterCut;
+    this.lastUsed = lastUsed;
+    this.afterCut = lastUsed.isEmpty() || !text.isEmpty();
   }
 
   /**
@@ -111,7 +115,8 @@ final class FolderLock implements AutoCloseable {
       if (held == null) {
         return Attempt.held(text);
       }
-      FolderLock lock = new FolderLock(folder, file, channel, isNew || !text.isEmpty());
+      Optional<FileTime> used = isNew ? Optional.empty() : lastUsed(folder);
+      FolderLock lock = new FolderLock(folder, file, channel, used, text);
       lock.begin();
       locked = true;
       return new Attempt(Optional.of(lock), "");
@@ -163,6 +168,23 @@ final class FolderLock implements AutoCloseable {
     if (afterCut && Files.isDirectory(some)) {
       AtomicFiles.removeHalves(some, Files.getLastModifiedTime(file));
     }
+  }
+
+  /**
+   * When somebody last held the lock of a folder.
+   *
+   * @param folder the folder
+   * @return the time by the clock of the disk, empty where nobody did
+   * @throws IOException where the folder cannot be read
+   */
+  static Optional<FileTime> lastUsed(Path folder) throws IOException {
+    Path file = folder.resolve(FILE);
+    return Files.exists(file) ? Optional.of(Files.getLastModifiedTime(file)) : Optional.empty();
+  }
+
+  /** When somebody held it before, as {@link #lastUsed(Path)} told until then. */
+  Optional<FileTime> lastUsed() {
+    return lastUsed;
   }
 
   /** Whether the last holder was killed, or nobody held this lock before. */

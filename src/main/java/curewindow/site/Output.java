@@ -4,10 +4,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -69,6 +71,27 @@ public final class Output implements AutoCloseable {
       throw e;
     }
     return output;
+  }
+
+  /**
+   * When a press last began or ended to work in a folder.
+   *
+   * @param root the output folder
+   * @return the time, empty where none did
+   * @throws IOException where the folder cannot be read
+   */
+  public static Optional<FileTime> lastUsed(Path root) throws IOException {
+    return FolderLock.lastUsed(root.resolve(OFFICE));
+  }
+
+  /**
+   * Whether no other press was at work since a time, so that what was read then still holds.
+   *
+   * @param before what {@link #lastUsed} said
+   * @return false where it says something else now
+   */
+  public boolean isAsOf(Optional<FileTime> before) {
+    return lock.lastUsed().equals(before);
   }
 
   /** A first press that was killed at once leaves its lock, and half a list. */

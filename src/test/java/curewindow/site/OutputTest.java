@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -118,6 +119,24 @@ class OutputTest {
     Files.writeString(letters.resolve("dear.txt"), "Dear ...");
     assertThrows(IOException.class, () -> Output.open(letters.getParent()));
     assertFalse(Files.exists(letters.resolve(FolderLock.FILE)), "a foreign folder is left alone");
+  }
+
+  @Test
+  void anotherPressMeanwhileIsNoticed() throws IOException {
+    Path out = temp.resolve("out");
+    Optional<FileTime> never = Output.lastUsed(out);
+    try (Output output = Output.open(out)) {
+      assertTrue(output.isAsOf(never));
+      assertFalse(output.isAsOf(Output.lastUsed(out)));
+    }
+    Optional<FileTime> before = Output.lastUsed(out);
+    try (Output output = Output.open(out)) {
+      assertTrue(output.isAsOf(before));
+    }
+    try (Output output = Output.open(out)) {
+      assertFalse(output.isAsOf(before));
+      assertFalse(output.isAsOf(never));
+    }
   }
 
   private static void write(Path out, String... names) throws IOException {
