@@ -27,8 +27,8 @@ class LayersTest {
           "climate",
           "cure",
           "shop",
-          "told",
           "words",
+          "told",
           "guide",
           "search",
           "page",
@@ -94,6 +94,26 @@ class LayersTest {
             .allowEmptyShould(true)
             .check(CLASSES);
       }
+    }
+  }
+
+  /** What is decided for a job is decided once, below all that show it. */
+  @Test
+  void whatShowsAJobKnowsNothingElseThatDoes() {
+    List<String> showing = List.of("page", "handout", "calendar", "why");
+    for (String one : showing) {
+      String[] others =
+          showing.stream()
+              .filter(other -> !other.equals(one))
+              .map(other -> "curewindow." + other + "..")
+              .toArray(String[]::new);
+      noClasses()
+          .that()
+          .resideInAPackage("curewindow." + one + "..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(others)
+          .check(CLASSES);
     }
   }
 

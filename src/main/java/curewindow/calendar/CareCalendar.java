@@ -1,6 +1,6 @@
 package curewindow.calendar;
 
-import curewindow.page.JobView;
+import curewindow.told.JobView;
 import java.time.Instant;
 import java.util.List;
 import java.util.function.Predicate;

@@ -1,12 +1,12 @@
 package curewindow.calendar;
 
 import curewindow.cure.Release;
-import curewindow.page.JobView;
-import curewindow.page.Urgency;
-import curewindow.page.VisitWords;
-import curewindow.page.When;
 import curewindow.shop.Hold;
+import curewindow.told.JobView;
+import curewindow.told.Urgency;
 import curewindow.told.Visit;
+import curewindow.told.VisitWords;
+import curewindow.told.When;
 import curewindow.words.Words;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,8 +1,8 @@
 package curewindow.calendar;
 
-import curewindow.page.JobView;
-import curewindow.page.LaterCare;
-import curewindow.page.VisitWords;
+import curewindow.told.JobView;
+import curewindow.told.LaterCare;
+import curewindow.told.VisitWords;
 import curewindow.words.Words;
 import java.util.ArrayList;
 import java.util.List;

@@ -4,8 +4,8 @@ import com.github.mangstadt.vinnie.SyntaxStyle;
 import com.github.mangstadt.vinnie.VObjectProperty;
 import com.github.mangstadt.vinnie.io.VObjectPropertyValues;
 import com.github.mangstadt.vinnie.io.VObjectWriter;
-import curewindow.page.ContactText;
 import curewindow.shop.Shop;
+import curewindow.told.Contact;
 import curewindow.words.Words;
 import java.io.IOException;
 import java.io.StringWriter;
@@ -56,7 +56,7 @@ public final class ShopCard {
     }
     all.add(new VObjectProperty("URL", shop.address().toString()));
     all.add(new VObjectProperty("LANG", words.language()));
-    List<String> hours = ContactText.hours(shop, words);
+    List<String> hours = new Contact(shop, words).hoursText();
     if (!hours.isEmpty()) {
       all.add(new VObjectProperty("NOTE", plain(String.join("\n", hours))));
     }

@@ -1,8 +1,8 @@
 package curewindow.handout;
 
 import curewindow.cure.Release;
-import curewindow.page.JobView;
-import curewindow.page.Safety;
+import curewindow.told.JobView;
+import curewindow.told.Safety;
 import java.util.List;
 import java.util.Map;
 

@@ -1,10 +1,10 @@
 package curewindow.handout;
 
 import curewindow.cure.Release;
-import curewindow.page.JobView;
-import curewindow.page.Safety;
-import curewindow.page.When;
 import curewindow.shop.FittedItem;
+import curewindow.told.JobView;
+import curewindow.told.Safety;
+import curewindow.told.When;
 import curewindow.words.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;

@@ -1,8 +1,8 @@
 package curewindow.handout;
 
 import curewindow.cure.Release;
-import curewindow.page.JobView;
-import curewindow.page.When;
+import curewindow.told.JobView;
+import curewindow.told.When;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;

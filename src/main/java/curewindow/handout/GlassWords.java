@@ -2,10 +2,10 @@ package curewindow.handout;
 
 import curewindow.cure.CureItem;
 import curewindow.cure.Release;
-import curewindow.page.JobView;
-import curewindow.page.Safety;
 import curewindow.shop.CureCases;
 import curewindow.shop.Hold;
+import curewindow.told.JobView;
+import curewindow.told.Safety;
 import curewindow.words.Words;
 import java.util.ArrayList;
 import java.util.Collections;

@@ -1,12 +1,12 @@
 package curewindow.handout;
 
 import curewindow.cure.Release;
-import curewindow.page.JobView;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.shop.Handout;
 import curewindow.shop.SheetPaper;
 import curewindow.shop.ShopFiles;
+import curewindow.told.JobView;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;

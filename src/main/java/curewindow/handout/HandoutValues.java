@@ -1,8 +1,8 @@
 package curewindow.handout;
 
 import curewindow.cure.Release;
-import curewindow.page.JobView;
 import curewindow.shop.Handout;
+import curewindow.told.JobView;
 import java.util.List;
 import java.util.Map;
 

@@ -2,8 +2,8 @@ package curewindow.handout;
 
 import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
-import curewindow.page.JobView;
-import curewindow.page.Questions;
+import curewindow.guide.Questions;
+import curewindow.told.JobView;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;

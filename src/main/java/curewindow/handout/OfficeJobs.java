@@ -1,8 +1,8 @@
 package curewindow.handout;
 
 import curewindow.guide.GuideLibrary;
-import curewindow.page.JobView;
 import curewindow.shop.Shop;
+import curewindow.told.JobView;
 import curewindow.words.Words;
 import java.time.Instant;
 import java.time.LocalDate;

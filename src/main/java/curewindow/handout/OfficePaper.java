@@ -1,6 +1,5 @@
 package curewindow.handout;
 
-import curewindow.page.JobView;
 import curewindow.problem.Problems;
 import curewindow.problem.Where;
 import curewindow.shop.Handout;
@@ -9,6 +8,7 @@ import curewindow.shop.SheetPaper;
 import curewindow.shop.Shop;
 import curewindow.shop.ShopFiles;
 import curewindow.shop.Units;
+import curewindow.told.JobView;
 import curewindow.words.Words;
 import java.time.Instant;
 import java.util.List;

@@ -1,11 +1,11 @@
 package curewindow.handout;
 
 import curewindow.cure.Release;
-import curewindow.page.JobFacts;
-import curewindow.page.JobView;
+import curewindow.guide.JobFacts;
 import curewindow.shop.FittedItem;
 import curewindow.shop.Handout;
 import curewindow.shop.Hold;
+import curewindow.told.JobView;
 import curewindow.words.Words;
 import java.time.LocalDate;
 import java.util.Comparator;

@@ -1,8 +1,8 @@
 package curewindow.handout;
 
 import curewindow.cure.HoldKind;
-import curewindow.page.JobView;
-import curewindow.page.VisitWords;
+import curewindow.told.JobView;
+import curewindow.told.VisitWords;
 import curewindow.words.Words;
 import java.time.Instant;
 import java.time.LocalDate;

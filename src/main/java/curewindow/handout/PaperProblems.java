@@ -1,8 +1,8 @@
 package curewindow.handout;
 
-import curewindow.page.JobView;
 import curewindow.problem.Problem;
 import curewindow.problem.Where;
+import curewindow.told.JobView;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;

@@ -1,8 +1,8 @@
 package curewindow.handout;
 
 import curewindow.cure.Release;
-import curewindow.page.JobView;
 import curewindow.shop.Hold;
+import curewindow.told.JobView;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;

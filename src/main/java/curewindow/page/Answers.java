@@ -1,6 +1,11 @@
 package curewindow.page;
 
 import curewindow.cure.Release;
+import curewindow.told.JobView;
+import curewindow.told.Listing;
+import curewindow.told.Safety;
+import curewindow.told.Urgency;
+import curewindow.told.When;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;

@@ -2,6 +2,9 @@ package curewindow.page;
 
 import curewindow.guide.GuideLibrary;
 import curewindow.guide.GuideQuestion;
+import curewindow.guide.Questions;
+import curewindow.told.Contact;
+import curewindow.told.JobView;
 import curewindow.words.Words;
 import java.util.Comparator;
 import java.util.HashMap;

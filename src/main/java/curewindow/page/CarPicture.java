@@ -4,6 +4,8 @@ import curewindow.page.CarDrawing.Kind;
 import curewindow.page.CarDrawing.Part;
 import curewindow.page.CarDrawing.Point;
 import curewindow.shop.FittedItem;
+import curewindow.told.JobView;
+import curewindow.told.Listing;
 import curewindow.words.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;

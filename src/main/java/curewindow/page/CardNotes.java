@@ -1,5 +1,9 @@
 package curewindow.page;
 
+import curewindow.told.CardChange;
+import curewindow.told.JobView;
+import curewindow.told.Parkings;
+import curewindow.told.When;
 import curewindow.words.Words;
 import java.time.Instant;
 import java.util.List;

@@ -4,6 +4,7 @@ import curewindow.guide.Guide;
 import curewindow.guide.GuideFacts;
 import curewindow.guide.GuideLibrary;
 import curewindow.shop.Service;
+import curewindow.told.JobView;
 import curewindow.words.WordsLibrary;
 import java.util.LinkedHashSet;
 import java.util.List;

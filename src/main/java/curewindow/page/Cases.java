@@ -1,5 +1,6 @@
 package curewindow.page;
 
+import curewindow.told.JobView;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,6 +1,10 @@
 package curewindow.page;
 
 import curewindow.guide.GuideLibrary;
+import curewindow.guide.JobFacts;
+import curewindow.guide.Questions;
+import curewindow.told.Contact;
+import curewindow.told.JobView;
 import curewindow.words.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,5 +1,6 @@
 package curewindow.page;
 
+import curewindow.told.Contact;
 import java.util.List;
 import java.util.Optional;
 

@@ -2,6 +2,11 @@ package curewindow.page;
 
 import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
+import curewindow.told.JobView;
+import curewindow.told.Safety;
+import curewindow.told.Urgency;
+import curewindow.told.VisitWords;
+import curewindow.told.When;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;

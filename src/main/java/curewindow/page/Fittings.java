@@ -1,13 +1,17 @@
 package curewindow.page;
 
 import curewindow.cure.Stay;
+import curewindow.guide.JobFacts;
 import curewindow.shop.Film;
 import curewindow.shop.Finding;
 import curewindow.shop.FittedItem;
 import curewindow.shop.NetLight;
 import curewindow.shop.SpotFact;
+import curewindow.told.Contact;
+import curewindow.told.JobView;
+import curewindow.told.LaterCare;
+import curewindow.told.Listing;
 import curewindow.words.Words;
-import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
@@ -91,7 +95,7 @@ final class Fittings {
     ZoneId there = view.timeline().zone();
     List<String> facts = new ArrayList<>();
     item.batch().ifPresent(b -> facts.add(fact("batch", b)));
-    warranty(view, item)
+    JobFacts.warranty(view, item)
         .map(d -> words.text("page.fitted.warranty-until", Map.of("date", d)))
         .ifPresent(w -> facts.add(fact("warranty", w)));
     String day = words.shortDay(item.finished(), there);
@@ -111,11 +115,7 @@ final class Fittings {
   }
 
   private Optional<NetLight> light(FittedItem item) {
-    return light(view, item);
-  }
-
-  private static Optional<NetLight> light(JobView view, FittedItem item) {
-    return NetLight.of(item, Optional.ofNullable(view.catalogue().films().get(item.film())));
+    return JobFacts.light(view, item);
   }
 
   private Optional<String> lightInWords(FittedItem item) {
@@ -145,23 +145,6 @@ final class Fittings {
             words.number(film.vlt().orElseThrow(), 1),
             "glass",
             words.number(item.glassVlt().orElseThrow(), 1)));
-  }
-
-  /** Light let through: as measured, computed, or of the film alone. */
-  static Optional<String> vlt(JobView view, FittedItem item) {
-    Words words = view.words();
-    return light(view, item)
-        .map(light -> words.number(light.percent(), light.how() == NetLight.How.COMPUTED ? 0 : 1))
-        .map(number -> words.text("page.percent", Map.of("number", number)));
-  }
-
-  /** The last day of an item's warranty. */
-  static Optional<String> warranty(JobView view, FittedItem item) {
-    if (item.warrantyYears().isEmpty()) {
-      return Optional.empty();
-    }
-    LocalDate from = item.finished().atZone(view.timeline().zone()).toLocalDate();
-    return Optional.of(view.words().date(from.plusYears(item.warrantyYears().getAsInt())));
   }
 
   private List<Contact.Pair> found() {

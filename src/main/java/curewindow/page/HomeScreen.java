@@ -2,6 +2,7 @@ package curewindow.page;
 
 import curewindow.problem.Problems;
 import curewindow.shop.ShopFiles;
+import curewindow.told.JobView;
 
 /**
  * What lets a phone keep a job's page on its home screen (W3C Web Application Manifest) and open it

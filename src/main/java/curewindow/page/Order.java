@@ -3,6 +3,7 @@ package curewindow.page;
 import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
 import curewindow.shop.Hold;
+import curewindow.told.JobView;
 import curewindow.words.Words;
 import java.util.Comparator;
 import java.util.Optional;

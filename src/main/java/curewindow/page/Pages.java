@@ -4,6 +4,7 @@ import curewindow.guide.GuideLibrary;
 import curewindow.problem.Problems;
 import curewindow.shop.Shop;
 import curewindow.shop.ShopFiles;
+import curewindow.told.JobView;
 import curewindow.told.YearHere;
 import curewindow.words.Words;
 import java.util.List;

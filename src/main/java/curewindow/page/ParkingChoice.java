@@ -2,6 +2,11 @@ package curewindow.page;
 
 import curewindow.cure.ParkingPlan;
 import curewindow.cure.Release;
+import curewindow.told.Contact;
+import curewindow.told.JobView;
+import curewindow.told.Listing;
+import curewindow.told.ParkingWords;
+import curewindow.told.When;
 import curewindow.words.Words;
 import java.util.List;
 import java.util.Map;

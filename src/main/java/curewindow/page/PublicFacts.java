@@ -1,6 +1,7 @@
 package curewindow.page;
 
 import curewindow.guide.GuideFacts;
+import curewindow.guide.JobFacts;
 import curewindow.shop.Shop;
 import curewindow.words.Quantity;
 import curewindow.words.Words;

@@ -2,6 +2,7 @@ package curewindow.page;
 
 import curewindow.guide.GuidePart;
 import curewindow.shop.Shop;
+import curewindow.told.Contact;
 import curewindow.words.Words;
 import java.util.List;
 import java.util.Map;

@@ -1,5 +1,6 @@
 package curewindow.page;
 
+import curewindow.told.Listing;
 import curewindow.told.YearHere;
 import curewindow.words.Words;
 import java.time.Month;

@@ -2,6 +2,10 @@ package curewindow.page;
 
 import curewindow.cure.Release;
 import curewindow.shop.PastVisit;
+import curewindow.told.Contact;
+import curewindow.told.JobView;
+import curewindow.told.Listing;
+import curewindow.told.When;
 import curewindow.words.Words;
 import java.time.LocalDate;
 import java.time.ZoneId;

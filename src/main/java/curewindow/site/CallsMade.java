@@ -1,8 +1,8 @@
 package curewindow.site;
 
-import curewindow.page.Printed;
-import curewindow.page.PrintedDate;
 import curewindow.problem.Problems;
+import curewindow.told.Printed;
+import curewindow.told.PrintedDate;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Instant;

@@ -2,13 +2,13 @@ package curewindow.site;
 
 import curewindow.handout.HandoutPress;
 import curewindow.handout.PressStart;
-import curewindow.page.JobView;
 import curewindow.problem.Faults;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.shop.HandoutChoice;
 import curewindow.shop.Job;
 import curewindow.shop.SheetPaper;
+import curewindow.told.JobView;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;

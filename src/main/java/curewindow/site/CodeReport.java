@@ -2,9 +2,9 @@ package curewindow.site;
 
 import curewindow.handout.HandoutPress;
 import curewindow.handout.QrCode;
-import curewindow.page.JobView;
 import curewindow.shop.Handout;
 import curewindow.shop.Job;
+import curewindow.told.JobView;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -1,14 +1,14 @@
 package curewindow.site;
 
-import curewindow.page.CardChange;
-import curewindow.page.JobView;
-import curewindow.page.PrintedDate;
-import curewindow.page.VisitWords;
-import curewindow.page.When;
 import curewindow.problem.Faults;
 import curewindow.problem.Problems;
 import curewindow.shop.Job;
+import curewindow.told.CardChange;
+import curewindow.told.JobView;
+import curewindow.told.PrintedDate;
 import curewindow.told.Visit;
+import curewindow.told.VisitWords;
+import curewindow.told.When;
 import curewindow.words.Words;
 import java.io.IOException;
 import java.time.Instant;

@@ -1,9 +1,9 @@
 package curewindow.site;
 
-import curewindow.page.JobView;
 import curewindow.problem.Faults;
 import curewindow.problem.Problems;
 import curewindow.shop.Job;
+import curewindow.told.JobView;
 import java.io.IOException;
 import java.time.Clock;
 import java.time.LocalDate;

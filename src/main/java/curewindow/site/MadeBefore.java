@@ -1,7 +1,7 @@
 package curewindow.site;
 
-import curewindow.page.JobView;
 import curewindow.problem.Problems;
+import curewindow.told.JobView;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

@@ -2,10 +2,10 @@ package curewindow.site;
 
 import curewindow.cure.ParkingPlan;
 import curewindow.cure.Timeline;
-import curewindow.page.JobView;
-import curewindow.page.Parkings;
 import curewindow.problem.Faults;
 import curewindow.problem.Problems;
+import curewindow.told.JobView;
+import curewindow.told.Parkings;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

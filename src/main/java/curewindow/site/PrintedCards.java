@@ -2,8 +2,8 @@ package curewindow.site;
 
 import curewindow.cure.Release;
 import curewindow.handout.HandoutPress;
-import curewindow.page.JobView;
 import curewindow.shop.Handout;
+import curewindow.told.JobView;
 import java.io.IOException;
 import java.time.Clock;
 import java.time.LocalDateTime;

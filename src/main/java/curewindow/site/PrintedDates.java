@@ -2,10 +2,10 @@ package curewindow.site;
 
 import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
-import curewindow.page.JobView;
-import curewindow.page.Printed;
-import curewindow.page.PrintedDate;
 import curewindow.problem.Problems;
+import curewindow.told.JobView;
+import curewindow.told.Printed;
+import curewindow.told.PrintedDate;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Instant;

@@ -1,11 +1,11 @@
 package curewindow.site;
 
-import curewindow.page.JobView;
 import curewindow.page.Pages;
 import curewindow.problem.Faults;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Where;
+import curewindow.told.JobView;
 import curewindow.told.YearHere;
 import curewindow.words.Words;
 import java.util.ArrayList;

@@ -2,10 +2,10 @@ package curewindow.site;
 
 import curewindow.cure.Release;
 import curewindow.cure.Timeline;
-import curewindow.page.CardChange;
-import curewindow.page.JobView;
-import curewindow.page.Printed;
-import curewindow.page.PrintedDate;
+import curewindow.told.CardChange;
+import curewindow.told.JobView;
+import curewindow.told.Printed;
+import curewindow.told.PrintedDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;

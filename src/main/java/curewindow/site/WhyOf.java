@@ -1,9 +1,9 @@
 package curewindow.site;
 
 import curewindow.cure.CureCase;
-import curewindow.page.JobView;
 import curewindow.shop.Job;
 import curewindow.told.BeforePickup;
+import curewindow.told.JobView;
 import curewindow.why.Grounds;
 import curewindow.why.JustDates;
 import curewindow.why.Trial;

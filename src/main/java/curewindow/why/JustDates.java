@@ -1,7 +1,7 @@
 package curewindow.why;
 
 import curewindow.cure.Release;
-import curewindow.page.JobView;
+import curewindow.told.JobView;
 import curewindow.told.Visit;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;

@@ -2,8 +2,8 @@ package curewindow.why;
 
 import curewindow.cure.AtPickup;
 import curewindow.cure.CureCase;
-import curewindow.page.JobView;
 import curewindow.told.BeforePickup;
+import curewindow.told.JobView;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;

@@ -2,10 +2,10 @@ package curewindow.why;
 
 import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
-import curewindow.page.JobView;
-import curewindow.page.VisitWords;
-import curewindow.page.When;
+import curewindow.told.JobView;
 import curewindow.told.Visit;
+import curewindow.told.VisitWords;
+import curewindow.told.When;
 import curewindow.words.Words;
 import java.time.Instant;
 import java.time.ZoneId;

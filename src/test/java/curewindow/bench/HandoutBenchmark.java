@@ -2,11 +2,11 @@ package curewindow.bench;
 
 import curewindow.handout.HandoutPress;
 import curewindow.handout.SampleJobs;
-import curewindow.page.JobView;
 import curewindow.problem.Problems;
 import curewindow.shop.Handout;
 import curewindow.shop.SheetPaper;
 import curewindow.shop.ShopFiles;
+import curewindow.told.JobView;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;

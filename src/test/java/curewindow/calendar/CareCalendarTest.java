@@ -8,7 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
 import curewindow.handout.SampleJobs;
-import curewindow.page.JobView;
+import curewindow.told.JobView;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.Npm;
 import curewindow.handout.SampleJobs;
-import curewindow.page.JobView;
+import curewindow.told.JobView;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Files;

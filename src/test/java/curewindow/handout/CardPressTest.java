@@ -6,13 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.cure.HoldKind;
-import curewindow.page.JobView;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Severity;
 import curewindow.shop.Handout;
 import curewindow.shop.SheetPaper;
 import curewindow.shop.ShopFiles;
+import curewindow.told.JobView;
 import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.cure.HoldKind;
 import curewindow.guide.GuideLibrary;
-import curewindow.page.JobView;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.shop.Handout;
@@ -16,6 +15,7 @@ import curewindow.shop.SheetPaper;
 import curewindow.shop.Shop;
 import curewindow.shop.ShopFiles;
 import curewindow.shop.Units;
+import curewindow.told.JobView;
 import curewindow.words.WordsLibrary;
 import java.nio.file.Path;
 import java.time.LocalDate;

@@ -4,11 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.handout.SpoiledCodes.Spoiled;
-import curewindow.page.JobView;
 import curewindow.problem.Problems;
 import curewindow.shop.Handout;
 import curewindow.shop.SheetPaper;
 import curewindow.shop.ShopFiles;
+import curewindow.told.JobView;
 import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -10,6 +10,7 @@ import curewindow.page.CarDrawing.Point;
 import curewindow.shop.BodyType;
 import curewindow.shop.ShopFiles;
 import curewindow.shop.ShopFolder;
+import curewindow.told.Contact;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

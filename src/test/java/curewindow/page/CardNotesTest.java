@@ -3,6 +3,9 @@ package curewindow.page;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import curewindow.told.JobView;
+import curewindow.told.Printed;
+import curewindow.told.PrintedDate;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;

@@ -10,6 +10,7 @@ import curewindow.shop.BodyType;
 import curewindow.shop.Finding;
 import curewindow.shop.FindingKind;
 import curewindow.shop.FittedItem;
+import curewindow.told.JobView;
 import curewindow.told.Visit;
 import curewindow.words.Words;
 import java.io.ByteArrayOutputStream;

@@ -32,6 +32,7 @@ import curewindow.shop.Service;
 import curewindow.shop.Shop;
 import curewindow.shop.ShopFiles;
 import curewindow.shop.ShopFolder;
+import curewindow.told.JobView;
 import curewindow.told.Visit;
 import curewindow.told.YearHere;
 import curewindow.words.WordsLibrary;

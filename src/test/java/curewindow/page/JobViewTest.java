@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 
 import curewindow.cure.HoldKind;
 import curewindow.cure.Timeline;
+import curewindow.told.JobView;
+import curewindow.told.Printed;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import curewindow.shop.Catalogue;
 import curewindow.shop.Service;
 import curewindow.shop.Upkeep;
+import curewindow.told.JobView;
+import curewindow.told.LaterCare;
 import curewindow.words.Words;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;

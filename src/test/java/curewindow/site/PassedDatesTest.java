@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.cure.Release;
+import curewindow.guide.JobFacts;
 import curewindow.page.Browser;
-import curewindow.page.JobFacts;
-import curewindow.page.JobView;
+import curewindow.told.JobView;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;

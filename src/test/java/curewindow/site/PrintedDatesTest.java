@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import curewindow.page.Printed;
-import curewindow.page.PrintedDate;
 import curewindow.problem.Problems;
+import curewindow.told.Printed;
+import curewindow.told.PrintedDate;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

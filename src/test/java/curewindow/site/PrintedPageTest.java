@@ -6,9 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.cure.Release;
 import curewindow.page.Browser;
-import curewindow.page.JobView;
-import curewindow.page.Safety;
-import curewindow.page.When;
+import curewindow.told.JobView;
+import curewindow.told.Safety;
+import curewindow.told.When;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;

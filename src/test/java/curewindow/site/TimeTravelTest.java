@@ -6,9 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.cure.Release;
 import curewindow.page.Browser;
-import curewindow.page.JobView;
 import curewindow.page.Pages;
 import curewindow.problem.Problems;
+import curewindow.told.JobView;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

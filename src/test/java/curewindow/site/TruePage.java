@@ -5,11 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
-import curewindow.page.JobView;
-import curewindow.page.Safety;
-import curewindow.page.Urgency;
-import curewindow.page.When;
 import curewindow.shop.Hold;
+import curewindow.told.JobView;
+import curewindow.told.Safety;
+import curewindow.told.Urgency;
+import curewindow.told.When;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;

@@ -4,10 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import curewindow.page.JobView;
 import curewindow.shop.Job;
 import curewindow.site.LoadedShop;
 import curewindow.site.WhyOf;
+import curewindow.told.JobView;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;

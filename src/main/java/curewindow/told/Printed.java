@@ -1,4 +1,4 @@
-package curewindow.page;
+package curewindow.told;
 
 import java.time.LocalDate;
 import java.util.List;

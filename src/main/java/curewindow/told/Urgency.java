@@ -1,4 +1,4 @@
-package curewindow.page;
+package curewindow.told;
 
 import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
@@ -30,8 +30,14 @@ public final class Urgency {
         .toList();
   }
 
-  /** The catalogue's rank of a hold, the most urgent least; last where it has none. */
-  static int rank(JobView view, Release release) {
+  /**
+   * The catalogue's rank of a hold.
+   *
+   * @param view the job
+   * @param release one of its releases
+   * @return the most urgent least; last where it has none
+   */
+  public static int rank(JobView view, Release release) {
     Hold hold = view.catalogue().holds().get(release.hold());
     return hold == null ? Integer.MAX_VALUE : hold.rank();
   }

@@ -1,4 +1,4 @@
-package curewindow.page;
+package curewindow.told;
 
 import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
@@ -64,8 +64,13 @@ public final class When {
     return season(release).orElseGet(() -> words.shortDay(at(release), zone));
   }
 
-  /** The same for a narrow column: a day is not broken over lines, the part of a month may be. */
-  String unbrokenDay(Release release) {
+  /**
+   * The same for a narrow column: a day is not broken over lines, the part of a month may be.
+   *
+   * @param release one of the job's releases
+   * @return such as {@code Wed, Dec 2}, its spaces unbreakable
+   */
+  public String unbrokenDay(Release release) {
     return season(release)
         .orElseGet(() -> words.shortDay(at(release), zone).replace(' ', NO_BREAK));
   }
@@ -142,8 +147,14 @@ public final class When {
     return gently(release).orElseGet(() -> words.text("hold." + release.hold() + ".done"));
   }
 
-  /** A hold's name in few words, where the language has one. */
-  static String shortLabel(Release release, Words words) {
+  /**
+   * A hold's name in few words.
+   *
+   * @param release one of a job's releases
+   * @param words the words of any language
+   * @return the short name, or the name where the language has none
+   */
+  public static String shortLabel(Release release, Words words) {
     String key = "hold." + release.hold() + ".short";
     return words.text(words.has(key) ? key : "hold." + release.hold() + ".label");
   }
@@ -165,7 +176,7 @@ public final class When {
    * @param release one of the job's releases
    * @return such as {@code Friday, December 18, 2 PM (fully set about February 20)}
    */
-  String untilInGuide(Release release) {
+  public String untilInGuide(Release release) {
     return words.text("page.until", Map.of("when", dayAndTimeSet(release)));
   }
 

@@ -1,4 +1,4 @@
-package curewindow.page;
+package curewindow.told;
 
 import curewindow.shop.Film;
 import curewindow.shop.FittedItem;
@@ -202,7 +202,7 @@ public record LaterCare(
    * @param words the words of any language
    * @return such as {@code , then every year}, to follow the date, or nothing where it is due once
    */
-  String more(Words words) {
+  public String more(Words words) {
     if (kind == Kind.REPLACE) {
       return words.text("later.worn", Map.of("years", months / MONTHS));
     }

@@ -1,6 +1,5 @@
-package curewindow.page;
+package curewindow.told;
 
-import curewindow.told.Visit;
 import curewindow.words.Words;
 import java.time.LocalDate;
 import java.util.Map;
@@ -27,16 +26,28 @@ public final class VisitWords {
                     .orElseGet(() -> invitation(visit, view)));
   }
 
-  /** Where the shop asked for another day when it handed over the card. */
-  static Optional<String> moved(Visit visit, JobView view) {
+  /**
+   * Where the shop asked for another day when it handed over the card.
+   *
+   * @param visit the visit as it is now
+   * @param view the job
+   * @return a sentence with the day on the card; empty where it is the same
+   */
+  public static Optional<String> moved(Visit visit, JobView view) {
     return view.printed()
         .visit()
         .filter(told -> !told.equals(visit.day()))
         .map(told -> view.words().text("page.visit.moved", Map.of("day", shortDay(told, view))));
   }
 
-  /** From when on to come, such as "any open day from Mon, Dec 7". */
-  static String firstDay(Visit visit, JobView view) {
+  /**
+   * From when on to come.
+   *
+   * @param visit the visit
+   * @param view the job
+   * @return such as "any open day from Mon, Dec 7"
+   */
+  public static String firstDay(Visit visit, JobView view) {
     Map<String, String> day = Map.of("day", shortDay(visit.day(), view));
     return view.words().text(visit.byPhoto() ? "page.visit.from-photo" : "page.visit.from", day);
   }

@@ -1,16 +1,22 @@
-package curewindow.page;
+package curewindow.guide;
 
 import curewindow.cure.Release;
-import curewindow.guide.GuideFacts;
 import curewindow.shop.Film;
 import curewindow.shop.FittedItem;
+import curewindow.shop.NetLight;
 import curewindow.shop.Service;
 import curewindow.shop.Shop;
 import curewindow.shop.Spot;
 import curewindow.shop.SpotFact;
+import curewindow.told.JobView;
+import curewindow.told.Listing;
+import curewindow.told.ParkingWords;
+import curewindow.told.VisitWords;
+import curewindow.told.When;
 import curewindow.words.Quantity;
 import curewindow.words.Words;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
@@ -101,8 +107,13 @@ public final class JobFacts implements GuideFacts {
   /**
    * A value of the shop's own; the same on every page. Among words from right to left it stands
    * between isolates (UAX 9), so that a number keeps its plus and a house its street.
+   *
+   * @param shop the shop
+   * @param what such as {@code phone}
+   * @param words the words of the language
+   * @return the value; empty where there is none
    */
-  static Optional<String> shop(Shop shop, String what, Words words) {
+  public static Optional<String> shop(Shop shop, String what, Words words) {
     Optional<String> value =
         switch (what) {
           case "name" -> Optional.of(shop.name());
@@ -130,9 +141,8 @@ public final class JobFacts implements GuideFacts {
     return switch (what) {
       case "film" -> listed(service, i -> Stream.of(filmName(view, i)));
       case "spots" -> listed(service, i -> i.spots().stream().map(s -> words.text("spot." + s)));
-      case "vlt" -> listed(service, i -> Fittings.vlt(view, i).stream());
-      case "warranty" ->
-          listed(service, i -> Fittings.warranty(view, i).map(this::warranty).stream());
+      case "vlt" -> listed(service, i -> vlt(view, i).stream());
+      case "warranty" -> listed(service, i -> warranty(view, i).map(this::warranty).stream());
       default -> Optional.empty();
     };
   }
@@ -146,9 +156,50 @@ public final class JobFacts implements GuideFacts {
     return words.text("page.fitted.warranty-until", Map.of("date", date));
   }
 
-  static String filmName(JobView view, FittedItem item) {
+  /**
+   * The name of the film of an item.
+   *
+   * @param view the job
+   * @param item one of its items
+   * @return the name; the id where the catalogue has no such film
+   */
+  public static String filmName(JobView view, FittedItem item) {
     Film film = view.catalogue().films().get(item.film());
     return film == null ? item.film() : film.name();
+  }
+
+  /**
+   * The light that an item lets through.
+   *
+   * @param view the job
+   * @param item one of its items
+   * @return how much, and how it is known; empty where it is not
+   */
+  public static Optional<NetLight> light(JobView view, FittedItem item) {
+    return NetLight.of(item, Optional.ofNullable(view.catalogue().films().get(item.film())));
+  }
+
+  /** Light let through: as measured, computed, or of the film alone. */
+  private static Optional<String> vlt(JobView view, FittedItem item) {
+    Words words = view.words();
+    return light(view, item)
+        .map(light -> words.number(light.percent(), light.how() == NetLight.How.COMPUTED ? 0 : 1))
+        .map(number -> words.text("page.percent", Map.of("number", number)));
+  }
+
+  /**
+   * The last day of an item's warranty.
+   *
+   * @param view the job
+   * @param item one of its items
+   * @return the day, in words; empty where it has none
+   */
+  public static Optional<String> warranty(JobView view, FittedItem item) {
+    if (item.warrantyYears().isEmpty()) {
+      return Optional.empty();
+    }
+    LocalDate from = item.finished().atZone(view.timeline().zone()).toLocalDate();
+    return Optional.of(view.words().date(from.plusYears(item.warrantyYears().getAsInt())));
   }
 
   private Stream<FittedItem> items() {

@@ -1,9 +1,8 @@
-package curewindow.page;
+package curewindow.guide;
 
 import curewindow.cure.Release;
-import curewindow.guide.Guide;
-import curewindow.guide.GuideLibrary;
-import curewindow.guide.GuideQuestion;
+import curewindow.told.JobView;
+import curewindow.told.When;
 import curewindow.words.WordsLibrary;
 import java.time.Instant;
 import java.util.List;
@@ -103,14 +102,26 @@ public final class Questions {
         asked.holds().stream().flatMap(h -> view.timeline().of(h).stream()).toList());
   }
 
-  /** The questions with their answers. */
-  static List<GuideQuestion> answered(JobView view, GuideLibrary guides) {
+  /**
+   * The questions with their answers.
+   *
+   * @param view the job
+   * @param guides the care texts
+   * @return the questions in the order of the page; empty where there is no guide
+   */
+  public static List<GuideQuestion> answered(JobView view, GuideLibrary guides) {
     JobFacts facts = new JobFacts(view);
     return guide(view, guides).map(g -> g.questions(facts)).orElse(List.of());
   }
 
-  /** The language of the questions where it is not the page's. */
-  static Optional<String> language(JobView view, GuideLibrary guides) {
+  /**
+   * The language of the questions.
+   *
+   * @param view the job
+   * @param guides the care texts
+   * @return a BCP 47 tag; empty where it is the page's
+   */
+  public static Optional<String> language(JobView view, GuideLibrary guides) {
     return guide(view, guides).map(Guide::language).filter(l -> !l.equals(view.words().language()));
   }
 

@@ -1,13 +1,10 @@
-package curewindow.page;
+package curewindow.told;
 
 import curewindow.climate.Place;
 import curewindow.cure.Timeline;
 import curewindow.shop.Catalogue;
 import curewindow.shop.Job;
 import curewindow.shop.Shop;
-import curewindow.told.HoldOrder;
-import curewindow.told.Seen;
-import curewindow.told.Visit;
 import curewindow.words.Words;
 import java.net.URI;
 import java.util.Objects;
@@ -132,8 +129,13 @@ public record JobView(
         job, shop, catalogue, place, timeline, visit, words, address, token, told, parkings);
   }
 
-  /** The same job with other dates, as they are told. */
-  JobView withTimeline(Timeline dates) {
+  /**
+   * The same job with other dates.
+   *
+   * @param dates the dates as they are told
+   * @return the view
+   */
+  public JobView withTimeline(Timeline dates) {
     return new JobView(
         job, shop, catalogue, place, dates, visit, words, address, token, printed, parkings);
   }

@@ -1,4 +1,4 @@
-package curewindow.page;
+package curewindow.told;
 
 import curewindow.cure.Parking;
 import curewindow.cure.ParkingPlan;

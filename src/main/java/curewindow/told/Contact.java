@@ -1,4 +1,4 @@
-package curewindow.page;
+package curewindow.told;
 
 import curewindow.shop.OpenHours;
 import curewindow.shop.Shop;
@@ -18,13 +18,30 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 
 /** How to reach the shop: links, address and hours, ready for a page. */
-final class Contact {
+public final class Contact {
 
-  /** A name and what belongs to it. */
-  record Pair(String name, String text) {}
+  /**
+   * A name and what belongs to it.
+   *
+   * @param name such as a day of the week
+   * @param text such as its hours
+   */
+  public record Pair(String name, String text) {}
 
-  /** The shop as pages show it. */
-  record Card(
+  /**
+   * The shop as pages show it.
+   *
+   * @param name its name
+   * @param phone its number as it writes it
+   * @param tel the link that calls it
+   * @param call what that link says
+   * @param sms the link that prepares a text message, where it takes them
+   * @param mail the link that prepares a mail, where it has an address
+   * @param email that address
+   * @param street the lines of its address
+   * @param hours days and hours, then the days on which it is closed
+   */
+  public record Card(
       String name,
       String phone,
       String tel,
@@ -43,8 +60,13 @@ final class Contact {
   private final Predicate<LocalDate> concerns;
   private final Function<LocalDate, String> day;
 
-  /** The shop with all its closings. */
-  Contact(Shop shop, Words words) {
+  /**
+   * The shop with all its closings.
+   *
+   * @param shop the shop
+   * @param words the words of the language
+   */
+  public Contact(Shop shop, Words words) {
     this.shop = shop;
     this.words = words;
     this.concerns = day -> true;
@@ -53,8 +75,10 @@ final class Contact {
 
   /**
    * The shop with those closings that concern a job: from its last pickup on, and not far ahead.
+   *
+   * @param view the job
    */
-  Contact(JobView view) {
+  public Contact(JobView view) {
     LocalDate pickup = view.timeline().pickup().atZone(view.shop().zone()).toLocalDate();
     this.shop = view.shop();
     this.words = view.words();
@@ -63,8 +87,14 @@ final class Contact {
         day -> words.monthDay(day.atTime(LocalTime.NOON).toInstant(ZoneOffset.UTC), ZoneOffset.UTC);
   }
 
-  /** The card with links that prepare a message. */
-  Card card(String subject, String body) {
+  /**
+   * The card with links that prepare a message.
+   *
+   * @param subject of a mail; may be empty
+   * @param body of a mail or text message; may be empty
+   * @return the card
+   */
+  public Card card(String subject, String body) {
     return new Card(
         shop.name(),
         shop.phone(),
@@ -77,13 +107,24 @@ final class Contact {
         hours());
   }
 
-  /** RFC 5724: a text message to the shop. */
-  Optional<String> sms(String body) {
+  /**
+   * A text message to the shop (RFC 5724).
+   *
+   * @param body what it says; may be empty
+   * @return the link, where the shop takes text messages
+   */
+  public Optional<String> sms(String body) {
     return shop.textNumber().map(n -> "sms:" + dialled(n) + query("body", body, "?"));
   }
 
-  /** RFC 6068: a mail to the shop; lines of the body end in CR and LF there. */
-  Optional<String> mail(String subject, String body) {
+  /**
+   * A mail to the shop (RFC 6068).
+   *
+   * @param subject may be empty
+   * @param body may be empty; its lines end in CR and LF in the link
+   * @return the link, where the shop has an address for mail
+   */
+  public Optional<String> mail(String subject, String body) {
     return shop.email()
         .map(
             to ->
@@ -110,8 +151,13 @@ final class Contact {
     return out.toString().replace("+", "%20");
   }
 
-  /** RFC 3966: digits and a leading plus; letters after the number, such as x12, end it. */
-  static String dialled(String phone) {
+  /**
+   * A number as it is dialled (RFC 3966).
+   *
+   * @param phone as somebody wrote it
+   * @return digits and a leading plus; letters after the number, such as x12, end it
+   */
+  public static String dialled(String phone) {
     StringBuilder digits = new StringBuilder();
     for (char c : phone.strip().toCharArray()) {
       if (Character.isLetter(c)) {
@@ -126,6 +172,17 @@ final class Contact {
       }
     }
     return digits.toString();
+  }
+
+  /**
+   * The opening hours, one line for days with the same ones, as plain text.
+   *
+   * @return the lines, none where the shop states no hours
+   */
+  public List<String> hoursText() {
+    return shop.opening().isEmpty()
+        ? List.of()
+        : hours().stream().map(h -> h.name() + ": " + h.text()).toList();
   }
 
   /** The opening hours of the week without the days on which the shop is closed. */

@@ -1,16 +1,22 @@
-package curewindow.page;
+package curewindow.told;
 
 import curewindow.words.Words;
 import java.util.List;
 import java.util.Map;
 
 /** Puts several words into one line of text. */
-final class Listing {
+public final class Listing {
 
   private Listing() {}
 
-  /** Such as "hood, doors and roof"; empty for none. */
-  static String of(List<String> parts, Words words) {
+  /**
+   * Several words in a row.
+   *
+   * @param parts the words
+   * @param words the words of the language
+   * @return such as "hood, doors and roof"; empty for none
+   */
+  public static String of(List<String> parts, Words words) {
     if (parts.isEmpty()) {
       return "";
     }
@@ -23,8 +29,13 @@ final class Listing {
         : words.text("page.and", Map.of("first", line, "last", parts.get(parts.size() - 1)));
   }
 
-  /** With its first letter in upper case. */
-  static String capital(String text) {
+  /**
+   * A text with its first letter in upper case.
+   *
+   * @param text may be empty
+   * @return the text
+   */
+  public static String capital(String text) {
     if (text.isEmpty()) {
       return text;
     }
