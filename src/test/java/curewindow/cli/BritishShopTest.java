@@ -149,7 +149,7 @@ class BritishShopTest {
     isBritish("why", Typed.run(CLOCK, "why", "L-1", "--shop", shop).said().split("\n\n")[0]);
     String csv = Typed.run(CLOCK, "dates", "--csv", "--shop", shop).said();
     assertTrue(csv.contains(",2026-12-0") && csv.contains(":00Z,"), csv);
-    Files.writeString(shop.resolve("jobs/L-1.yaml"), JOB + "place: minneapolis\n");
+    Files.writeString(shop.resolve("jobs/L-1.yaml"), JOB + "place: yellowknife\n");
     String notes = Typed.run(CLOCK, "check", "--notes", "--shop", shop).said();
     isBritish("check", notes);
     assertTrue(notes.matches("(?s).*ends at its limit, [A-Z][a-z]{2},? [0-9]+ [A-Z].*"), notes);
