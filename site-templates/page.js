@@ -40,7 +40,11 @@ show(e, text !== "");
 });
 rows.forEach(e => {
 var x = (now - e.parentNode.dataset.start) / e.parentNode.dataset.span, mark = e.querySelector(".at");
-e.classList.toggle("over", past(e, "end"));
+var likely = e.querySelector("small"), sure = at(e, "sure"), end = at(e, "end");
+e.classList.toggle("over", now >= end);
+// A date without its year would be taken for one ahead.
+e.classList.toggle("old", now > end + 270 * 86400);
+if (likely) show(likely, now < end && (x * 100 < sure || sure > 99));
 e.classList.toggle("first", e.dataset.hold === first.dataset.answer);
 mark.setAttribute("x", x * 100 + "%");
 mark.setAttribute("display", x >= 0 && x <= 1 && !past(e, "end") ? "inline" : "none");

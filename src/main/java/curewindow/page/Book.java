@@ -23,8 +23,8 @@ final class Book {
   /** Pages that are no guides; a guide of such a name would take their place. */
   static final Set<String> RESERVED = Set.of("index", "find", "year", "lost-card");
 
-  /** A guide and its parts. */
-  record Chapter(String id, String title, List<GuidePart> parts) {
+  /** A guide and its parts, and what the days mean that it quotes. */
+  record Chapter(String id, String title, List<GuidePart> parts, Optional<String> basis) {
 
     String file() {
       return id + ".html";
@@ -56,7 +56,8 @@ final class Book {
         problems.add(reserved(guide));
       } else {
         PublicFacts facts = new PublicFacts(shop, words, id, year);
-        add(new Chapter(id, guide.title(), GuidePart.of(guide.html(facts))));
+        List<GuidePart> parts = GuidePart.of(guide.html(facts));
+        add(new Chapter(id, guide.title(), parts, facts.basis()));
       }
     }
     addPages();

@@ -5,7 +5,9 @@ import curewindow.guide.JobFacts;
 import curewindow.guide.Questions;
 import curewindow.told.Contact;
 import curewindow.told.JobView;
+import curewindow.told.LaterCare;
 import curewindow.words.Words;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,6 +17,9 @@ import java.util.stream.Stream;
 
 /** Gathers what stands on a job's page. */
 final class CustomerPage {
+
+  /** For how many days it is said that something is due; our own choice. */
+  private static final int DUE_DAYS = 90;
 
   private final Cases cases;
   private final JobView view;
@@ -107,7 +112,21 @@ final class CustomerPage {
     new SeenWords(shown).note().ifPresent(notes::add);
     notes.addAll(new CardNotes(shown).sooner());
     new Order(shown).note().ifPresent(notes::add);
+    LaterCare.of(shown).forEach(due -> notes.add(due(due, shown)));
     return notes;
+  }
+
+  /** What is due is said once it is. */
+  private static CustomerView.Note due(LaterCare due, JobView shown) {
+    Words words = shown.words();
+    ZonedDateTime from = due.day().atStartOfDay(shown.shop().zone());
+    String text =
+        words.text(
+            "page.later", Map.of("what", due.title(shown, words), "day", words.date(due.day())));
+    return new CustomerView.Note(
+        text,
+        Optional.of(from.toEpochSecond()),
+        Optional.of(from.plusDays(DUE_DAYS).toEpochSecond()));
   }
 
   private static String basis(JobView shown) {

@@ -40,8 +40,14 @@ record CustomerView(
    */
   record Share(String title, String text, String image) {}
 
-  /** Something that needs to be said until an instant, in seconds since 1970. */
-  record Note(String text, Optional<Long> to) {}
+  /** Something that needs to be said from an instant, or until one, in seconds since 1970. */
+  record Note(String text, Optional<Long> from, Optional<Long> to) {
+
+    /** Said at once. */
+    Note(String text, Optional<Long> to) {
+      this(text, Optional.empty(), to);
+    }
+  }
 
   /** A calendar of the dates that matter most, and where it is to be had. */
   record Calendar(String href, Optional<String> cases, boolean hidden) {}

@@ -26,6 +26,9 @@ import java.util.stream.Stream;
  */
 final class DateList {
 
+  /** For how many days an invitation stands; our own choice. */
+  private static final int INVITED_DAYS = 90;
+
   /**
    * The whole list.
    *
@@ -78,8 +81,8 @@ final class DateList {
       String bar,
       Optional<String> cut) {}
 
-  /** What the shop would like to see, and from which day on. */
-  record Visit(String title, String day, Optional<String> moved) {}
+  /** What the shop would like to see, and from which day on; said until an instant, in seconds. */
+  record Visit(String title, String day, Optional<String> moved, long to) {}
 
   private final Cases cases;
   private final JobView noted;
@@ -196,6 +199,12 @@ final class DateList {
     return String.format(Locale.ROOT, "%.1f%%", percent).replace(".0%", "%");
   }
 
+  /** Who has not come by then was called, or all is well. */
+  private static long invitedUntil(curewindow.told.Visit visit, JobView view) {
+    LocalDate last = visit.day().plusDays(INVITED_DAYS);
+    return last.atStartOfDay(view.shop().zone()).toEpochSecond();
+  }
+
   private List<Cases.Said<Visit>> visit() {
     return cases.each(
         view ->
@@ -205,7 +214,8 @@ final class DateList {
                         new Visit(
                             VisitWords.title(visit, view.words()),
                             VisitWords.firstDay(visit, view),
-                            VisitWords.moved(visit, view)))
+                            VisitWords.moved(visit, view),
+                            invitedUntil(visit, view)))
                 .toList());
   }
 }

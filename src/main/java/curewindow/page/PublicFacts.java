@@ -18,6 +18,7 @@ final class PublicFacts implements GuideFacts {
   private final Words words;
   private final String guide;
   private final Optional<PublicYear> year;
+  private boolean quotesDays;
 
   /**
    * The facts of no job in particular.
@@ -49,11 +50,21 @@ final class PublicFacts implements GuideFacts {
     String last = parts[parts.length - 1];
     return switch (parts[0]) {
       case "shop" -> JobFacts.shop(shop, last, words);
-      case "hold" ->
-          year.flatMap(y -> y.quoted(guide, parts[1], last)).or(() -> Optional.of(generic(last)));
+      case "hold" -> quoted(parts[1], last).or(() -> Optional.of(generic(last)));
       case "job", "visit" -> Optional.of(generic(last));
       default -> Optional.of(generic(parts[0]));
     };
+  }
+
+  private Optional<String> quoted(String hold, String what) {
+    Optional<String> days = year.flatMap(y -> y.quoted(guide, hold, what));
+    quotesDays |= days.isPresent();
+    return days;
+  }
+
+  /** What the days mean that were quoted; empty where none were. */
+  Optional<String> basis() {
+    return year.filter(y -> quotesDays).map(y -> y.basis(guide));
   }
 
   private String generic(String what) {

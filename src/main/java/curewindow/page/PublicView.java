@@ -57,7 +57,12 @@ record PublicView(
 
   /** A guide to read. */
   record Reading(
-      String title, String html, boolean questions, List<Link> parts, Optional<Link> next) {}
+      String title,
+      String html,
+      Optional<String> basis,
+      boolean questions,
+      List<Link> parts,
+      Optional<Link> next) {}
 
   /**
    * The printed index.

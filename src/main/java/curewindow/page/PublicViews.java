@@ -105,6 +105,7 @@ final class PublicViews {
         new PublicView.Reading(
             chapter.title(),
             chapter.parts().stream().map(GuidePart::html).collect(Collectors.joining("\n")),
+            chapter.basis(),
             questions,
             chapter.sections(),
             book.after(chapter).map(c -> new PublicView.Link(c.file(), next(book, c))));

@@ -136,6 +136,11 @@ final class PublicYear {
     return name.substring(0, name.offsetByCodePoints(0, 1));
   }
 
+  /** For what work and where a car stands the days are that a guide quotes. */
+  String basis(String guide) {
+    return words.text(year.isOfWork(guide) ? "public.year.own" : "public.year.longest");
+  }
+
   /**
    * What a guide quotes of a hold.
    *

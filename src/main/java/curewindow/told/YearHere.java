@@ -96,6 +96,16 @@ public record YearHere(Place place, List<Work> services) {
   }
 
   /**
+   * Whether any work is what a guide is about.
+   *
+   * @param guide a guide's id
+   * @return true where a service has that guide
+   */
+  public boolean isOfWork(String guide) {
+    return services.stream().anyMatch(s -> s.guide().equals(guide));
+  }
+
+  /**
    * A hold's shortest and longest months where the car stands outside.
    *
    * @param shortest the month; of several the warmest
