@@ -44,7 +44,7 @@ var likely = e.querySelector("small"), sure = at(e, "sure"), end = at(e, "end");
 e.classList.toggle("over", now >= end);
 // A date without its year would be taken for one ahead.
 e.classList.toggle("old", now > end + 270 * 86400);
-if (likely) show(likely, now < end && (x * 100 < sure || sure > 99));
+if (likely) show(likely, now < end && (x * 100 < sure || sure >= 100));
 e.classList.toggle("first", e.dataset.hold === first.dataset.answer);
 mark.setAttribute("x", x * 100 + "%");
 mark.setAttribute("display", x >= 0 && x <= 1 && !past(e, "end") ? "inline" : "none");

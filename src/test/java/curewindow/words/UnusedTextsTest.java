@@ -64,25 +64,25 @@ class UnusedTextsTest {
           new Built("service.", "page/CarPicture", CATALOGUE.services().keySet()),
           new Built("spot.", "page/Fittings", CATALOGUE.spots().keySet()),
           new Built("finish.", "page/Fittings", finishes()),
-          new Built("hold.", "page/When", ofHolds()),
+          new Built("hold.", "told/When", ofHolds()),
           new Built(
               "hold.", "handout/GlassWords", withPart("sticker", h -> h.is(Hold.Mark.STICKER))),
           new Built("hold.", "page/Order", withPart("order", UnusedTextsTest::isOfAnOrder)),
           new Built("unnamed.", "words/IcuWords", holdParts()),
           new Built("handout.care.always.", "handout/CareWords", CATALOGUE.services().keySet()),
           // By names of the program's own.
-          new Built("car.body.", "page/JobView", Set.copyOf(BodyType.ids())),
+          new Built("car.body.", "told/JobView", Set.copyOf(BodyType.ids())),
           new Built("finding.", "page/Fittings", Set.copyOf(FindingKind.ids())),
-          new Built("parking.", "page/ParkingWords", Set.copyOf(Parking.ids())),
+          new Built("parking.", "told/ParkingWords", Set.copyOf(Parking.ids())),
           new Built("handout.title.", "handout/HandoutPress", handouts()),
           new Built("office.give.", "handout/OfficePickups", handouts()),
           new Built("page.state.", "page/DateList", states()),
-          quotedIn("page.state.", "page/Questions"),
-          new Built("page.weekday.", "page/Contact", weekdays()),
+          quotedIn("page.state.", "guide/Questions"),
+          new Built("page.weekday.", "told/Contact", weekdays()),
           new Built("page.seen.", "page/SeenWords", results()),
           new Built("done.seen.", "page/SeenWords", results()),
           // By what the class itself, or one more that is named, has in quotes.
-          quotedIn("later.", "page/LaterCare"),
+          quotedIn("later.", "told/LaterCare"),
           quotedIn("office.", "handout/OfficeValues", "handout/OfficeCallers"),
           quotedIn("office.calls.", "site/Office"),
           quotedIn("office.give.", "handout/OfficePickups"),
@@ -91,8 +91,8 @@ class UnusedTextsTest {
           quotedIn("page.fitted.", "page/Fittings"),
           quotedIn("page.public.", "page/PublicFacts", "guide/KnownNames"),
           quotedIn("public.year.", "page/PublicYear"),
-          quotedIn("page.season.", "page/When"),
-          quotedIn("page.visit.", "page/VisitWords"));
+          quotedIn("page.season.", "told/When"),
+          quotedIn("page.visit.", "told/VisitWords"));
 
   /** A part that only some holds need. */
   private static Set<String> withPart(String part, Predicate<Hold> which) {
