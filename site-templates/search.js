@@ -42,16 +42,18 @@ var lookup = (function () {
   }
   function open(json) { return lunr.Index.load(json); }
   // A word as it stands or in another form; only where there is none, one that begins so or has a slip in it.
+  // Slips in a long word take long to try, and whoever writes one did not slip once or twice.
   function find(index, stem) {
     var found = index.query(function (q) { q.term(stem); });
     return found.length ? found : index.query(function (q) {
       q.term(stem, {boost: 8, wildcard: lunr.Query.wildcard.TRAILING});
-      if (stem.length > 3) q.term(stem, {editDistance: stem.length > 7 ? 2 : 1});
+      if (stem.length > 3 && stem.length < 25) q.term(stem, {editDistance: stem.length > 7 ? 2 : 1});
     });
   }
-  // The best first: what has more of the words that were asked for, and in its title.
+  // The best first: what has more of the words that were asked for, and in its title. Of a text that
+  // is no question any more, as an address may carry, only the beginning counts.
   function ask(index, text, language) {
-    var asked = stems(text, language).slice(0, 10).filter(function (w, i, all) { return all.indexOf(w) === i; });
+    var asked = stems(text.slice(0, 150), language).slice(0, 10).filter(function (w, i, all) { return all.indexOf(w) === i; });
     var places = {};
     asked.forEach(function (stem) {
       find(index, stem).forEach(function (r) {

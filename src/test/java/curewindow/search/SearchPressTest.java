@@ -2,6 +2,7 @@ package curewindow.search;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.problem.Problems;
@@ -9,11 +10,13 @@ import curewindow.shop.ShopFiles;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class SearchPressTest {
 
@@ -69,7 +72,11 @@ class SearchPressTest {
     "'?!*~^:+-', ''"
   })
   void findsWhatWasMeantFirst(String asked, String first) {
-    Lookup lookup = lookup();
+    assertEquals(first, first(lookup(), asked));
+  }
+
+  /** The number of the entry that is found first, or nothing. */
+  private static String first(Lookup lookup, String asked) {
     try (Engine engine = new Engine()) {
       SearchPress press = SearchPress.read(OWN, new Problems()).orElseThrow();
       engine.run(press.script(), "script");
@@ -77,9 +84,22 @@ class SearchPressTest {
           "lookup.first = function (json, asked) { var f = lookup.ask(lookup.open(JSON.parse(json)),"
               + " asked, 'en'); return f.length ? String(f[0].n) : ''; }",
           "test");
-      String found = engine.text("first", lookup.index(), asked);
-      assertEquals(first, found);
+      return engine.text("first", lookup.index(), asked);
     }
+  }
+
+  /** As from an address that somebody made up; a browser stood still for 18 seconds. */
+  @ParameterizedTest
+  @ValueSource(strings = {"x", "wash", "washabcdefghijkl ", "lámina wash ", "سيارة"})
+  void aQuestionOfManySignsIsAnsweredAtOnce(String piece) {
+    Lookup lookup = lookup();
+    String asked = piece.repeat(4000 / piece.length());
+    assertTimeoutPreemptively(Duration.ofSeconds(20), () -> first(lookup, asked));
+  }
+
+  @Test
+  void whatBeginsALongQuestionIsStillFound() {
+    assertEquals("1", first(lookup(), "first wash " + "zzzz ".repeat(100)));
   }
 
   @Test
