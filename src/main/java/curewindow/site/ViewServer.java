@@ -23,7 +23,9 @@ import java.util.zip.GZIPOutputStream;
 /**
  * Serves the public part of an output folder to browsers on this machine only, as a plain web host
  * would: {@code index.html} for folders, {@code 404.html} for what is not there, gzipped for who
- * takes that. It never serves the private {@code office} folder.
+ * takes that. It never serves the private {@code office} folder, answers only who asks for this
+ * machine by its own name, so that no other site's name can be led here, and gives up on requests
+ * that are not whole in {@value #SECONDS} seconds.
  */
 public final class ViewServer implements AutoCloseable {
 
@@ -41,9 +43,20 @@ public final class ViewServer implements AutoCloseable {
           Map.entry("txt", "text/plain; charset=utf-8"),
           Map.entry("xml", "application/xml"));
 
+  /** How long a request may take to arrive, in seconds. */
+  private static final int SECONDS = 10;
+
+  /** Requests at once, each on a thread while it arrives; a browser opens at most 6 at a time. */
+  private static final int AT_ONCE = 64;
+
+  static {
+    // The server reads it once, as it is first started.
+    System.setProperty("sun.net.httpserver.maxReqTime", String.valueOf(SECONDS));
+  }
+
   private final Path root;
   private final HttpServer server;
-  private final ExecutorService workers = Executors.newFixedThreadPool(4);
+  private final ExecutorService workers = Executors.newFixedThreadPool(AT_ONCE);
 
   private ViewServer(Path root, HttpServer server) {
     this.root = root;
@@ -89,6 +102,10 @@ public final class ViewServer implements AutoCloseable {
 
   private void answer(HttpExchange exchange) throws IOException {
     try (exchange) {
+      if (!isForUs(exchange.getRequestHeaders().getOrDefault("Host", List.of()))) {
+        exchange.sendResponseHeaders(421, -1);
+        return;
+      }
       String method = exchange.getRequestMethod();
       if (!method.equals("GET") && !method.equals("HEAD")) {
         exchange.getResponseHeaders().set("Allow", "GET, HEAD");
@@ -109,6 +126,16 @@ public final class ViewServer implements AutoCloseable {
         notFound(exchange);
       }
     }
+  }
+
+  /** RFC 9110 section 7.4; a name that another site let lead to this machine is none of ours. */
+  private boolean isForUs(List<String> hosts) {
+    int port = server.getAddress().getPort();
+    return hosts.size() == 1
+        && Stream.of("localhost", "127.0.0.1", "[::1]")
+            .flatMap(
+                name -> port == 80 ? Stream.of(name, name + ":80") : Stream.of(name + ":" + port))
+            .anyMatch(hosts.get(0)::equalsIgnoreCase);
   }
 
   private void notFound(HttpExchange exchange) throws IOException {

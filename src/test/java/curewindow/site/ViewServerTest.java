@@ -1,6 +1,7 @@
 package curewindow.site;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -14,6 +15,8 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.zip.GZIPInputStream;
 import org.junit.jupiter.api.AfterEach;
@@ -130,6 +133,50 @@ class ViewServerTest {
     assertTrue(taken.getMessage().contains("--port"));
   }
 
+  /** As of a site whose name was let lead to this machine after its page was loaded. */
+  @Test
+  void answersOnlyWhoAsksForThisMachineByItsName() throws Exception {
+    int port = view.address().getPort();
+    for (String host : List.of("localhost:", "LOCALHOST:", "127.0.0.1:", "[::1]:")) {
+      assertTrue(rawTo("GET / HTTP/1.1", "Host: " + host + port).endsWith("home"), host);
+    }
+    String twice = "Host: localhost:" + port + "\r\nHost: evil.example";
+    for (String host :
+        List.of(
+            "Host: evil.example:" + port,
+            "Host: localhost",
+            "Host: localhost:1",
+            "Host: localhost.evil.example:" + port,
+            "Host: ",
+            "X-None: ",
+            twice)) {
+      String answer = rawTo("GET / HTTP/1.1", host);
+      assertTrue(answer.startsWith("HTTP/1.1 421"), host + " got " + answer);
+      assertFalse(answer.contains("home"), host);
+    }
+  }
+
+  @Test
+  void requestsThatNeverBecomeWholeStopNoOthersAndEnd() throws Exception {
+    List<Socket> half = new ArrayList<>();
+    try {
+      for (int i = 0; i < 40; i++) {
+        Socket socket = new Socket(view.address().getHost(), view.address().getPort());
+        half.add(socket);
+        socket.getOutputStream().write("GET / HTTP/1.1\r\nHo".getBytes(StandardCharsets.US_ASCII));
+      }
+      HttpRequest whole =
+          HttpRequest.newBuilder(view.address()).timeout(Duration.ofSeconds(8)).build();
+      assertEquals("home", client.send(whole, HttpResponse.BodyHandlers.ofString()).body());
+      half.get(0).setSoTimeout(30_000);
+      assertEquals(-1, half.get(0).getInputStream().read(), "it was given up");
+    } finally {
+      for (Socket socket : half) {
+        socket.close();
+      }
+    }
+  }
+
   private HttpResponse<String> get(String path) throws Exception {
     URI uri = view.address().resolve(path);
     return client.send(HttpRequest.newBuilder(uri).build(), HttpResponse.BodyHandlers.ofString());
@@ -140,11 +187,15 @@ class ViewServerTest {
   }
 
   private String raw(String request) throws IOException {
+    return rawTo(request, "Host: " + view.address().getAuthority());
+  }
+
+  private String rawTo(String request, String host) throws IOException {
     try (Socket socket = new Socket(view.address().getHost(), view.address().getPort())) {
       socket
           .getOutputStream()
           .write(
-              (request + "\r\nHost: x\r\nConnection: close\r\n\r\n")
+              (request + "\r\n" + host + "\r\nConnection: close\r\n\r\n")
                   .getBytes(StandardCharsets.US_ASCII));
       return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     }
