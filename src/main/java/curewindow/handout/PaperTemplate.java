@@ -3,6 +3,7 @@ package curewindow.handout;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Where;
+import curewindow.shop.InPage;
 import curewindow.shop.ShopFiles;
 import java.io.IOException;
 import java.io.StringReader;
@@ -153,7 +154,7 @@ final class PaperTemplate {
     }
     String filled =
         readable(engine.process(html, new Context(Locale.ROOT, StrictValues.of(values))));
-    String style = "<style>\n" + allStyles() + "</style>\n";
+    String style = "<style>\n" + InPage.kept(allStyles()) + "</style>\n";
     return Optional.of("<!DOCTYPE html>\n" + filled.replaceFirst("(?=</head>)", quoted(style)));
   }
 

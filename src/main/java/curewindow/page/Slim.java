@@ -1,5 +1,6 @@
 package curewindow.page;
 
+import curewindow.shop.InPage;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -34,12 +35,12 @@ final class Slim {
   private Slim() {}
 
   static String style(String css) {
-    return lines(NOTE.matcher(css).replaceAll(""), "");
+    return InPage.kept(lines(NOTE.matcher(css).replaceAll(""), ""));
   }
 
   /** Whole-line notes only, so that no text inside the script can be hurt. */
   static String script(String js) {
-    return lines(Pattern.compile("(?m)^\\s*//.*$").matcher(js).replaceAll(""), "\n");
+    return InPage.kept(lines(Pattern.compile("(?m)^\\s*//.*$").matcher(js).replaceAll(""), "\n"));
   }
 
   /** Leaves quotes and end tags away where HTML does not need them. */

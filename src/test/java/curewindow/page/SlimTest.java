@@ -150,4 +150,13 @@ class SlimTest {
     }
     return " " + attribute.getKey() + "='" + attribute.getValue().replace("\n", "⏎") + "'";
   }
+
+  /** A shop's own style once ended its element, and what came after it was part of the page. */
+  @Test
+  void aStyleOrScriptCannotEndItsElement() {
+    String told = "a::before { content: \"</STYLE><b>\" }";
+    assertEquals("a::before { content: \"<\\/STYLE><b>\" }", Slim.style(told));
+    assertEquals("<\\/style>", Slim.style("<//* note */style>"));
+    assertEquals("a = '<\\/script>';", Slim.script("a = '</script>';"));
+  }
 }
