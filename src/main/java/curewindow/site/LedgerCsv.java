@@ -21,6 +21,9 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeParseException;
+import java.time.temporal.ChronoField;
+import java.time.temporal.TemporalAccessor;
+import java.time.temporal.ValueRange;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -36,6 +39,9 @@ import java.util.function.Supplier;
  * @param fix what to do where it is broken
  */
 record LedgerCsv(String file, String code, String name, List<String> header, String fix) {
+
+  /** The years that can stand in what the program keeps. */
+  private static final ValueRange YEARS = ValueRange.of(1970, 2199);
 
   /** What is done with a row. */
   interface Row {
@@ -104,14 +110,24 @@ record LedgerCsv(String file, String code, String name, List<String> header, Str
 
   /** What a customer was told: a day where it is of a visit, else a time with its offset. */
   static String told(String text, boolean visit) {
-    return (visit ? LocalDate.parse(text) : OffsetDateTime.parse(text)).toString();
+    return visit
+        ? likely(LocalDate.parse(text), text).toString()
+        : likely(OffsetDateTime.parse(text), text).toString();
   }
 
   /** When something was told, by the shop's clock: a day and its time, or a day alone as of old. */
   static LocalDateTime time(String text, LocalTime ofDayAlone) {
-    return text.contains("T")
-        ? LocalDateTime.parse(text)
-        : LocalDate.parse(text).atTime(ofDayAlone);
+    return likely(
+        text.contains("T") ? LocalDateTime.parse(text) : LocalDate.parse(text).atTime(ofDayAlone),
+        text);
+  }
+
+  /** Counting the days up to a year that no car lives to see would take minutes, or go wrong. */
+  private static <T extends TemporalAccessor> T likely(T time, String text) {
+    if (!YEARS.isValidValue(time.get(ChronoField.YEAR))) {
+      throw new DateTimeParseException("the year is none of " + YEARS, text, 0);
+    }
+    return time;
   }
 
   private void read(Path path, Row rows, Problems problems) {

@@ -5,9 +5,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
@@ -37,9 +39,11 @@ public final class LinkLedger {
 
   private final Path shop;
   private final Map<String, Entry> entries;
+  private final Set<String> taken;
   private boolean changed;
 
-  private LinkLedger(Path shop, Map<String, Entry> entries) {
+  private LinkLedger(Path shop, Map<String, Entry> entries, Set<String> taken) {
+    this.taken = taken;
     this.shop = shop;
     this.entries = entries;
   }
@@ -55,12 +59,14 @@ public final class LinkLedger {
    */
   public static Optional<LinkLedger> read(Path shop, Problems problems) {
     Map<String, Entry> entries = new TreeMap<>();
+    Set<String> taken = new HashSet<>();
     if (isLost(shop)) {
       CSV.tell("the link ledger is gone, although pages were made before", problems);
       return Optional.empty();
     }
-    boolean whole = CSV.read(shop, problems, (fields, fault) -> readRow(fields, entries, fault));
-    return whole ? Optional.of(new LinkLedger(shop, entries)) : Optional.empty();
+    boolean whole =
+        CSV.read(shop, problems, (fields, fault) -> readRow(fields, entries, taken, fault));
+    return whole ? Optional.of(new LinkLedger(shop, entries, taken)) : Optional.empty();
   }
 
   /** A ledger that was there once is never begun anew in silence. */
@@ -71,16 +77,21 @@ public final class LinkLedger {
   }
 
   private static void readRow(
-      List<String> fields, Map<String, Entry> entries, LedgerCsv.Fault fault) {
+      List<String> fields, Map<String, Entry> entries, Set<String> taken, LedgerCsv.Fault fault) {
     String token = fields.get(1);
     if (!TOKEN.matcher(token).matches()) {
       fault.say("\"" + token + "\" is not a token that Curewindow made");
-    } else if (entries.values().stream().anyMatch(e -> e.token().equals(token))) {
+    } else if (taken.contains(token)) {
       fault.say("the token stands twice, so two jobs would share a page");
     } else if (entries.containsKey(fields.get(0))) {
       fault.say("the job \"" + fields.get(0) + "\" stands twice");
     } else {
-      since(fields.get(2), fault).ifPresent(d -> entries.put(fields.get(0), new Entry(token, d)));
+      since(fields.get(2), fault)
+          .ifPresent(
+              day -> {
+                entries.put(fields.get(0), new Entry(token, day));
+                taken.add(token);
+              });
     }
   }
 
@@ -107,16 +118,12 @@ public final class LinkLedger {
       return known.token();
     }
     String token = tokens.get();
-    while (isTaken(token)) {
+    while (!taken.add(token)) {
       token = tokens.get();
     }
     entries.put(job, new Entry(token, today));
     changed = true;
     return token;
-  }
-
-  private boolean isTaken(String token) {
-    return tokens().anyMatch(token::equals);
   }
 
   /** All tokens that were ever given. */
