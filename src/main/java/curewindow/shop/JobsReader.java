@@ -4,6 +4,8 @@ import curewindow.problem.Faults;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Where;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -127,7 +129,14 @@ final class JobsReader {
               "the file ends in " + other.group() + " and is not read",
               "rename it so that it ends in .yaml"));
       leftOut(name, List.of(BrokenJob.Part.whole(name)));
+    } else if (!file.endsWith(ENDING) && isNeither(files.root().resolve(file))) {
+      // Such as a link to a folder of jobs on a disk that is not there today.
+      files.text(file, problems);
     }
+  }
+
+  private static boolean isNeither(Path path) {
+    return !Files.isDirectory(path) && ShopFiles.insteadOfFile(path).isPresent();
   }
 
   /** A shop may keep old jobs away in a folder, so this is only noted. */

@@ -44,16 +44,58 @@ class HostileFilesTest {
 
   @Test
   void aFileOfFiftyMegabytesIsNotRead() throws IOException {
-    for (String name : List.of("jobs/9.yaml", "jobs.csv", "shop.yaml")) {
-      try (RandomAccessFile file = new RandomAccessFile(dir.resolve(name).toFile(), "rw")) {
-        file.setLength(50L << 20);
-      }
+    for (String name : List.of("jobs/9.yaml", "shop.yaml")) {
+      size(name, 50L << 20);
     }
     List<String> lines = TestShops.lines(TestShops.read(dir));
-    assertEquals(3, lines.size());
+    assertEquals(2, lines.size());
     for (String line : lines) {
       assertTrue(line.contains("the file has 52428800 bytes, more than the 4194304"), line);
     }
+  }
+
+  private void size(String name, long bytes) throws IOException {
+    try (RandomAccessFile file = new RandomAccessFile(dir.resolve(name).toFile(), "rw")) {
+      file.setLength(bytes);
+    }
+  }
+
+  /** Some ten thousand jobs were too many. */
+  @Test
+  void aTableMayHaveMoreThanOtherFiles() throws IOException {
+    TestShops.base(dir);
+    Files.delete(dir.resolve("jobs/1.yaml"));
+    String header =
+        "job,body,paint,parking-day,parking-night,pickup,service,film,spots,finished,car\n";
+    String row = "1,sedan,dark,outside,garage,2026-11-25T16:30,tint,x,hood,2026-11-25T14:30,";
+    String rows = (row + "x".repeat(60) + "\n").repeat(35_000);
+    assertTrue(rows.length() > ShopFiles.MAX_BYTES);
+    Files.writeString(dir.resolve("jobs.csv"), header + rows);
+    List<String> lines = TestShops.lines(TestShops.read(dir));
+    assertTrue(lines.stream().noneMatch(l -> l.contains("bytes")), lines::toString);
+    size("jobs.csv", (256L << 20) + 1);
+    lines = TestShops.lines(TestShops.read(dir));
+    assertTrue(
+        lines.stream().anyMatch(l -> l.contains("more than the 268435456")), lines::toString);
+  }
+
+  @Test
+  void linksToNothingAndPipesAmongTheJobsAreTold() throws Exception {
+    TestShops.base(dir);
+    Files.createSymbolicLink(dir.resolve("jobs/older"), dir.resolve("gone"));
+    for (String pipe : List.of("jobs/4.yaml", "jobs/5")) {
+      String path = dir.resolve(pipe).toString();
+      assertEquals(0, new ProcessBuilder("mkfifo", path).start().waitFor());
+    }
+    ShopRead read = TestShops.read(dir);
+    String fix = "  put a file of this name in its place, or take it away";
+    assertEquals(
+        List.of(
+            "jobs/4.yaml  this is no file that can be read" + fix,
+            "jobs/5  this is no file that can be read" + fix,
+            "jobs/older  this is a link that leads to no file" + fix),
+        TestShops.lines(read));
+    assertEquals(List.of("1"), read.jobs().stream().map(Job::id).toList());
   }
 
   /** Each would be missed by nobody, and a page from before would stay as if all were well. */
