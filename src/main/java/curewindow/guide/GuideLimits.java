@@ -2,7 +2,8 @@ package curewindow.guide;
 
 /**
  * Limits that no written guide meets, but without which the Markdown library takes long or runs out
- * of stack: its time grows with the square of a paragraph's length.
+ * of stack: its time grows with the square of a paragraph's length, and faster with the square of
+ * how many signs it has that begin something.
  */
 final class GuideLimits {
 
@@ -14,6 +15,11 @@ final class GuideLimits {
 
   /** The most marks such as {@code >}, {@code -} or {@code *} that a line may start with. */
   static final int MAX_MARKS = 300;
+
+  /** The most signs that may stand without an empty line between them and begin something. */
+  static final int MAX_SIGNS = 600;
+
+  private static final String SIGNS = "`*_[<(&";
 
   private GuideLimits() {}
 
@@ -28,19 +34,34 @@ final class GuideLimits {
       return;
     }
     int stretch = 0;
+    int signs = 0;
     int start = 0;
     while (start < text.length() && !source.hasErrors()) {
       int end = endOfLine(text, start);
       checkMarks(source, start, end);
-      stretch = text.substring(start, end).isBlank() ? 0 : stretch + end - start + 1;
-      if (stretch > MAX_STRETCH && !source.hasErrors()) {
-        source.error(
-            "too-long",
-            start,
-            "more than " + MAX_STRETCH + " characters stand without an empty line between them",
-            "put an empty line between paragraphs");
+      String line = text.substring(start, end);
+      stretch = line.isBlank() ? 0 : stretch + line.length() + 1;
+      signs = line.isBlank() ? 0 : signs + signs(line);
+      if (stretch > MAX_STRETCH) {
+        tooLong(source, start, MAX_STRETCH + " characters");
+      } else if (signs > MAX_SIGNS) {
+        tooLong(source, start, MAX_SIGNS + " signs such as * ` [ and <");
       }
       start = end + 1;
+    }
+  }
+
+  private static int signs(String line) {
+    return (int) line.chars().filter(c -> SIGNS.indexOf(c) >= 0).count();
+  }
+
+  private static void tooLong(GuideSource source, int start, String what) {
+    if (!source.hasErrors()) {
+      source.error(
+          "too-long",
+          start,
+          "more than " + what + " stand without an empty line between them",
+          "put an empty line between paragraphs");
     }
   }
 

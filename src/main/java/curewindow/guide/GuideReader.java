@@ -2,6 +2,7 @@ package curewindow.guide;
 
 import com.vladsch.flexmark.ast.Heading;
 import com.vladsch.flexmark.util.ast.Node;
+import curewindow.shop.TurningSigns;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,6 +23,14 @@ final class GuideReader {
   /** Reads a guide, reporting what is wrong with it. */
   Optional<Guide> read(String id, String language, GuideSource source) {
     GuideLimits.check(source);
+    TurningSigns.first(source.text())
+        .ifPresent(
+            at ->
+                source.error(
+                    "turning-sign",
+                    at,
+                    "an invisible sign stands here that turns the direction of the text",
+                    TurningSigns.FIX));
     if (source.hasErrors()) {
       return Optional.empty();
     }

@@ -12,6 +12,9 @@ import java.util.Optional;
 /** Reads files of texts, such as the words of a language. */
 public final class YamlTexts {
 
+  /** The most texts a file may have, some times as many as the program's largest. */
+  static final int MAX_TEXTS = 5_000;
+
   private YamlTexts() {}
 
   /**
@@ -60,12 +63,15 @@ public final class YamlTexts {
     }
     Map<String, PlacedText> texts = new LinkedHashMap<>();
     collect(branch, "", texts, source);
-    return Optional.of(texts);
+    return texts.size() > MAX_TEXTS ? Optional.empty() : Optional.of(texts);
   }
 
   private static void collect(
       Branch branch, String prefix, Map<String, PlacedText> texts, Source source) {
     for (Map.Entry<String, Entry> e : branch.entries().entrySet()) {
+      if (texts.size() > MAX_TEXTS) {
+        return;
+      }
       String key = prefix + e.getKey();
       Node value = e.getValue().value();
       if (value instanceof Branch inner) {
@@ -83,6 +89,24 @@ public final class YamlTexts {
   }
 
   private static void put(String key, Leaf leaf, Map<String, PlacedText> texts, Source source) {
+    if (TurningSigns.first(leaf.text()).isPresent()) {
+      source.error(
+          "turning-sign",
+          leaf.where(),
+          "the text "
+              + Source.shown(key)
+              + " has an invisible sign that turns its direction: "
+              + Source.shown(leaf.text()),
+          TurningSigns.FIX);
+      return;
+    }
+    if (texts.size() == MAX_TEXTS) {
+      source.error(
+          "too-many-texts",
+          leaf.where(),
+          "the file has more than " + MAX_TEXTS + " texts and is not used",
+          "check that it is the file you meant; delete the texts that nothing shows");
+    }
     if (texts.putIfAbsent(key, new PlacedText(leaf.text(), leaf.where())) != null) {
       source.error(
           "duplicate-key",

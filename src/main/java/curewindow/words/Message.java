@@ -19,6 +19,9 @@ final class Message {
 
   private static final Pattern QUANTITY = Pattern.compile("\\(=[ \\t]*(.{0,60}?)[ \\t]*=\\)");
 
+  /** How many braces may stand inside each other; a text of three plurals needs six. */
+  private static final int DEEPEST = 40;
+
   private final Map<Units, String> plain = new EnumMap<>(Units.class);
   private final Map<Units, MessageFormat> formats = new EnumMap<>(Units.class);
 
@@ -30,6 +33,7 @@ final class Message {
    * @throws IllegalArgumentException where the pattern is malformed, with the reason
    */
   static Message of(String pattern, ULocale locale) {
+    checkDepth(pattern);
     Message message = new Message();
     if (!pattern.contains("(=")) {
       message.add(new MessageFormat(pattern, locale), Units.values());
@@ -39,6 +43,18 @@ final class Message {
       message.add(new MessageFormat(measured(pattern, locale, units), locale), units);
     }
     return message;
+  }
+
+  /** The library calls itself for each form inside another, and would run out of stack. */
+  private static void checkDepth(String pattern) {
+    int depth = 0;
+    for (int i = 0; i < pattern.length(); i++) {
+      char c = pattern.charAt(i);
+      depth += c == '{' ? 1 : c == '}' ? -1 : 0;
+      if (depth > DEEPEST) {
+        throw new IllegalArgumentException("more than " + DEEPEST + " { stand inside each other");
+      }
+    }
   }
 
   private void add(MessageFormat format, Units... shownIn) {

@@ -3,6 +3,7 @@ package curewindow.guide;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTimeout;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.problem.Problems;
@@ -349,6 +350,33 @@ class HostileGuideTest {
     assertReported("(? service tint ?)\n\n".repeat(10_000), "too-long", 0);
     assertReported("(? service tint ?)\n\n".repeat(200) + "(? end ?)\n".repeat(200), "too-deep", 0);
     assertReported("word word\n".repeat(2_100), "too-long", 2_005);
+  }
+
+  /** Each took seconds for every 20,000 characters, as of 163 kB of backticks 45 s. */
+  @ParameterizedTest
+  @ValueSource(strings = {"` ", "`a`b", "*a* ", "[a]", "<b>a ", "(= 1 m =) ", "&a; "})
+  void whatWouldTakeLongIsToldAtOnce(String piece) {
+    String stretch = piece.repeat(4_000 / piece.length()) + "\n";
+    assertTimeoutPreemptively(
+        Duration.ofSeconds(5), () -> assertReported(stretch.repeat(4), "too-long", 0));
+  }
+
+  /** What is read would not be what is written. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"\u202e", "\u2066", "&#x202E;", "&#8238;", "&#x02069 ", "\u2068\u2069\u2069"})
+  void signsThatTurnTheTextAreTold(String sign) {
+    assertReported("Wait\na day " + sign + "or two", "turning-sign", 6);
+  }
+
+  @Test
+  void signsThatOnlyLookAlikeStay() {
+    Problems problems = new Problems();
+    assertTrue(
+        Samples.read(
+                "# T\n\n&#x200f; \u200e &#82345; &#x202ef; \u2068a\u2069 &#x2067;\u2068b\u2069&#8297;",
+                problems)
+            .isPresent());
   }
 
   private static void assertReported(String text, String code, int line) {

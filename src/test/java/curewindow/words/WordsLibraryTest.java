@@ -332,4 +332,39 @@ final class WordsLibraryTest {
     read();
     assertTrue(found("unknown-value").get(0).message().contains("{jour}"));
   }
+
+  /** The library that reads them ran out of stack. */
+  @Test
+  void aTextThatIsNestedTooDeepIsTold() throws IOException {
+    file("en/z.yaml", "deep: \"" + "{a, select, other {".repeat(2_000) + "}}".repeat(2_000) + "\"");
+    read();
+    Problem p = found("malformed-text").get(0);
+    assertEquals(1, p.line());
+    assertTrue(p.message().contains("more than 40 { stand inside each other"), p::oneLine);
+  }
+
+  /** Checking 300,000 took 276 s. */
+  @Test
+  void aFileOfMoreTextsThanAnyLanguageNeedsIsTold() throws IOException {
+    StringBuilder many = new StringBuilder();
+    for (int i = 1; i <= 50_000; i++) {
+      many.append("a%d: x\n".formatted(i));
+    }
+    file("en/z.yaml", many.toString());
+    assertEquals("English", read().of("en").text("language.name"));
+    assertEquals(List.of(), found("text-unused"));
+    Problem p = found("too-many-texts").get(0);
+    assertEquals(5_001, p.line());
+    assertEquals("content/words/en/z.yaml", p.file());
+  }
+
+  /** What is read would not be what is written. */
+  @Test
+  void aTextWithASignThatTurnsItIsTold() throws IOException {
+    file("en/z.yaml", "b: good\na: \"x \\u202e y\"\nc: x \u2067 y\n");
+    Words en = read().of("en");
+    assertEquals("good", en.text("b"));
+    assertEquals(List.of(2, 3), found("turning-sign").stream().map(Problem::line).toList());
+    assertFalse(en.has("a"));
+  }
 }
