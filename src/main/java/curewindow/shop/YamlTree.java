@@ -12,8 +12,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.snakeyaml.engine.v2.api.LoadSettings;
+import org.snakeyaml.engine.v2.api.lowlevel.Parse;
+import org.snakeyaml.engine.v2.events.Event;
+import org.snakeyaml.engine.v2.events.NodeEvent;
 import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
+import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
@@ -29,14 +33,12 @@ import tools.jackson.dataformat.yaml.YAMLParser;
 final class YamlTree {
 
   private static final int DEEPEST = 16;
-  private static final YAMLFactory FACTORY =
-      YAMLFactory.builder()
-          .loadSettings(
-              LoadSettings.builder()
-                  .setCodePointLimit((int) ShopFiles.MAX_BYTES + 1024)
-                  .setAllowDuplicateKeys(true)
-                  .build())
+  private static final LoadSettings SETTINGS =
+      LoadSettings.builder()
+          .setCodePointLimit((int) ShopFiles.MAX_BYTES + 1024)
+          .setAllowDuplicateKeys(true)
           .build();
+  private static final YAMLFactory FACTORY = YAMLFactory.builder().loadSettings(SETTINGS).build();
 
   private final Source source;
   private final YAMLParser parser;
@@ -54,7 +56,7 @@ final class YamlTree {
    * @return the value of its only document, or empty where there is a problem
    */
   static Optional<Node> read(String text, Source source) {
-    if (PlainText.hasOddCharacters(text, source)) {
+    if (PlainText.hasOddCharacters(text, source) || shares(text, source)) {
       return Optional.empty();
     }
     try (JsonParser parser = FACTORY.createParser(ObjectReadContext.empty(), text)) {
@@ -65,6 +67,37 @@ final class YamlTree {
       notYaml(e, source);
       return Optional.empty();
     }
+  }
+
+  /**
+   * Whether there is an anchor or alias; asked first, as the parser drops those of plain values.
+   */
+  private static boolean shares(String text, Source source) {
+    if (text.indexOf('&') < 0 && text.indexOf('*') < 0) {
+      return false;
+    }
+    try {
+      for (Event event : new Parse(SETTINGS).parseString(text)) {
+        if (event instanceof NodeEvent node && node.getAnchor().isPresent()) {
+          tellSharing(node, source);
+          return true;
+        }
+      }
+    } catch (YamlEngineException e) {
+      // What is not YAML is told by the parser.
+      return false;
+    }
+    return false;
+  }
+
+  private static void tellSharing(NodeEvent node, Source source) {
+    Mark at = node.getStartMark().orElseThrow();
+    source.error(
+        "anchor-or-alias",
+        at.getLine() + 1,
+        at.getColumn() + 1,
+        "an anchor (&name) or an alias (*name) stands here",
+        "put text that begins with & or * in quotes; write a shared value out in each place");
   }
 
   private static void notYaml(JacksonException e, Source source) {
@@ -102,7 +135,6 @@ final class YamlTree {
   }
 
   private Node value(JsonToken token, String path, int depth) {
-    refuseSharing();
     if (depth > DEEPEST) {
       throw stop(
           "too-deep",
@@ -125,7 +157,6 @@ final class YamlTree {
   private Branch branch(Where where, int depth) {
     Map<String, Entry> entries = new LinkedHashMap<>();
     while (parser.nextToken() == JsonToken.PROPERTY_NAME) {
-      refuseSharing();
       String key = parser.getString();
       String path =
           where.path().isEmpty() ? Source.shown(key) : where.path() + "." + Source.shown(key);
@@ -149,15 +180,6 @@ final class YamlTree {
       items.add(value(t, where.path() + "[" + (items.size() + 1) + "]", depth + 1));
     }
     return new Row(where, items);
-  }
-
-  private void refuseSharing() {
-    if (parser.isCurrentAlias() || parser.getObjectId() != null) {
-      throw stop(
-          "anchor-or-alias",
-          "an anchor (&name) or an alias (*name) stands here",
-          "write the value out in each place; put text that begins with & or * in quotes");
-    }
   }
 
   private Where here(String path) {
