@@ -58,7 +58,7 @@ final class ItemReader {
                 }
               });
     }
-    return items;
+    return items.size() < nodes.size() ? List.of() : items;
   }
 
   private void once(FittedItem item, Node node, int number, Map<String, Integer> fitted) {

@@ -77,9 +77,7 @@ final class JobReader {
     Optional<ParkingPlan> parking = parking(f);
     Optional<ZoneId> clock = clock(f);
     List<Stay> stays = stays(f, clock);
-    // A missing zone is told once a job, at the pickup.
-    Optional<ZoneId> itemClock = stays.isEmpty() ? clock.or(() -> UTC) : clock;
-    ItemReader items = new ItemReader(known, itemClock, stays, source);
+    ItemReader items = new ItemReader(known, clock, stays, source);
     List<FittedItem> fitted = f.has("items") ? items.items(f) : List.of();
     List<Finding> found =
         f.items("found").stream().flatMap(n -> items.finding(n).stream()).toList();

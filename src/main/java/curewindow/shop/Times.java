@@ -39,7 +39,7 @@ public final class Times {
    *
    * @param typed a local time, or one with its offset, of the years 2000 to 2099
    * @param zone the zone of local times; empty where none is known
-   * @return the moment, or what is wrong
+   * @return the moment, or what is wrong; {@link TypedTime.Zoneless} only where no zone is known
    */
   public static TypedTime read(String typed, Optional<ZoneId> zone) {
     Reading reading = new Reading(typed.strip(), zone, OtherTimes.Hour.NEEDED);
@@ -67,14 +67,15 @@ public final class Times {
    * @param leaf the value, a local time or one with its offset
    * @param zone the zone of local times; empty where none is known
    * @param source where problems go
-   * @return the moment, or empty after telling why not
+   * @return the moment; empty after telling why not, or where it lacks its zone
    */
   static Optional<Instant> moment(Leaf leaf, Optional<ZoneId> zone, Source source) {
     TypedTime read = read(leaf.text(), zone);
     if (read instanceof TypedTime.Wrong wrong) {
       return none(leaf, wrong, source);
     }
-    return Optional.of(((TypedTime.Moment) read).at());
+    // A zone that is missing is told once, in shop.yaml.
+    return read instanceof TypedTime.Moment moment ? Optional.of(moment.at()) : Optional.empty();
   }
 
   /** A day of the calendar. */
@@ -208,12 +209,7 @@ public final class Times {
 
     private TypedTime local(LocalDateTime local) {
       if (zone.isEmpty()) {
-        return new TypedTime.Wrong(
-            "no-time-zone",
-            "has no time zone",
-            "set zone: in shop.yaml, or write the offset behind the time, such as "
-                + SHOWN.format(local)
-                + "-08:00");
+        return new TypedTime.Zoneless();
       }
       List<ZoneOffset> offsets = zone.get().getRules().getValidOffsets(local);
       return offsets.size() == 1

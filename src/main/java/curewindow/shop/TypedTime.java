@@ -20,4 +20,7 @@ public sealed interface TypedTime {
    * @param fix what to write instead
    */
   record Wrong(String code, String what, String fix) implements TypedTime {}
+
+  /** A time by a clock whose zone is not known. */
+  record Zoneless() implements TypedTime {}
 }
