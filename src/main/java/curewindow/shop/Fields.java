@@ -48,7 +48,7 @@ final class Fields {
         .entries()
         .forEach(
             (key, entry) -> {
-              if (!all.contains(key)) {
+              if (!all.contains(key) && !keys.former().contains(key)) {
                 source.error(
                     "unknown-key",
                     entry.key(),

@@ -18,12 +18,16 @@ import java.util.stream.Collectors;
 /** Reads the holds and what each service needs before they end. */
 final class HoldsReader {
 
+  /** What a limit or horizon was called, in hours, before every hold ended with a date. */
+  private static final String LOOK_BY = "look-by";
+
   private static final Keys HOLD =
       Keys.needs("kind", "rank")
           .allows("forbids", "brings", "after", "wants", "safety", "main", "sticker", "road");
   private static final Keys RULE =
       Keys.needs("service", "hold", "need", "floor")
-          .allows("limit", "horizon", "where", "spots", "except");
+          .allows("limit", "horizon", "where", "spots", "except")
+          .tookOnce(LOOK_BY);
   private static final Keys VISIT =
       Keys.needs("service", "earliest", "best", "latest").allows("looks-at");
   private static final Keys NEED = Keys.needs().allows(Driver.ids().toArray(String[]::new));
@@ -207,7 +211,7 @@ final class HoldsReader {
     Map<Driver, Double> need = need(f);
     Optional<Double> floor = f.number("floor", 0, LONGEST);
     Optional<HoldKind> kind = hold.map(id -> holds.get(id).kind());
-    Optional<Double> limit = kind.flatMap(k -> limit(f, k));
+    Optional<Double> limit = f.has(LOOK_BY) ? lookBy(f, kind) : kind.flatMap(k -> limit(f, k));
     if (service.isEmpty() || need.isEmpty() || floor.isEmpty() || limit.isEmpty()) {
       return Optional.empty();
     }
@@ -227,6 +231,16 @@ final class HoldsReader {
 
   private static String limitKey(HoldKind kind) {
     return kind == HoldKind.SETTLE ? "horizon" : "limit";
+  }
+
+  private Optional<Double> lookBy(Fields f, Optional<HoldKind> kind) {
+    String now = limitKey(kind.orElse(HoldKind.HOLD));
+    source.error(
+        "former-key",
+        f.where(LOOK_BY),
+        LOOK_BY + " is not used any more",
+        f.has(now) ? "delete it: " + now + " takes its place" : "write " + now + ": with days");
+    return Optional.empty();
   }
 
   /** The limit of a hold, the horizon of a settle: days in the file, hours here. */

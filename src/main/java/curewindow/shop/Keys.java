@@ -8,15 +8,20 @@ import java.util.stream.Stream;
  *
  * @param required must be there
  * @param optional may be there
+ * @param former no longer taken; their reader tells what takes their place
  */
-record Keys(List<String> required, List<String> optional) {
+record Keys(List<String> required, List<String> optional, List<String> former) {
 
   static Keys needs(String... keys) {
-    return new Keys(List.of(keys), List.of());
+    return new Keys(List.of(keys), List.of(), List.of());
   }
 
   Keys allows(String... keys) {
-    return new Keys(required, List.of(keys));
+    return new Keys(required, List.of(keys), former);
+  }
+
+  Keys tookOnce(String... keys) {
+    return new Keys(required, optional, List.of(keys));
   }
 
   List<String> all() {

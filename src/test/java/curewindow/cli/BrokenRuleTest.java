@@ -80,6 +80,18 @@ class BrokenRuleTest {
     assertEquals(good + 1, goodJobs(run(Exit.OK, "check")));
   }
 
+  @Test
+  void aLookByIsToldToBeALimit() throws IOException {
+    String holds = Files.readString(shop.resolve(HOLDS));
+    String rule = "floor: 1200, limit:";
+    assertTrue(holds.contains(rule));
+    Files.writeString(shop.resolve(HOLDS), holds.replace(rule, "floor: 120, look-by:"));
+    String said = run(Exit.PROBLEMS, "check").said();
+    assertTrue(said.contains("look-by is not used any more  write limit: with days"), said);
+    assertFalse(said.contains("is missing"), said);
+    assertFalse(said.contains("not known here"), said);
+  }
+
   private static int goodJobs(Typed check) {
     return Integer.parseInt(check.said().replaceAll("(?s).*good jobs: ([0-9]+);.*", "$1"));
   }
