@@ -18,6 +18,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -200,6 +201,7 @@ public final class Press {
         + ": "
         + Stream.of(when.shortDay(first), when.time(first))
             .filter(text -> !text.isEmpty())
-            .collect(Collectors.joining(", "));
+            .reduce((day, time) -> words.text("page.comma", Map.of("first", day, "next", time)))
+            .orElse("");
   }
 }

@@ -64,6 +64,16 @@ class MadeBeforeTest {
     return Press.run(loaded, to, clock, () -> Tokens.from(random));
   }
 
+  @Test
+  void theAnswerIsWrittenAsInTheShopsLanguage() throws IOException {
+    edit("shop.yaml", "language: en", "language: ar");
+    List<String> answers = press(out).made().stream().map(PressReport.Made::firstAnswer).toList();
+    assertEquals(2, answers.size());
+    for (String answer : answers) {
+      assertTrue(!answer.contains(",") && answer.matches(".*\u060C.*\u060C.*"), answer);
+    }
+  }
+
   private void edit(String file, String from, String to) throws IOException {
     Path path = shop.resolve(file);
     String text = Files.readString(path);
