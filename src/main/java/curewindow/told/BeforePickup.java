@@ -150,8 +150,9 @@ public record BeforePickup(
     return unmet.stream().mapToDouble(hours).max().orElseThrow();
   }
 
+  /** Rounded up, and never -0.0, which is another key of a map than 0. */
   private static double up(double value) {
-    return Math.ceil(value - ROUNDING);
+    return Math.max(0, Math.ceil(value - ROUNDING));
   }
 
   /** Of each hold of each item the need that takes longest in the bay. */

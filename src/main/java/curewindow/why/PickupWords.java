@@ -107,6 +107,7 @@ final class PickupWords {
           .computeIfAbsent(before.lampMinutes(need), m -> new LinkedHashSet<>())
           .add(catalogue.films().get(item(need).film()).name());
     }
+    Set<String> all = parts.values().stream().flatMap(Set::stream).collect(Collectors.toSet());
     parts.remove(0.0);
     boolean again = before.lacking().stream().anyMatch(n -> item(n).lamp().isPresent());
     String minutes =
@@ -115,7 +116,9 @@ final class PickupWords {
                 e ->
                     said(
                         "%s %s%s minutes",
-                        parts.size() == 1 ? "each part" : String.join(" and ", e.getValue()),
+                        parts.size() == 1 && e.getValue().equals(all)
+                            ? "each part"
+                            : String.join(" and ", e.getValue()),
                         again ? "another " : "",
                         number(e.getKey())))
             .collect(Collectors.joining(", "));

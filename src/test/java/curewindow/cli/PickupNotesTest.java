@@ -78,6 +78,32 @@ class PickupNotesTest {
     assertFalse(quiet.said().contains("at pickup"), quiet.said());
   }
 
+  /**
+   * By hand: the wheels have 23 x 0.87105 = 20.03 of their 24 hours, and the bay gives the rest in
+   * the 8 h until the floor of the hood. The hood has 3.48; 8 h of the bay give 6.97, and 13.55 at
+   * 9.5372 an hour are 85.2 minutes.
+   */
+  @Test
+  void aPartThatIsSetWhileTheCarStaysGetsNoLamp() throws IOException {
+    Files.writeString(
+        shop.resolve("jobs/TWO.yaml"),
+        """
+        id: TWO
+        car: {body: suv, paint: mid}
+        parking: outside
+        pickup: 2026-11-20T17:00
+        items:
+          - {service: paint-coating, film: tidewater-paint, spots: [hood], finished: 2026-11-20T13:00}
+          - {service: wheel-coating, film: tidewater-wheel, spots: [wheels], finished: 2026-11-19T18:00}
+        """);
+    String note = noteOf("TWO");
+    assertTrue(
+        note.contains(
+            " or give Tidewater Paint 90 minutes of lamp at 60 C in the bay and keep the car in 8"
+                + " hours longer, and"),
+        note);
+  }
+
   /** Nobody keeps a car in for a hundred hours, or shines a lamp on one part for four. */
   @Test
   void aBayThatIsTooColdIsToBeWarmed() throws IOException {
