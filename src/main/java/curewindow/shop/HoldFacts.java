@@ -22,6 +22,7 @@ final class HoldFacts {
   private final Map<String, Hold> holds;
   private final BiFunction<String, String, Where> where;
   private final Source source;
+  private final Set<String> wellSpelt = new HashSet<>();
 
   private HoldFacts(
       Map<String, Hold> holds, BiFunction<String, String, Where> where, Source source) {
@@ -42,8 +43,8 @@ final class HoldFacts {
       Map<String, Hold> holds, BiFunction<String, String, Where> where, Source source) {
     HoldFacts facts = new HoldFacts(holds, where, source);
     Set<String> forbidden = facts.words(Hold::forbids);
-    Set<String> met = facts.words(Hold::brings);
-    met.addAll(facts.words(Hold::wants));
+    Set<String> met = facts.words(HoldFacts::meets);
+    facts.spare(forbidden, met);
     facts.vain("brings", Hold::brings, forbidden, "no hold forbids", "forbids:");
     facts.vain("wants", Hold::wants, forbidden, "no hold forbids", "forbids:");
     facts.vain("forbids", Hold::forbids, met, "no hold brings or wants", "brings: or wants:");
@@ -56,6 +57,28 @@ final class HoldFacts {
         .collect(Collectors.toCollection(TreeSet::new));
   }
 
+  private static Set<String> meets(Hold hold) {
+    Set<String> met = new TreeSet<>(hold.brings());
+    met.addAll(hold.wants());
+    return met;
+  }
+
+  /** Of two words that miss each other by a slip, the one that more holds name is not told. */
+  private void spare(Set<String> forbidden, Set<String> met) {
+    for (String word : forbidden) {
+      Nearest.to(word, met)
+          .filter(near -> !met.contains(word) && !forbidden.contains(near))
+          .ifPresent(
+              near ->
+                  wellSpelt.add(
+                      named(word, Hold::forbids) > named(near, HoldFacts::meets) ? word : near));
+    }
+  }
+
+  private long named(String word, Function<Hold, Set<String>> fact) {
+    return holds.values().stream().filter(hold -> fact.apply(hold).contains(word)).count();
+  }
+
   private void vain(
       String key,
       Function<Hold, Set<String>> fact,
@@ -64,7 +87,7 @@ final class HoldFacts {
       String otherKey) {
     for (Hold hold : holds.values()) {
       for (String word : new TreeSet<>(fact.apply(hold))) {
-        if (!answered.contains(word)) {
+        if (!answered.contains(word) && !wellSpelt.contains(word)) {
           source.notice(
               "fact-leads-nowhere",
               where.apply(hold.id(), key),

@@ -177,6 +177,18 @@ class OwnHoldTest {
     assertTrue(check.said().contains("did you mean water?"), check::said);
   }
 
+  /** Many holds bring water; the one that forbids it is misspelt, and they are not. */
+  @Test
+  void aMisspeltWordIsNoticedOnceWhereItStands() throws IOException {
+    edit("content/catalogue/holds.yaml", "forbids: [water, sun]", "forbids: [watr, sun]");
+    Typed check = Typed.run(CLOCK, "check", "--notes", "--shop", shop);
+    String told =
+        "the hold keep-dry forbids watr, which no hold brings or wants  did you mean water?";
+    assertTrue(check.said().contains(told), check::said);
+    assertTrue(check.said().contains(place("holds", "  keep-dry:") + ":"), check::said);
+    assertFalse(check.said().contains("which no hold forbids"), check::said);
+  }
+
   @Test
   void holdsThatWaitForEachOtherAreNoticedOnce() throws IOException {
     edit("content/catalogue/holds.yaml", "after: [rain]}", "after: [foam]}");
