@@ -112,11 +112,13 @@ final class CustomerPage {
     new SeenWords(shown).note().ifPresent(notes::add);
     notes.addAll(new CardNotes(shown).sooner());
     new Order(shown).note().ifPresent(notes::add);
-    LaterCare.of(shown).forEach(due -> notes.add(due(due, shown)));
+    LaterCare.of(shown).stream()
+        .filter(due -> due.kind() != LaterCare.Kind.REPLACE)
+        .forEach(due -> notes.add(due(due, shown)));
     return notes;
   }
 
-  /** What is due is said once it is. */
+  /** What is due within few years is said once it is; of new film the record tells. */
   private static CustomerView.Note due(LaterCare due, JobView shown) {
     Words words = shown.words();
     ZonedDateTime from = due.day().atStartOfDay(shown.shop().zone());
