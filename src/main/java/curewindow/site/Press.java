@@ -132,11 +132,15 @@ public final class Press {
     output.put("office/inspections.ics", pages.calendars().office(own.name(), problems));
     output.put("site/" + ShopCard.FILE, ShopCard.text(own, shop.words().of(own.language())));
     output.put(PageList.FILE, PageList.text(rows(good, stay)));
+    List<PressReport.Made> made =
+        pages.madeNow().stream()
+            .flatMap(v -> Faults.guard(v.job().where(), problems, () -> made(v)).stream())
+            .toList();
     Output.Written written = output.write(stay);
     pages.remember();
     return new PressReport(
         good.size(),
-        pages.madeNow().stream().map(this::made).toList(),
+        made,
         leftOut,
         cards.orElse(0),
         new PressReport.Files(written.files(), written.changed(), written.removed()),
@@ -190,12 +194,21 @@ public final class Press {
         view.address().toString());
   }
 
-  /** The first thing that the customer has to hold off from, in the shop's language. */
+  /**
+   * The first thing that the customer has to hold off from, in the shop's language; of a car that
+   * left late there is none.
+   */
   private String answer(JobView view) {
-    List<Release> holds = Urgency.holds(view);
-    Release first =
-        (holds.isEmpty() ? view.timeline().releases() : holds).stream().findFirst().orElseThrow();
     Words words = shop.words().of(view.shop().language());
+    List<Release> holds = Urgency.holds(view);
+    Optional<Release> first =
+        (holds.isEmpty() ? view.timeline().releases() : holds).stream().findFirst();
+    return first
+        .map(release -> answer(view, release, words))
+        .orElseGet(() -> words.text("page.now.clear"));
+  }
+
+  private static String answer(JobView view, Release first, Words words) {
     When when = new When(view.in(words));
     return words.text("hold." + first.hold() + ".label")
         + ": "

@@ -70,6 +70,26 @@ class CommandsTest {
     assertFalse(said.contains("  Q-3101 "), said);
   }
 
+  @Test
+  void aCarThatLeavesWhenAllIsOverHasItsPageAndStopsNoOther() throws IOException {
+    Files.writeString(
+        shop.resolve("jobs/Q-1.yaml"),
+        """
+        id: Q-1
+        first-name: Ann
+        car: {body: sedan, paint: dark, text: old sedan}
+        place: phoenix
+        parking: outside
+        pickup: 2026-07-30T17:00
+        items:
+          - {service: fabric-coating, film: tidewater-fabric, spots: [seats], finished: 2026-06-10T10:00}
+        """);
+    run("press", "--shop", shop, "--out", out);
+    assertTrue(said.matches("(?s).*: 18 jobs\\R.*  Q-1  +Ann  +All clear\\R.*"), said);
+    assertTrue(said.contains("  Q-3101 "), said);
+    assertTrue(Files.readString(out.resolve("office/pages.csv")).contains("Q-1,Ann,C/"));
+  }
+
   /** Ten packets of 1460 bytes: what a new TCP connection sends at first (RFC 6928). */
   private static void arrivesInTheFirstRoundTrip(Path page) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
