@@ -46,8 +46,9 @@ e.classList.toggle("over", now >= end);
 e.classList.toggle("old", now > end + 270 * 86400);
 if (likely) show(likely, now < end && (x * 100 < sure || sure >= 100));
 e.classList.toggle("first", e.dataset.hold === first.dataset.answer);
-mark.setAttribute("x", x * 100 + "%");
-mark.setAttribute("display", x >= 0 && x <= 1 && !past(e, "end") ? "inline" : "none");
+// What is beyond the line of time stands at its end, where the bars are broken.
+mark.setAttribute("x", Math.min(x, 1) * 100 + "%");
+mark.setAttribute("display", x >= 0 && !past(e, "end") ? "inline" : "none");
 });
 if (list) show(list.previousElementSibling, rows.some(e => !past(e, "end")));
 var sorted = [...inOrder].sort((a, b) => past(a, "end") - past(b, "end") || at(a, "end") - at(b, "end"));
@@ -81,6 +82,15 @@ park(i);
 };
 try { if (localStorage[kept] === e.value) e.checked = true; } catch (x) {}
 });
+// The guides that this page leads to tell this car's dates.
+document.onclick = () => {
+var dates = {}, comma = root.dir === "rtl" ? "\u060C " : ", ";
+rows.forEach(e => {
+var parts = ["b", "[data-to]"].map(s => e.querySelector("time " + s)).map(part => part && !part.hidden ? part.innerText.trim() : "");
+dates[e.dataset.hold] = [parts.filter(part => part).join(comma), parts[0]];
+});
+try { sessionStorage.car = JSON.stringify({ lang: root.lang, page: location.href, dates }); } catch (e) {}
+};
 // Keeps a copy for where there is no network; browsers allow that on safe addresses only, and on a
 // disk they would complain of the manifest.
 var app = document.querySelector("[rel=alternate]");

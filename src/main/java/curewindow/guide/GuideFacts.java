@@ -24,6 +24,17 @@ public interface GuideFacts {
   Optional<String> value(String name);
 
   /**
+   * Whether the page's script is to find a value, as it says something else in other months or for
+   * a car that it knows of.
+   *
+   * @param name the value's name
+   * @return true where it is; {@link #value} was asked for it before
+   */
+  default boolean changes(String name) {
+    return false;
+  }
+
+  /**
    * When a hold of the job is over, for the parts of a guide that change then.
    *
    * @param hold the hold's id

@@ -245,7 +245,11 @@ final class PieceWriter {
         if (value.isEmpty()) {
           return Optional.empty();
         }
-        html.append(escape(value.get()));
+        String text = escape(value.get());
+        html.append(
+            facts.changes(slot.name())
+                ? "<span data-date=\"" + escape(slot.name()) + "\">" + text + "</span>"
+                : text);
       }
     }
     return Optional.of(html.toString());

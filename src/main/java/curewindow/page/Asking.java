@@ -25,18 +25,17 @@ final class Asking {
   /** More than these at a glance are a wall; the others are folded, if it is not just one. */
   private static final int AT_A_GLANCE = 4;
 
-  /** The likeliest questions, and the others. */
-  record Cards(List<Card> first, List<Card> more) {
-
-    static Cards of(List<Card> all) {
-      int glance = all.size() > AT_A_GLANCE + 1 ? AT_A_GLANCE : all.size();
-      return new Cards(all.subList(0, glance), all.subList(glance, all.size()));
-    }
-  }
+  /**
+   * The likeliest questions, the others, and the page of all that anybody asks.
+   *
+   * @param lang of the questions, where it is not the page's
+   */
+  record Cards(Optional<String> lang, List<Card> first, List<Card> more, String all) {}
 
   private final JobView view;
   private final Words words;
   private final Contact contact;
+  private final Optional<String> language;
   private final List<List<GuideQuestion>> questions;
 
   /** The questions that apply to a job in each of its cases. */
@@ -44,6 +43,7 @@ final class Asking {
     this.view = cases.noted();
     this.words = view.words();
     this.contact = contact;
+    this.language = Questions.language(view, guides);
     this.questions = cases.views().stream().map(v -> Questions.answered(v, guides)).toList();
   }
 
@@ -53,6 +53,16 @@ final class Asking {
    */
   List<Card> cards() {
     return likely(questions.get(0)).limit(MOST).map(this::card).toList();
+  }
+
+  /** As many of the questions as there is room for. */
+  Cards of(List<Card> room) {
+    int glance = room.size() > AT_A_GLANCE + 1 ? AT_A_GLANCE : room.size();
+    return new Cards(
+        language,
+        room.subList(0, glance),
+        room.subList(glance, room.size()),
+        PublicSite.fromCustomer(language.orElse(words.language()), PublicViews.QUESTIONS));
   }
 
   private static Stream<GuideQuestion> likely(List<GuideQuestion> questions) {

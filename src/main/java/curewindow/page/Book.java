@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
 
 /** All guides of a language as the public pages show them, cut into the parts links lead to. */
 final class Book {
@@ -23,8 +24,18 @@ final class Book {
   /** Pages that are no guides; a guide of such a name would take their place. */
   static final Set<String> RESERVED = Set.of("index", "find", "year", "lost-card");
 
-  /** A guide and its parts, and what the days mean that it quotes. */
-  record Chapter(String id, String title, List<GuidePart> parts, Optional<String> basis) {
+  /**
+   * A guide and its parts.
+   *
+   * @param basis what the days mean that it quotes; empty where it quotes none
+   * @param months what it quotes, and how that is said of work in each month
+   */
+  record Chapter(
+      String id,
+      String title,
+      List<GuidePart> parts,
+      Optional<String> basis,
+      SortedMap<String, List<String>> months) {
 
     String file() {
       return id + ".html";
@@ -57,7 +68,7 @@ final class Book {
       } else {
         PublicFacts facts = new PublicFacts(shop, words, id, year);
         List<GuidePart> parts = GuidePart.of(guide.html(facts));
-        add(new Chapter(id, guide.title(), parts, facts.basis()));
+        add(new Chapter(id, guide.title(), parts, facts.basis(), facts.months()));
       }
     }
     addPages();

@@ -2,7 +2,6 @@ package curewindow.page;
 
 import curewindow.guide.GuideLibrary;
 import curewindow.guide.JobFacts;
-import curewindow.guide.Questions;
 import curewindow.told.Contact;
 import curewindow.told.JobView;
 import curewindow.told.LaterCare;
@@ -29,6 +28,7 @@ final class CustomerPage {
   private final GuideLibrary guides;
   private final List<String> calendars;
   private final Contact contact;
+  private final Asking asking;
   private final List<Asking.Card> asked;
   private final List<CustomerView.Fold> care;
 
@@ -49,7 +49,8 @@ final class CustomerPage {
     this.guides = guides;
     this.calendars = calendars;
     this.contact = new Contact(view);
-    this.asked = new Asking(cases, contact, guides).cards();
+    this.asking = new Asking(cases, contact, guides);
+    this.asked = asking.cards();
     this.care = care();
   }
 
@@ -95,8 +96,7 @@ final class CustomerPage {
         calendars(),
         parking.here(),
         cases.text(CustomerPage::basis),
-        Questions.language(view, guides),
-        Asking.Cards.of(asked.stream().limit(questions).toList()),
+        asking.of(asked.stream().limit(questions).toList()),
         new CarPicture(view).picture(),
         new Fittings(view).work(),
         Stream.concat(
@@ -168,7 +168,7 @@ final class CustomerPage {
         any.lang(),
         any.title(),
         Optional.of(MergedHtml.of(texts.stream().map(of -> html(any.id(), of)).toList())),
-        "../../" + any.lang().orElse(words.language()) + "/" + any.id() + ".html");
+        PublicSite.fromCustomer(any.lang().orElse(words.language()), any.id()));
   }
 
   private static String html(String id, List<CareText.Text> texts) {

@@ -27,7 +27,6 @@ record CustomerView(
     List<Calendar> calendars,
     List<Cases.Text> here,
     List<Cases.Text> basis,
-    Optional<String> askedLang,
     Asking.Cards asked,
     CarPicture.Picture car,
     Work work,

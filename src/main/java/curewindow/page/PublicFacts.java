@@ -5,12 +5,15 @@ import curewindow.guide.JobFacts;
 import curewindow.shop.Shop;
 import curewindow.words.Quantity;
 import curewindow.words.Words;
+import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * What a guide may ask where no job is known, on the shop's public pages: every clause is shown,
  * and in place of a job's own dates stand the shortest and the longest month of the year at the
- * shop's place; other values are words such as "your film".
+ * shop's place, until the page's script knows better; other values are words such as "your film".
  */
 final class PublicFacts implements GuideFacts {
 
@@ -18,7 +21,7 @@ final class PublicFacts implements GuideFacts {
   private final Words words;
   private final String guide;
   private final Optional<PublicYear> year;
-  private boolean quotesDays;
+  private final SortedMap<String, List<String>> months = new TreeMap<>();
 
   /**
    * The facts of no job in particular.
@@ -50,21 +53,31 @@ final class PublicFacts implements GuideFacts {
     String last = parts[parts.length - 1];
     return switch (parts[0]) {
       case "shop" -> JobFacts.shop(shop, last, words);
-      case "hold" -> quoted(parts[1], last).or(() -> Optional.of(generic(last)));
+      case "hold" -> quoted(name, parts[1], last).or(() -> Optional.of(generic(last)));
       case "job", "visit" -> Optional.of(generic(last));
       default -> Optional.of(generic(parts[0]));
     };
   }
 
-  private Optional<String> quoted(String hold, String what) {
-    Optional<String> days = year.flatMap(y -> y.quoted(guide, hold, what));
-    quotesDays |= days.isPresent();
-    return days;
+  private Optional<String> quoted(String name, String hold, String what) {
+    Optional<PublicYear.Quote> days = year.flatMap(y -> y.quoted(guide, hold, what));
+    days.ifPresent(quote -> months.put(name, quote.months()));
+    return days.map(PublicYear.Quote::year);
+  }
+
+  @Override
+  public boolean changes(String name) {
+    return months.containsKey(name);
+  }
+
+  /** What was quoted, and how it is said of work in each month, January first. */
+  SortedMap<String, List<String>> months() {
+    return months;
   }
 
   /** What the days mean that were quoted; empty where none were. */
   Optional<String> basis() {
-    return year.filter(y -> quotesDays).map(y -> y.basis(guide));
+    return year.filter(y -> !months.isEmpty()).map(y -> y.basis(guide));
   }
 
   private String generic(String what) {

@@ -6,21 +6,29 @@ import curewindow.shop.ShopFiles;
 import java.util.Optional;
 
 /**
- * The looks of the pages for anyone. Only the index has a script; all may send their visitors'
- * question to it, which is the one form there is.
+ * The looks of the pages for anyone. Only the index and the guides have a script; all may send
+ * their visitors' question to the index, which is the one form there is.
  *
- * @param still of all pages but the index
+ * @param still of all pages but these
+ * @param reading of a guide, whose script puts dates in
  * @param finding of the index
  * @param search builds what the index's script searches; empty where its script cannot be read
  */
-record PublicLooks(Look still, Look finding, Optional<SearchPress> search) {
+record PublicLooks(Look still, Look reading, Look finding, Optional<SearchPress> search) {
 
   static PublicLooks read(ShopFiles files, Problems problems) {
     Optional<SearchPress> search = SearchPress.read(files, problems);
-    String find = files.text(Templates.FOLDER + "/find.js", problems).orElse("");
+    String find = script("find", files, problems);
     String style = Look.still(files, Look.OPEN, problems).style();
     return new PublicLooks(
-        asking(Look.of(style, "")), asking(finding(Look.of(style, Slim.script(find)))), search);
+        asking(Look.of(style, "")),
+        asking(Look.of(style, script("guide", files, problems))),
+        asking(finding(Look.of(style, find))),
+        search);
+  }
+
+  private static String script(String name, ShopFiles files, Problems problems) {
+    return Slim.script(files.text(Templates.FOLDER + "/" + name + ".js", problems).orElse(""));
   }
 
   /**

@@ -33,6 +33,11 @@ final class PublicSite {
     return book.words().language() + "/" + page;
   }
 
+  /** The link to a guide from a customer's page. */
+  static String fromCustomer(String language, String guide) {
+    return "../../" + language + "/" + guide + ".html";
+  }
+
   /** The one address of a page. The shop's own home has two, of which the short one counts. */
   String address(Book book, String page) {
     String language = book.words().language();

@@ -55,11 +55,17 @@ record PublicView(
   /** A guide with links to the sections that are its own, not those that every guide has. */
   record Chapter(String href, String title, List<Link> parts) {}
 
-  /** A guide to read. */
+  /**
+   * A guide to read.
+   *
+   * @param basis what the days mean that it quotes; empty where it quotes none
+   * @param months what it quotes, and how that is said of work in each month, as JSON
+   */
   record Reading(
       String title,
       String html,
       Optional<String> basis,
+      String months,
       boolean questions,
       List<Link> parts,
       Optional<Link> next) {}

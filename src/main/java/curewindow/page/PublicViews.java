@@ -106,6 +106,7 @@ final class PublicViews {
             chapter.title(),
             chapter.parts().stream().map(GuidePart::html).collect(Collectors.joining("\n")),
             chapter.basis(),
+            Json.of(chapter.months()),
             questions,
             chapter.sections(),
             book.after(chapter).map(c -> new PublicView.Link(c.file(), next(book, c))));
@@ -195,7 +196,7 @@ final class PublicViews {
         book.words().rightToLeft() ? "rtl" : "ltr",
         false,
         said.title(),
-        own.finder().isPresent() ? looks.finding() : looks.still(),
+        look(own),
         new Contact(shop, book.words()).card(own.message().subject(), own.message().body()),
         head(spot, said),
         spot.root(),
@@ -209,6 +210,13 @@ final class PublicViews {
         own.finder(),
         own.year(),
         said.data());
+  }
+
+  private Look look(Own own) {
+    if (own.finder().isPresent()) {
+      return looks.finding();
+    }
+    return own.reading().isPresent() ? looks.reading() : looks.still();
   }
 
   private PublicView.Head head(Spot spot, Said said) {

@@ -5,6 +5,8 @@ import curewindow.told.YearHere;
 import curewindow.words.Words;
 import java.time.Month;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -144,21 +146,45 @@ final class PublicYear {
   /**
    * What a guide quotes of a hold.
    *
+   * @param year the shortest and the longest month, where they differ
+   * @param months work in each month, January first
+   */
+  record Quote(String year, List<String> months) {}
+
+  /**
+   * What a guide quotes of a hold.
+   *
    * @param guide the guide's id
    * @param hold the hold's id
    * @param what {@code until}, {@code likely}, {@code day} or {@code full}, as in a job's values
    * @return words that stand where a job's date would; empty where no service has the hold
    */
-  Optional<String> quoted(String guide, String hold, String what) {
+  Optional<Quote> quoted(String guide, String hold, String what) {
     return year.of(guide, hold)
         .map(
             range ->
                 switch (what) {
-                  case "until" -> said("until", range, YearHere.Days::safe);
-                  case "likely" -> said("until", range, YearHere.Days::likely);
-                  case "full" -> said("day", range, YearHere.Days::full);
-                  default -> said("day", range, YearHere.Days::safe);
+                  case "until" -> quote("until", range, YearHere.Days::safe);
+                  case "likely" -> quote("until", range, YearHere.Days::likely);
+                  case "full" -> quote("day", range, YearHere.Days::full);
+                  default -> quote("day", range, YearHere.Days::safe);
                 });
+  }
+
+  private Quote quote(String what, YearHere.Range range, ToIntFunction<YearHere.Days> days) {
+    String year = said(what, range, days);
+    if (days.applyAsInt(range.least()) == days.applyAsInt(range.most())) {
+      return new Quote(year, Collections.nCopies(12, year));
+    }
+    return new Quote(
+        year,
+        Arrays.stream(Month.values())
+            .map(m -> inMonth(what, days.applyAsInt(range.months().get(m.ordinal())), m))
+            .toList());
+  }
+
+  private String inMonth(String what, int days, Month month) {
+    return words.text("public.year." + what + ".month", Map.of("days", days, "month", name(month)));
   }
 
   private String said(String what, YearHere.Range range, ToIntFunction<YearHere.Days> days) {

@@ -108,12 +108,27 @@ public record YearHere(Place place, List<Work> services) {
   /**
    * A hold's shortest and longest months where the car stands outside.
    *
-   * @param shortest the month; of several the warmest
-   * @param least its days
-   * @param longest the month; of several the coldest
-   * @param most its days
+   * @param months all months, January first
+   * @param shortest the month of the fewest days; of several the warmest
+   * @param longest the month of the most; of several the coldest
    */
-  public record Range(Month shortest, Days least, Month longest, Days most) {}
+  public record Range(List<Days> months, Month shortest, Month longest) {
+
+    /** Copies the list. */
+    public Range {
+      months = List.copyOf(months);
+    }
+
+    /** The fewest days. */
+    public Days least() {
+      return months.get(shortest.ordinal());
+    }
+
+    /** The most days. */
+    public Days most() {
+      return months.get(longest.ordinal());
+    }
+  }
 
   /** Copies the list. */
   public YearHere {
@@ -220,10 +235,7 @@ public record YearHere(Place place, List<Work> services) {
             .thenComparing(m -> -warmth(m))
             .thenComparing(Comparator.naturalOrder());
     List<Integer> order = IntStream.range(0, 12).boxed().sorted(byDays).toList();
-    int least = order.get(0);
-    int most = order.get(11);
-    return Optional.of(
-        new Range(Month.of(least + 1), longest.get(least), Month.of(most + 1), longest.get(most)));
+    return Optional.of(new Range(longest, Month.of(order.get(0) + 1), Month.of(order.get(11) + 1)));
   }
 
   private double warmth(int month) {

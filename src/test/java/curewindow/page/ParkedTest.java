@@ -217,16 +217,16 @@ class ParkedTest {
 
   @Test
   void withoutAScriptEachCaseHasItsOwnDates() {
-    List<Element> still = Jsoup.parse(Demo.html(views(Demo.tint().view()))).select("dl.still");
+    List<Element> still = Jsoup.parse(Demo.html(views(Demo.tint().view()))).select(".still tbody");
     assertEquals(3, still.size());
-    assertEquals("Outside", still.get(1).select("dt").text());
-    assertEquals(8, still.get(1).select("dd").size(), "all dates of this demo differ");
+    assertEquals("Outside", still.get(1).select("th[colspan]").text());
+    assertEquals(8, still.get(1).select("td").size(), "all dates of this demo differ");
     assertEquals(
         List.of(
-            "Windows stay up: Fri, Dec 4, 2 PM",
-            "Windows stay up: Sat, Dec 5, 2 PM",
-            "Windows stay up: Sun, Dec 6, 2 PM"),
-        still.stream().map(e -> plain(e.selectFirst("dd").text())).toList());
+            "Windows stay up Fri, Dec 4, 2 PM",
+            "Windows stay up Sat, Dec 5, 2 PM",
+            "Windows stay up Sun, Dec 6, 2 PM"),
+        still.stream().map(e -> plain(e.select("tr").get(1).text())).toList());
   }
 
   @Test

@@ -102,7 +102,7 @@ class PublicYearTest {
   void guidesQuoteTheShortestAndTheLongestMonth() {
     PublicYear year = new PublicYear(YEAR, Demo.WORDS.of("en"));
     YearHere.Range range = YEAR.of("tint", "windows-up").orElseThrow();
-    String quoted = year.quoted("tint", "windows-up", "until").orElseThrow();
+    String quoted = year.quoted("tint", "windows-up", "until").orElseThrow().year();
     assertEquals(
         range.least().safe()
             + (range.least().safe() == 1 ? " day" : " days")
@@ -111,7 +111,7 @@ class PublicYearTest {
             + " in "
             + (range.longest() == java.time.Month.JANUARY ? "January" : "December"),
         quoted);
-    String day = year.quoted("normal", "inside-glass", "day").orElseThrow();
+    String day = year.quoted("normal", "inside-glass", "day").orElseThrow().year();
     assertTrue(day.matches("day \\d+ after the work in \\w+, day \\d+ in \\w+"), day);
     assertTrue(year.quoted("tint", "no-such-hold", "until").isEmpty());
     for (Words words : LANGUAGES) {

@@ -233,8 +233,9 @@ class TimeTravelTest {
   private static List<List<String>> stillDates() {
     return (List<List<String>>)
         browser.run(
-            "return [...document.querySelectorAll('#parking .still')].map(e=>"
-                + "[...e.querySelectorAll('dd')].filter(x=>x.checkVisibility())"
-                + ".map(x=>x.textContent.replace(/\\s+/g,' ').trim()))");
+            "return [...document.querySelectorAll('#parking .still tbody')].map(e=>"
+                + "[...e.querySelectorAll('td')].filter(x=>x.checkVisibility())"
+                + ".map(x=>x.previousElementSibling.textContent + ': '"
+                + " + x.textContent.replace(/\\s+/g,' ').trim()))");
   }
 }

@@ -136,7 +136,7 @@ record TruePage(List<JobView> cases, int chosen, Instant now, boolean hasClock, 
     }
     assertEquals(plain(isOver(release) ? care(release) : below(release)), row.below(), told);
     bar(release, row.bar(), told);
-    assertEquals(hasClock && isOnLine() && !isOver(release), !row.bar().now().isEmpty(), told);
+    assertEquals(hasClock && isHandedOver() && !isOver(release), !row.bar().now().isEmpty(), told);
   }
 
   /** What still needs care until it is fully set, or what to do if it has not settled. */
@@ -224,8 +224,9 @@ record TruePage(List<JobView> cases, int chosen, Instant now, boolean hasClock, 
     }
   }
 
-  private boolean isOnLine() {
-    return !now.isBefore(view().timeline().pickup()) && !now.isAfter(last());
+  /** What is beyond the line of time is marked at its end, where the bars are broken. */
+  private boolean isHandedOver() {
+    return !now.isBefore(view().timeline().pickup());
   }
 
   private void reaches(Instant at, String percent, String told) {
