@@ -74,6 +74,7 @@ final class CustomerPage {
     Map<String, String> job = Map.of("id", view.job().id(), "car", view.car());
     List<Answers.Answer> answers = new Answers(cases).all();
     ParkingChoice parking = new ParkingChoice(cases);
+    List<Cases.Said<CustomerView.Note>> changed = cases.each(v -> new CardNotes(v).later());
     return new CustomerView(
         words.language(),
         words.rightToLeft() ? "rtl" : "ltr",
@@ -87,7 +88,7 @@ final class CustomerPage {
         look,
         below,
         contact.card(words.text("page.reach.subject", job), words.text("page.reach.body", job)),
-        cases.each(v -> new CardNotes(v).later()),
+        changed,
         answers,
         answers.isEmpty(),
         cases.each(CustomerPage::notes),
@@ -96,7 +97,7 @@ final class CustomerPage {
         calendars(),
         parking.here(),
         cases.text(CustomerPage::basis),
-        asking.of(asked.stream().limit(questions).toList()),
+        asking.of(asked.stream().limit(questions).toList(), !changed.isEmpty()),
         new CarPicture(view).picture(),
         new Fittings(view).work(),
         Stream.concat(

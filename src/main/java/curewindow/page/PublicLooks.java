@@ -10,7 +10,7 @@ import java.util.Optional;
  * their visitors' question to the index, which is the one form there is.
  *
  * @param still of all pages but these
- * @param reading of a guide, whose script puts dates in
+ * @param reading of a guide that quotes days, where a script puts dates in
  * @param finding of the index
  * @param search builds what the index's script searches; empty where its script cannot be read
  */

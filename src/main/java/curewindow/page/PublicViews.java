@@ -216,7 +216,9 @@ final class PublicViews {
     if (own.finder().isPresent()) {
       return looks.finding();
     }
-    return own.reading().isPresent() ? looks.reading() : looks.still();
+    return own.reading().flatMap(PublicView.Reading::basis).isPresent()
+        ? looks.reading()
+        : looks.still();
   }
 
   private PublicView.Head head(Spot spot, Said said) {

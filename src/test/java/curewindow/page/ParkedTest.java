@@ -262,7 +262,7 @@ class ParkedTest {
     String said = plain(chosen(1, views).select("main > .card").text());
     assertEquals(
         "The card says Friday, December 4, 2 PM for “Windows stay up”. It takes longer where"
-            + " the car is parked now. Please wait until Saturday, December 5, 2 PM.",
+            + " you park now: wait until Saturday, December 5, 2 PM.",
         said);
   }
 

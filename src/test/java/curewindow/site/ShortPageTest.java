@@ -39,15 +39,12 @@ class ShortPageTest {
   private record Most(int words, double screens) {
 
     boolean isBelow(Size size) {
-      return size.words() > words || size.screens() > screens + (size.moved() ? BOX : 0);
+      return size.words() > words || size.screens() > screens;
     }
   }
 
-  /** What a page asks at a time; {@code moved} where it says that a date of the card has moved. */
-  private record Size(Instant at, long words, double screens, boolean moved) {}
-
-  /** What the box may take, in screens, that says that a date has moved. */
-  private static final double BOX = 0.1;
+  /** What a page asks at a time. */
+  private record Size(Instant at, long words, double screens) {}
 
   private static final Most USUAL = new Most(450, 3.0);
 
@@ -151,19 +148,13 @@ class ShortPageTest {
                   __later(time - Date.now());
                   document.dispatchEvent(new Event("visibilitychange"));
                   return [document.body.innerText.trim().split(/\\s+/).length,
-                    document.documentElement.scrollHeight,
-                    [...document.querySelectorAll(".card")].filter(e => e.checkVisibility()).length];
+                    document.documentElement.scrollHeight];
                 })""",
                 parked,
                 times.stream().map(Instant::toEpochMilli).toList());
     return IntStream.range(0, times.size())
         .mapToObj(
-            i ->
-                new Size(
-                    times.get(i),
-                    sizes.get(i).get(0),
-                    sizes.get(i).get(1) / (double) SCREEN,
-                    sizes.get(i).get(2) > 0))
+            i -> new Size(times.get(i), sizes.get(i).get(0), sizes.get(i).get(1) / (double) SCREEN))
         .toList();
   }
 
