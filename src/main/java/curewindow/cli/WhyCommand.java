@@ -4,7 +4,7 @@ import curewindow.problem.Nearest;
 import curewindow.shop.Job;
 import curewindow.site.LoadedShop;
 import curewindow.site.WhyOf;
-import curewindow.why.Look;
+import curewindow.why.ExplanationChoice;
 import curewindow.why.Trial;
 import curewindow.why.TrialRead;
 import curewindow.why.Why;
@@ -70,7 +70,7 @@ final class WhyCommand implements Callable<Integer> {
   }
 
   private int explain(LoadedShop loaded, Job job, Trial tried) {
-    Look look = new Look(holds, all, plain);
+    ExplanationChoice look = new ExplanationChoice(holds, all, plain);
     PrintWriter out = spec.commandLine().getOut();
     Why why = WhyOf.of(loaded, job, tried, at.time(loaded.shop().orElseThrow().zone()));
     out.print(json ? why.json(look) : why.text(look));

@@ -40,7 +40,7 @@ public record Weathers(ZoneOffset standardOffset, List<WeatherYear> years, boole
    *
    * @return 1 to the count of years
    */
-  public int ninth() {
+  public int safeRank() {
     int draws = years.size() + (real ? 1 : 0);
     return Math.min(years.size(), (9 * draws + 9) / 10);
   }

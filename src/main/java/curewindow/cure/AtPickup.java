@@ -52,10 +52,10 @@ public record AtPickup(
     Stays stays = Stays.of(job.stays(), ZoneOffset.UTC);
     for (CureItem item : job.items()) {
       for (HoldRule rule : item.rules()) {
-        Claim claim = Claim.of(item, rule, stays, ZoneOffset.UTC);
-        if (claim.stay() == stays.count() - 1) {
-          for (Driver driver : claim.drivers()) {
-            needs.add(of(job, claim, driver));
+        ItemNeed itemNeed = ItemNeed.of(item, rule, stays, ZoneOffset.UTC);
+        if (itemNeed.stay() == stays.count() - 1) {
+          for (Driver driver : itemNeed.drivers()) {
+            needs.add(of(job, itemNeed, driver));
           }
         }
       }
@@ -63,21 +63,21 @@ public record AtPickup(
     return needs;
   }
 
-  private static AtPickup of(CureCase job, Claim claim, Driver driver) {
+  private static AtPickup of(CureCase job, ItemNeed itemNeed, Driver driver) {
     long pickup = job.pickup().getEpochSecond();
     double bay = Rates.inBay(driver, job.bay(), job.bondEnergy());
     double lamp = Rates.underLamp(driver, job.bay().lamp(), job.bay(), job.bondEnergy());
-    double gained = bay * (pickup - claim.finished()) / SECONDS_IN_HOUR;
-    double need = claim.rule().need().get(driver);
+    double gained = bay * (pickup - itemNeed.finished()) / SECONDS_IN_HOUR;
+    double need = itemNeed.rule().need().get(driver);
     return new AtPickup(
-        claim.item().item(),
-        claim.item().spot(),
-        claim.rule().hold(),
+        itemNeed.item().item(),
+        itemNeed.item().spot(),
+        itemNeed.rule().hold(),
         driver,
         need,
-        Math.min(need, claim.lampHours(driver) + claim.hours(driver, gained)),
-        Math.max(0, (claim.floor() - pickup) / SECONDS_IN_HOUR),
-        Math.max(0, claim.need(driver) - gained),
+        Math.min(need, itemNeed.lampHours(driver) + itemNeed.hours(driver, gained)),
+        Math.max(0, (itemNeed.floor() - pickup) / SECONDS_IN_HOUR),
+        Math.max(0, itemNeed.need(driver) - gained),
         bay,
         lamp);
   }

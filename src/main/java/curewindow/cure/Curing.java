@@ -26,7 +26,7 @@ public final class Curing {
 
   private final Function<Place, Weathers> weathers;
   private final Map<String, ObservedHours> observed;
-  private final Map<Place, Site> sites = new ConcurrentHashMap<>();
+  private final Map<Place, PlaceTables> sites = new ConcurrentHashMap<>();
 
   private Curing(Function<Place, Weathers> weathers, Map<String, ObservedHours> observed) {
     this.weathers = weathers;
@@ -69,16 +69,19 @@ public final class Curing {
    */
   public Timeline timeline(CureCase job) {
     check(job);
-    Site site = site(job.place());
+    PlaceTables site = site(job.place());
     Stays stays = Stays.of(job.stays(), site.standardOffset());
-    Map<String, List<Claim>> holds = claims(job, stays, site.standardOffset());
+    Map<String, List<ItemNeed>> holds = itemNeeds(job, stays, site.standardOffset());
     JobDoses doses = new JobDoses(job, site, stays);
-    Reason reason = new Reason(doses, job.bay());
+    ExplanationCauses reason = new ExplanationCauses(doses, job.bay());
     List<Release> releases = new ArrayList<>(holds.size());
     holds.forEach(
-        (hold, claims) ->
+        (hold, itemNeeds) ->
             releases.add(
-                release(new HoldEnds(doses, claims, site.members(), site.ninth()), reason, site)));
+                release(
+                    new HoldEnds(doses, itemNeeds, site.members(), site.safeRank()),
+                    reason,
+                    site)));
     return new Timeline(job.pickup(), site.zone(), releases);
   }
 
@@ -90,34 +93,35 @@ public final class Curing {
    * @return the way there
    * @throws IllegalArgumentException where the hold does not apply, or as {@link #timeline} does
    */
-  public Account account(CureCase job, String hold) {
+  public Explanation explanation(CureCase job, String hold) {
     check(job);
-    Site site = site(job.place());
+    PlaceTables site = site(job.place());
     Stays stays = Stays.of(job.stays(), site.standardOffset());
-    Map<String, List<Claim>> holds = claims(job, stays, site.standardOffset());
+    Map<String, List<ItemNeed>> holds = itemNeeds(job, stays, site.standardOffset());
     if (!holds.containsKey(hold)) {
       throw new IllegalArgumentException("hold " + hold + " does not apply to the job");
     }
     JobDoses doses = new JobDoses(job, site, stays);
-    return new Accounting(doses, new Reason(doses, job.bay()), site, job.bay())
+    return new ExplanationMaker(doses, new ExplanationCauses(doses, job.bay()), site, job.bay())
         .of(hold, holds.get(hold));
   }
 
-  private Site site(Place place) {
-    Site known = sites.get(place);
+  private PlaceTables site(Place place) {
+    PlaceTables known = sites.get(place);
     return known != null
         ? known
-        : sites.computeIfAbsent(place, p -> new Site(p.zone(), weathers.apply(p), observed(p)));
+        : sites.computeIfAbsent(
+            place, p -> new PlaceTables(p.zone(), weathers.apply(p), observed(p)));
   }
 
   private ObservedHours observed(Place place) {
     return observed.getOrDefault(place.id(), new ObservedHours(List.of()));
   }
 
-  private static Release release(HoldEnds ends, Reason reason, Site site) {
-    HoldEnds.Decision safe = ends.ninth();
+  private static Release release(HoldEnds ends, ExplanationCauses reason, PlaceTables site) {
+    HoldEnds.Decision safe = ends.safe();
     HoldEnds.Decision likely = ends.median();
-    HoldRule rule = safe.claim().rule();
+    HoldRule rule = safe.itemNeed().rule();
     return new Release(
         rule.hold(),
         rule.kind(),
@@ -128,8 +132,8 @@ public final class Curing {
         Optional.empty());
   }
 
-  private static Release.End end(HoldEnds ends, HoldKind kind, Site site) {
-    Instant at = rounded(ends.ninth().at(), site);
+  private static Release.End end(HoldEnds ends, HoldKind kind, PlaceTables site) {
+    Instant at = rounded(ends.safe().at(), site);
     return ends.late()
         .<Release.End>map(
             late ->
@@ -139,25 +143,26 @@ public final class Curing {
         .orElseGet(() -> new Release.SafeBy(at));
   }
 
-  private static Instant rounded(long second, Site site) {
+  private static Instant rounded(long second, PlaceTables site) {
     return WakingHours.notBefore(instant(second, site), site.zone());
   }
 
-  private static Map<String, List<Claim>> claims(CureCase job, Stays stays, ZoneOffset standard) {
-    Map<String, List<Claim>> holds = new LinkedHashMap<>();
+  private static Map<String, List<ItemNeed>> itemNeeds(
+      CureCase job, Stays stays, ZoneOffset standard) {
+    Map<String, List<ItemNeed>> holds = new LinkedHashMap<>();
     for (CureItem item : job.items()) {
       for (HoldRule rule : item.rules()) {
         add(
-            Claim.of(item, rule, stays, standard),
+            ItemNeed.of(item, rule, stays, standard),
             holds.computeIfAbsent(rule.hold(), hold -> new ArrayList<>()));
       }
     }
     return holds;
   }
 
-  private static void add(Claim claim, List<Claim> others) {
-    HoldRule rule = claim.rule();
-    for (Claim other : others) {
+  private static void add(ItemNeed itemNeed, List<ItemNeed> others) {
+    HoldRule rule = itemNeed.rule();
+    for (ItemNeed other : others) {
       if (other.rule().kind() != rule.kind()) {
         throw new IllegalArgumentException(
             "hold "
@@ -168,12 +173,12 @@ public final class Curing {
                 + rule.kind().id());
       }
     }
-    for (Claim other : others) {
-      if (claim.endsWith(other)) {
+    for (ItemNeed other : others) {
+      if (itemNeed.endsWith(other)) {
         return;
       }
     }
-    others.add(claim);
+    others.add(itemNeed);
   }
 
   private static void check(CureCase job) {
@@ -210,7 +215,7 @@ public final class Curing {
     return LocalDate.ofYearDay(year, 1).atStartOfDay().toInstant(ZoneOffset.UTC);
   }
 
-  private static Instant instant(long second, Site site) {
+  private static Instant instant(long second, PlaceTables site) {
     return Instant.ofEpochSecond(second - site.standardOffset().getTotalSeconds());
   }
 }

@@ -9,9 +9,9 @@ import java.util.Optional;
  *
  * @param met the ends before the limit, earliest first
  * @param open in how many weathers the need is not met by the limit
- * @param ninth the number, from 1, of the end that nine of ten weathers keep
+ * @param safeRank the number, from 1, of the end that nine of ten weathers keep
  */
-public record Ends(List<Instant> met, int open, int ninth) {
+public record Ends(List<Instant> met, int open, int safeRank) {
 
   private static final int NINE_IN_TEN = 90;
 
@@ -21,8 +21,8 @@ public record Ends(List<Instant> met, int open, int ninth) {
     if (open < 0 || met.size() + open == 0) {
       throw new IllegalArgumentException("open " + open + " with " + met.size() + " ends");
     }
-    if (ninth < 1 || ninth > met.size() + open) {
-      throw new IllegalArgumentException("ninth " + ninth + " of " + (met.size() + open));
+    if (safeRank < 1 || safeRank > met.size() + open) {
+      throw new IllegalArgumentException("safe rank " + safeRank + " of " + (met.size() + open));
     }
     for (int i = 1; i < met.size(); i++) {
       if (met.get(i).isBefore(met.get(i - 1))) {
@@ -51,7 +51,7 @@ public record Ends(List<Instant> met, int open, int ninth) {
     if (percent < 1 || percent > 100) {
       throw new IllegalArgumentException("percent " + percent + " is not within 1 to 100");
     }
-    int number = percent == NINE_IN_TEN ? ninth : (percent * weathers() + 99) / 100;
+    int number = percent == NINE_IN_TEN ? safeRank : (percent * weathers() + 99) / 100;
     return number <= met.size() ? Optional.of(met.get(number - 1)) : Optional.empty();
   }
 }

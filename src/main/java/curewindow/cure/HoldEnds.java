@@ -26,10 +26,10 @@ final class HoldEnds {
   private static final int STEP = 2;
 
   private final JobDoses doses;
-  private final List<Claim> claims;
+  private final List<ItemNeed> itemNeeds;
 
   /** What is still wanted and decides whether a weather is done. */
-  private final List<Wanted> deciding = new ArrayList<>(4);
+  private final List<RemainingNeed> deciding = new ArrayList<>(4);
 
   private final int members;
 
@@ -48,17 +48,17 @@ final class HoldEnds {
   private int doneAt;
 
   private final Decision median;
-  private final Decision ninth;
+  private final Decision safe;
 
   /**
    * An end of the hold in one weather.
    *
-   * @param claim the deciding item
+   * @param itemNeed the deciding item
    * @param member the weather
    * @param at when it ends
    * @param past whether the limit of the item came first
    */
-  record Decision(Claim claim, int member, long at, boolean past) {}
+  record Decision(ItemNeed itemNeed, int member, long at, boolean past) {}
 
   /** Which share of all needs is met at a time, in each weather, and the same, least first. */
   private record Shares(long at, double[] each, double[] sorted) {}
@@ -76,39 +76,39 @@ final class HoldEnds {
    * Finds the ends.
    *
    * @param doses the job's doses
-   * @param claims the items with this hold, at least one
+   * @param itemNeeds the items with this hold, at least one
    * @param members how many weathers there are
-   * @param ninth the number, from 1, of the end that nine of ten weathers keep
+   * @param safeRank the number, from 1, of the end that nine of ten weathers keep
    */
-  HoldEnds(JobDoses doses, List<Claim> claims, int members, int ninth) {
+  HoldEnds(JobDoses doses, List<ItemNeed> itemNeeds, int members, int safeRank) {
     this.doses = doses;
-    this.claims = claims;
+    this.itemNeeds = itemNeeds;
     this.members = members;
-    for (Claim claim : claims) {
-      add(claim);
+    for (ItemNeed itemNeed : itemNeeds) {
+      add(itemNeed);
     }
-    this.number = ninth;
+    this.number = safeRank;
     int half = (members + 1) / 2;
     this.median = ranked(end(half), half);
-    this.ninth = ninth == half ? median : ranked(later(ninth), ninth);
+    this.safe = safeRank == half ? median : ranked(later(safeRank), safeRank);
   }
 
-  private void add(Claim claim) {
-    least = Math.max(least, claim.floor());
-    for (Driver driver : claim.drivers()) {
-      long inBay = doses.metInBay(claim, driver);
+  private void add(ItemNeed itemNeed) {
+    least = Math.max(least, itemNeed.floor());
+    for (Driver driver : itemNeed.drivers()) {
+      long inBay = doses.metInBay(itemNeed, driver);
       if (inBay != DoseTable.NEVER) {
         least = Math.max(least, inBay);
       } else {
-        least = Math.max(least, claim.pickup());
-        latest = Math.max(latest, claim.limit());
-        add(doses.wanted(claim, driver));
+        least = Math.max(least, itemNeed.pickup());
+        latest = Math.max(latest, itemNeed.limit());
+        add(doses.remaining(itemNeed, driver));
       }
     }
   }
 
-  private void add(Wanted more) {
-    for (Wanted other : deciding) {
+  private void add(RemainingNeed more) {
+    for (RemainingNeed other : deciding) {
       if (more.isOverWith(other)) {
         return;
       }
@@ -123,8 +123,8 @@ final class HoldEnds {
   }
 
   /** The end that nine of ten weathers keep. */
-  Decision ninth() {
-    return ninth;
+  Decision safe() {
+    return safe;
   }
 
   /**
@@ -136,23 +136,23 @@ final class HoldEnds {
       return end;
     }
     Shares shares = shares(end.at());
-    double wanted = shares.sorted()[members - number];
+    double remaining = shares.sorted()[members - number];
     int member = 0;
-    while (shares.each()[member] != wanted) {
+    while (shares.each()[member] != remaining) {
       member++;
     }
     return endIn(member) == end.at() ? decision(member, end.at()) : end;
   }
 
-  private long end(Claim claim, int member) {
-    return Math.min(claim.limit(), met(claim, member));
+  private long end(ItemNeed itemNeed, int member) {
+    return Math.min(itemNeed.limit(), met(itemNeed, member));
   }
 
   /** The end in one weather. */
   private long endIn(int member) {
     long end = Long.MIN_VALUE;
-    for (Claim claim : claims) {
-      end = Math.max(end, end(claim, member));
+    for (ItemNeed itemNeed : itemNeeds) {
+      end = Math.max(end, end(itemNeed, member));
     }
     return end;
   }
@@ -198,7 +198,7 @@ final class HoldEnds {
    * @param number the number
    * @param guesses about the hour by which a need is met
    */
-  private Decision from(int first, int number, ToIntFunction<Wanted> guesses) {
+  private Decision from(int first, int number, ToIntFunction<RemainingNeed> guesses) {
     int hour = first;
     for (int i = 0; i < deciding.size(); i++) {
       int guess = guesses.applyAsInt(deciding.get(i));
@@ -215,8 +215,8 @@ final class HoldEnds {
 
   /** Whether all items have one limit, and it comes before the end that a number had without it. */
   private boolean isLate(int number) {
-    for (Wanted one : deciding) {
-      if (one.claim().limit() != latest) {
+    for (RemainingNeed one : deciding) {
+      if (one.itemNeed().limit() != latest) {
         return false;
       }
     }
@@ -225,7 +225,7 @@ final class HoldEnds {
 
   /** The end at the one limit; which weather and item are shown is decided by their shares. */
   private Decision limited() {
-    return new Decision(claims.get(0), 0, latest, true);
+    return new Decision(itemNeeds.get(0), 0, latest, true);
   }
 
   private PickupDoses hours() {
@@ -238,7 +238,7 @@ final class HoldEnds {
   }
 
   /** The first hour, not before a given one, by whose start a need is met in so many weathers. */
-  private int search(Wanted one, int first, int guess, int number) {
+  private int search(RemainingNeed one, int first, int guess, int number) {
     return Search.first(first, last(), guess, STEP, hour -> one.count(hour, members) >= number);
   }
 
@@ -302,34 +302,34 @@ final class HoldEnds {
 
   /** The end that is so many seconds, decided by the first of the items that end last. */
   private Decision decision(int member, long end) {
-    Claim last = claims.get(0);
+    ItemNeed last = itemNeeds.get(0);
     long lastEnd = Long.MIN_VALUE;
     boolean past = false;
-    for (int i = 0; i < claims.size() && lastEnd < end; i++) {
-      Claim claim = claims.get(i);
-      long met = met(claim, member);
-      long ends = Math.min(claim.limit(), met);
+    for (int i = 0; i < itemNeeds.size() && lastEnd < end; i++) {
+      ItemNeed itemNeed = itemNeeds.get(i);
+      long met = met(itemNeed, member);
+      long ends = Math.min(itemNeed.limit(), met);
       if (ends > lastEnd) {
         lastEnd = ends;
-        last = claim;
+        last = itemNeed;
         past = met == DoseTable.NEVER;
       }
     }
     return new Decision(last, member, end, past);
   }
 
-  private long met(Claim claim, int member) {
-    long end = claim.floor();
-    for (Driver driver : claim.drivers()) {
-      end = Math.max(end, doses.met(claim, driver, member));
+  private long met(ItemNeed itemNeed, int member) {
+    long end = itemNeed.floor();
+    for (Driver driver : itemNeed.drivers()) {
+      end = Math.max(end, doses.met(itemNeed, driver, member));
     }
     return end;
   }
 
   /** How far the hold is at the end that nine of ten weathers keep; empty where all is met. */
   Optional<Late> late() {
-    long at = ninth.at();
-    if (claims.stream().noneMatch(claim -> claim.limit() <= at)) {
+    long at = safe.at();
+    if (itemNeeds.stream().noneMatch(itemNeed -> itemNeed.limit() <= at)) {
       return Optional.empty();
     }
     double[] shares = shares(at).sorted();
@@ -337,7 +337,7 @@ final class HoldEnds {
       return Optional.empty();
     }
     long full = at;
-    for (Wanted one : deciding) {
+    for (RemainingNeed one : deciding) {
       full = Math.max(full, one.metOnTheMean(at + FAR));
     }
     return Optional.of(new Late(shares[members - (members + 1) / 2], full));
@@ -349,7 +349,7 @@ final class HoldEnds {
       doneAt = hour;
       done = WeatherSet.all(members);
       for (int i = 0; i < deciding.size(); i++) {
-        Wanted one = deciding.get(i);
+        RemainingNeed one = deciding.get(i);
         if (one.matters(hour)) {
           one.doses().keep(hour, one.dose(), done);
         }

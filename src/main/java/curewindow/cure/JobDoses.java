@@ -11,7 +11,7 @@ final class JobDoses {
   private static final int EXPOSURES = Exposure.values().length;
 
   private final CureCase job;
-  private final Site site;
+  private final PlaceTables site;
   private final Stays stays;
 
   /** By stay. */
@@ -27,7 +27,7 @@ final class JobDoses {
    * @param site the tables of its place
    * @param stays the job's stays
    */
-  JobDoses(CureCase job, Site site, Stays stays) {
+  JobDoses(CureCase job, PlaceTables site, Stays stays) {
     this.job = job;
     this.site = site;
     this.stays = stays;
@@ -43,84 +43,87 @@ final class JobDoses {
   /**
    * When an item has what it needs of a driver while still in the bay.
    *
-   * @param claim the item and its rule
+   * @param itemNeed the item and its rule
    * @param driver one of the rule's drivers
    * @return not after the claim's pickup, or {@link DoseTable#NEVER}
    */
-  long metInBay(Claim claim, Driver driver) {
-    PickupDoses of = doses(claim, driver);
-    double need = claim.need(driver);
-    return of.inBay(claim.finished(), claim.pickup()) >= need
-        ? of.metInBay(claim.finished(), need)
+  long metInBay(ItemNeed itemNeed, Driver driver) {
+    PickupDoses of = doses(itemNeed, driver);
+    double need = itemNeed.need(driver);
+    return of.inBay(itemNeed.finished(), itemNeed.pickup()) >= need
+        ? of.metInBay(itemNeed.finished(), need)
         : DoseTable.NEVER;
   }
 
   /**
    * What an item needs of a driver after the bay, which did not give it all.
    *
-   * @param claim the item and its rule
+   * @param itemNeed the item and its rule
    * @param driver one of the rule's drivers
    */
-  Wanted wanted(Claim claim, Driver driver) {
-    PickupDoses of = doses(claim, driver);
-    double need = claim.need(driver);
-    return new Wanted(
-        claim, of, claim.whole(driver), need - of.inBay(claim.finished(), claim.pickup()));
+  RemainingNeed remaining(ItemNeed itemNeed, Driver driver) {
+    PickupDoses of = doses(itemNeed, driver);
+    double need = itemNeed.need(driver);
+    return new RemainingNeed(
+        itemNeed,
+        of,
+        itemNeed.whole(driver),
+        need - of.inBay(itemNeed.finished(), itemNeed.pickup()));
   }
 
   /**
    * When an item has what it needs of a driver.
    *
-   * @param claim the item and its rule
+   * @param itemNeed the item and its rule
    * @param driver one of the rule's drivers
    * @param member the weather, from 0
    * @return not after the claim's limit, or {@link DoseTable#NEVER}
    */
-  long met(Claim claim, Driver driver, int member) {
-    PickupDoses of = doses(claim, driver);
-    double need = claim.need(driver);
-    double inBay = of.inBay(claim.finished(), claim.pickup());
+  long met(ItemNeed itemNeed, Driver driver, int member) {
+    PickupDoses of = doses(itemNeed, driver);
+    double need = itemNeed.need(driver);
+    double inBay = of.inBay(itemNeed.finished(), itemNeed.pickup());
     return inBay >= need
-        ? of.metInBay(claim.finished(), need)
-        : of.reach(need - inBay, member, claim.limit());
+        ? of.metInBay(itemNeed.finished(), need)
+        : of.reach(need - inBay, member, itemNeed.limit());
   }
 
   /**
    * What an item has gained of a driver, in hours of the reference film.
    *
-   * @param claim the item
+   * @param itemNeed the item
    * @param driver the driver
    * @param member the weather, from 0
    * @param until a time not before the finish
    */
-  double gained(Claim claim, Driver driver, int member, long until) {
-    PickupDoses of = doses(claim, driver);
-    double inBay = of.inBay(claim.finished(), until);
-    return until <= claim.pickup() ? inBay : inBay + of.since(until, member);
+  double gained(ItemNeed itemNeed, Driver driver, int member, long until) {
+    PickupDoses of = doses(itemNeed, driver);
+    double inBay = of.inBay(itemNeed.finished(), until);
+    return until <= itemNeed.pickup() ? inBay : inBay + of.since(until, member);
   }
 
   /**
    * Degree hours after the claim's pickup on the surface of an item, as if the car did not come
    * back.
    *
-   * @param claim the item
+   * @param itemNeed the item
    * @param member the weather, from 0
    */
-  MeanTable means(Claim claim, int member) {
-    return tables(claim.stay()).means(claim.item().exposure(), member);
+  MeanTable means(ItemNeed itemNeed, int member) {
+    return tables(itemNeed.stay()).means(itemNeed.item().exposure(), member);
   }
 
-  private PickupDoses doses(Claim claim, Driver driver) {
-    int exposure = claim.item().exposure().ordinal();
-    int at = (claim.stay() * EXPOSURES + exposure) * DRIVERS + driver.ordinal();
+  private PickupDoses doses(ItemNeed itemNeed, Driver driver) {
+    int exposure = itemNeed.item().exposure().ordinal();
+    int at = (itemNeed.stay() * EXPOSURES + exposure) * DRIVERS + driver.ordinal();
     if (doses[at] == null) {
       double bayRate = Rates.inBay(driver, job.bay(), job.bondEnergy());
-      DoseTable table = tables(claim.stay()).doses(claim.item().exposure(), driver);
-      boolean comesBack = claim.stay() < stays.count() - 1;
+      DoseTable table = tables(itemNeed.stay()).doses(itemNeed.item().exposure(), driver);
+      boolean comesBack = itemNeed.stay() < stays.count() - 1;
       doses[at] =
           new PickupDoses(
-              comesBack ? table.backInBay(stays, claim.stay(), bayRate) : table,
-              claim.pickup(),
+              comesBack ? table.backInBay(stays, itemNeed.stay(), bayRate) : table,
+              itemNeed.pickup(),
               bayRate);
     }
     return doses[at];

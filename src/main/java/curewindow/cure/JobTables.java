@@ -6,14 +6,14 @@ import java.util.concurrent.atomic.AtomicReferenceArray;
  * The tables of one place that the jobs of one parking, paint, bond energy and first month need, by
  * number instead of by name: a job looks this up once and each table then costs one read. Built
  * when first asked for, shared between threads; equal surfaces share their tables through the
- * {@link Site}.
+ * {@link PlaceTables}.
  */
 final class JobTables {
 
   private static final int DRIVERS = Driver.values().length;
   private static final int EXPOSURES = Exposure.values().length;
 
-  private final Site site;
+  private final PlaceTables site;
   private final Key key;
   private final int members;
   private final Surface[] surfaces = new Surface[EXPOSURES];
@@ -31,7 +31,7 @@ final class JobTables {
    */
   record Key(int firstMonth, ParkingPlan parking, PaintTone paint, double bondEnergy) {}
 
-  JobTables(Site site, Key key) {
+  JobTables(PlaceTables site, Key key) {
     this.site = site;
     this.key = key;
     this.members = site.members();

@@ -23,8 +23,8 @@ public record Release(
     HoldKind kind,
     End end,
     Instant likely,
-    Because because,
-    Because becauseLikely,
+    ExplanationCause because,
+    ExplanationCause becauseLikely,
     Optional<String> waitsFor) {
 
   /** Refuses missing parts. */

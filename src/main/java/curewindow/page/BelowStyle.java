@@ -27,7 +27,7 @@ public record BelowStyle(String text, String href) {
    * @return the style
    */
   public static BelowStyle read(ShopFiles files, Problems problems) {
-    String text = Look.style(files, Look.BELOW, problems) + "\n";
+    String text = PageLook.style(files, PageLook.BELOW, problems) + "\n";
     CRC32 sum = new CRC32();
     sum.update(text.getBytes(StandardCharsets.UTF_8));
     return new BelowStyle(text, "../../%s?%08x".formatted(FILE, sum.getValue()));

@@ -23,7 +23,7 @@ final class CustomerPage {
   private final Cases cases;
   private final JobView view;
   private final Words words;
-  private final Look look;
+  private final PageLook look;
   private final String below;
   private final GuideLibrary guides;
   private final List<String> calendars;
@@ -40,7 +40,11 @@ final class CustomerPage {
    * @param below where the style of what stands below the first screen is to be had
    */
   CustomerPage(
-      List<JobView> views, List<String> calendars, Look look, String below, GuideLibrary guides) {
+      List<JobView> views,
+      List<String> calendars,
+      PageLook look,
+      String below,
+      GuideLibrary guides) {
     this.cases = new Cases(views);
     this.view = cases.noted();
     this.words = view.words();
@@ -112,7 +116,7 @@ final class CustomerPage {
     List<CustomerView.Note> notes = new ArrayList<>();
     new SeenWords(shown).note().ifPresent(notes::add);
     notes.addAll(new CardNotes(shown).sooner());
-    new Order(shown).note().ifPresent(notes::add);
+    new CoatingFirst(shown).note().ifPresent(notes::add);
     LaterCare.of(shown).stream()
         .filter(due -> due.kind() != LaterCare.Kind.REPLACE)
         .forEach(due -> notes.add(due(due, shown)));

@@ -15,7 +15,7 @@ record CustomerView(
     String title,
     Share share,
     String greeting,
-    Look look,
+    PageLook look,
     String below,
     Contact.Card shop,
     List<Cases.Said<Note>> changed,

@@ -26,7 +26,7 @@ public final class HomeScreen {
    * @return the text of the file
    */
   public static String worker(ShopFiles files, Problems problems) {
-    return Slim.script(files.text(Templates.FOLDER + "/" + WORKER, problems).orElse("")) + "\n";
+    return PageTrim.script(files.text(Templates.FOLDER + "/" + WORKER, problems).orElse("")) + "\n";
   }
 
   /**

@@ -14,10 +14,10 @@ final class IndexPage {
   /** How many places one search names at most; the script keeps to it. */
   private static final int MOST = 12;
 
-  private final Book book;
+  private final GuideBook book;
   private final Lookup lookup;
 
-  IndexPage(Book book, Lookup lookup) {
+  IndexPage(GuideBook book, Lookup lookup) {
     this.book = book;
     this.lookup = lookup;
   }
@@ -45,7 +45,7 @@ final class IndexPage {
   }
 
   private PublicView.Place place(int number) {
-    Book.Spot spot = book.spots().get(number);
+    GuideBook.Spot spot = book.spots().get(number);
     return new PublicView.Place(spot.href(), spot.title(), spot.chapter());
   }
 

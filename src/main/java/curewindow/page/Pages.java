@@ -41,7 +41,7 @@ public final class Pages {
   private static final int FEW_QUESTIONS = 6;
 
   /** The looks of the two kinds of pages, and the style that customers' pages share. */
-  private record Looks(Look customer, BelowStyle below, PublicLooks open) {}
+  private record Looks(PageLook customer, BelowStyle below, PublicLooks open) {}
 
   private final Templates templates;
   private final Looks looks;
@@ -62,7 +62,7 @@ public final class Pages {
    * @return the pages
    */
   public static Pages read(ShopFiles files, GuideLibrary guides, Problems problems) {
-    return read(files, guides, problems, Slim::html);
+    return read(files, guides, problems, PageTrim::html);
   }
 
   /** Pages that get a finish of the caller's choice when they leave their template. */
@@ -71,7 +71,7 @@ public final class Pages {
     Templates templates = Templates.read(files, problems, finish, TEMPLATES);
     Looks looks =
         new Looks(
-            Look.customer(files, problems),
+            PageLook.customer(files, problems),
             BelowStyle.read(files, problems),
             PublicLooks.read(files, problems));
     return new Pages(templates, looks, guides);

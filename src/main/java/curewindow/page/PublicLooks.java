@@ -14,37 +14,38 @@ import java.util.Optional;
  * @param finding of the index
  * @param search builds what the index's script searches; empty where its script cannot be read
  */
-record PublicLooks(Look still, Look reading, Look finding, Optional<SearchPress> search) {
+record PublicLooks(
+    PageLook still, PageLook reading, PageLook finding, Optional<SearchPress> search) {
 
   static PublicLooks read(ShopFiles files, Problems problems) {
     Optional<SearchPress> search = SearchPress.read(files, problems);
     String find = script("find", files, problems);
-    String style = Look.still(files, Look.OPEN, problems).style();
+    String style = PageLook.still(files, PageLook.OPEN, problems).style();
     return new PublicLooks(
-        asking(Look.of(style, "")),
-        asking(Look.of(style, script("guide", files, problems))),
-        asking(finding(Look.of(style, find))),
+        asking(PageLook.of(style, "")),
+        asking(PageLook.of(style, script("guide", files, problems))),
+        asking(finding(PageLook.of(style, find))),
         search);
   }
 
   private static String script(String name, ShopFiles files, Problems problems) {
-    return Slim.script(files.text(Templates.FOLDER + "/" + name + ".js", problems).orElse(""));
+    return PageTrim.script(files.text(Templates.FOLDER + "/" + name + ".js", problems).orElse(""));
   }
 
   /**
    * A script that the policy allows by its hash may load another one (Content Security Policy Level
    * 3, 8.2); browsers that do not know of this take it from the page's own host.
    */
-  private static Look finding(Look look) {
-    return new Look(
+  private static PageLook finding(PageLook look) {
+    return new PageLook(
         look.style(),
         look.script(),
         look.policy().replaceFirst("script-src [^;]*", "$0 'strict-dynamic' 'self'"));
   }
 
   /** Asks the index, shows the site's icon, and lets an audit read {@code robots.txt}. */
-  private static Look asking(Look look) {
-    return new Look(
+  private static PageLook asking(PageLook look) {
+    return new PageLook(
         look.style(),
         look.script(),
         look.policy()
@@ -58,6 +59,6 @@ record PublicLooks(Look still, Look reading, Look finding, Optional<SearchPress>
 
   /** What searches, with the library's licence. */
   String engine() {
-    return search.map(SearchPress::script).map(Slim::script).orElse("");
+    return search.map(SearchPress::script).map(PageTrim::script).orElse("");
   }
 }

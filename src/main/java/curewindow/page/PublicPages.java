@@ -41,9 +41,11 @@ final class PublicPages {
 
   SortedMap<String, String> fill(Templates templates, Problems problems) {
     noticePath(problems);
-    List<Book> books =
-        languages.stream().map(words -> new Book(shop, year, words, guides, problems)).toList();
-    Book own =
+    List<GuideBook> books =
+        languages.stream()
+            .map(words -> new GuideBook(shop, year, words, guides, problems))
+            .toList();
+    GuideBook own =
         books.stream()
             .filter(b -> b.words().language().equals(shop.language()))
             .findFirst()
@@ -56,10 +58,10 @@ final class PublicPages {
     Filling filling = new Filling(templates, problems, new TreeMap<>());
     filling.put(PublicSite.HOME, "home", own, views.front(own));
     filling.put(Pages.NOT_FOUND, "not-found", own, views.lost(own));
-    for (Book book : books) {
+    for (GuideBook book : books) {
       filling.put(site.file(book, PublicSite.HOME), "home", book, views.home(book));
       filling.put(site.file(book, PublicSite.CARD), "lost-card", book, views.lostCard(book));
-      for (Book.Chapter chapter : book.chapters()) {
+      for (GuideBook.Chapter chapter : book.chapters()) {
         filling.put(site.file(book, chapter.file()), "guide", book, views.guide(book, chapter));
       }
       book.year()
@@ -71,7 +73,7 @@ final class PublicPages {
         .ifPresent(
             found -> {
               for (int i = 0; i < books.size(); i++) {
-                Book book = books.get(i);
+                GuideBook book = books.get(i);
                 IndexPage index = new IndexPage(book, found.get(i));
                 filling.put(
                     site.file(book, PublicSite.FIND),
@@ -88,9 +90,9 @@ final class PublicPages {
     return filling.pages();
   }
 
-  private Optional<List<Lookup>> lookups(List<Book> books, Problems problems) {
+  private Optional<List<Lookup>> lookups(List<GuideBook> books, Problems problems) {
     Optional<SearchPress> press = looks.search();
-    return press.flatMap(p -> p.press(books.stream().map(Book::volume).toList(), problems));
+    return press.flatMap(p -> p.press(books.stream().map(GuideBook::volume).toList(), problems));
   }
 
   /** What robots may do is asked at the top of a host only. */
@@ -109,7 +111,7 @@ final class PublicPages {
 
   private record Filling(Templates templates, Problems problems, SortedMap<String, String> pages) {
 
-    void put(String path, String template, Book book, PublicView view) {
+    void put(String path, String template, GuideBook book, PublicView view) {
       templates
           .fill(template, view, book.words(), problems)
           .ifPresent(html -> pages.put(path, html));

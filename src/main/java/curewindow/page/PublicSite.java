@@ -21,15 +21,15 @@ final class PublicSite {
   static final String LOOKUP = "find-index.js";
 
   private final Shop shop;
-  private final List<Book> books;
+  private final List<GuideBook> books;
 
-  PublicSite(Shop shop, List<Book> books) {
+  PublicSite(Shop shop, List<GuideBook> books) {
     this.shop = shop;
     this.books = List.copyOf(books);
   }
 
   /** Where a page stands in the site. */
-  String file(Book book, String page) {
+  String file(GuideBook book, String page) {
     return book.words().language() + "/" + page;
   }
 
@@ -39,7 +39,7 @@ final class PublicSite {
   }
 
   /** The one address of a page. The shop's own home has two, of which the short one counts. */
-  String address(Book book, String page) {
+  String address(GuideBook book, String page) {
     String language = book.words().language();
     String path =
         !page.equals(HOME)
@@ -49,11 +49,11 @@ final class PublicSite {
   }
 
   /** The languages that have a page. */
-  List<Book> having(String page) {
+  List<GuideBook> having(String page) {
     return books.stream().filter(b -> EVERYWHERE.contains(page) || has(b, page)).toList();
   }
 
-  private static boolean has(Book book, String page) {
+  private static boolean has(GuideBook book, String page) {
     return page.equals(YEAR)
         ? book.year().isPresent()
         : book.chapters().stream().anyMatch(c -> c.file().equals(page));
@@ -62,7 +62,7 @@ final class PublicSite {
   /** A page's addresses in all its languages; the home's first one is for any other language. */
   List<PublicView.Alternate> alternates(String page) {
     List<PublicView.Alternate> alternates = new ArrayList<>();
-    List<Book> there = having(page);
+    List<GuideBook> there = having(page);
     if (there.size() > 1) {
       there.forEach(
           b -> alternates.add(new PublicView.Alternate(b.words().language(), address(b, page))));
@@ -74,7 +74,7 @@ final class PublicSite {
   }
 
   /** The switch of languages on a page. */
-  List<PublicView.Language> languages(Book shown, String page, String root) {
+  List<PublicView.Language> languages(GuideBook shown, String page, String root) {
     return having(page).stream()
         .map(
             b ->
@@ -89,7 +89,7 @@ final class PublicSite {
   /** All pages, language by language. */
   List<SiteMap.Page> map() {
     List<SiteMap.Page> pages = new ArrayList<>();
-    for (Book book : books) {
+    for (GuideBook book : books) {
       add(pages, book, HOME);
       book.chapters().forEach(c -> add(pages, book, c.file()));
       book.year().ifPresent(y -> add(pages, book, YEAR));
@@ -99,7 +99,7 @@ final class PublicSite {
     return pages;
   }
 
-  private void add(List<SiteMap.Page> pages, Book book, String page) {
+  private void add(List<SiteMap.Page> pages, GuideBook book, String page) {
     pages.add(new SiteMap.Page(address(book, page), alternates(page)));
   }
 }

@@ -23,7 +23,7 @@ record PublicView(
     String dir,
     boolean hidden,
     String title,
-    Look look,
+    PageLook look,
     Contact.Card shop,
     Head head,
     String root,

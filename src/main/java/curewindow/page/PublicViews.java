@@ -33,7 +33,7 @@ final class PublicViews {
   }
 
   /** Where a page stands: what leads from it to the site's top and to its own language's pages. */
-  private record Spot(Book book, String page, String top, String root, String home) {}
+  private record Spot(GuideBook book, String page, String top, String root, String home) {}
 
   /** Who looks for what, and what is said of the page. */
   private record Said(String title, String about, boolean listed, Optional<String> data) {}
@@ -77,11 +77,11 @@ final class PublicViews {
   }
 
   /** The home at the site's top, in the shop's language. */
-  PublicView front(Book book) {
+  PublicView front(GuideBook book) {
     return home(new Spot(book, PublicSite.HOME, "", book.words().language() + "/", "index.html"));
   }
 
-  PublicView home(Book book) {
+  PublicView home(GuideBook book) {
     return home(below(book, PublicSite.HOME));
   }
 
@@ -91,7 +91,7 @@ final class PublicViews {
     return view(spot, said, Own.of(contents(spot)));
   }
 
-  PublicView guide(Book book, Book.Chapter chapter) {
+  PublicView guide(GuideBook book, GuideBook.Chapter chapter) {
     Spot spot = below(book, chapter.file());
     boolean questions = chapter.id().equals(QUESTIONS);
     Optional<String> data =
@@ -113,11 +113,11 @@ final class PublicViews {
     return view(spot, said, Own.NOTHING.with(reading));
   }
 
-  private static String next(Book book, Book.Chapter chapter) {
+  private static String next(GuideBook book, GuideBook.Chapter chapter) {
     return book.words().text("public.next", Map.of("title", chapter.title()));
   }
 
-  PublicView find(Book book, PublicView.Finder finder) {
+  PublicView find(GuideBook book, PublicView.Finder finder) {
     Spot spot = below(book, PublicSite.FIND);
     String about = book.words().text("public.find.about", Map.of("shop", shop.name()));
     Said said =
@@ -125,7 +125,7 @@ final class PublicViews {
     return view(spot, said, Own.of(contents(spot)).with(finder));
   }
 
-  PublicView year(Book book, PublicYear year) {
+  PublicView year(GuideBook book, PublicYear year) {
     String about = book.words().text("public.year.about", Map.of("shop", shop.name()));
     Said said =
         new Said(titled(book.words().text("public.year.title")), about, true, Optional.empty());
@@ -133,7 +133,7 @@ final class PublicViews {
   }
 
   /** Whoever has no card any more writes to the shop; the page itself knows nobody. */
-  PublicView lostCard(Book book) {
+  PublicView lostCard(GuideBook book) {
     Words words = book.words();
     Said said =
         new Said(
@@ -147,7 +147,7 @@ final class PublicViews {
   }
 
   /** It answers at any depth, so its links start at the top of the host. */
-  PublicView lost(Book book) {
+  PublicView lost(GuideBook book) {
     String top = shop.address().getRawPath().isEmpty() ? "/" : shop.address().getRawPath();
     Spot spot = new Spot(book, PublicSite.HOME, top, top + book.words().language() + "/", top);
     String title = titled(book.words().text("public.lost.title"));
@@ -155,7 +155,7 @@ final class PublicViews {
     return view(spot, said, Own.of(contents(spot)));
   }
 
-  private static Spot below(Book book, String page) {
+  private static Spot below(GuideBook book, String page) {
     return new Spot(book, page, "../", "", "index.html");
   }
 
@@ -163,7 +163,7 @@ final class PublicViews {
     return title + " · " + shop.name();
   }
 
-  private String about(Book book) {
+  private String about(GuideBook book) {
     return book.words().text("public.about", Map.of("shop", shop.name()));
   }
 
@@ -179,7 +179,7 @@ final class PublicViews {
   }
 
   private static PublicView.Chapter chapter(
-      String href, Book.Chapter chapter, Map<String, Long> times) {
+      String href, GuideBook.Chapter chapter, Map<String, Long> times) {
     return new PublicView.Chapter(
         href,
         chapter.title(),
@@ -190,7 +190,7 @@ final class PublicViews {
   }
 
   private PublicView view(Spot spot, Said said, Own own) {
-    Book book = spot.book();
+    GuideBook book = spot.book();
     return new PublicView(
         book.words().language(),
         book.words().rightToLeft() ? "rtl" : "ltr",
@@ -212,7 +212,7 @@ final class PublicViews {
         said.data());
   }
 
-  private Look look(Own own) {
+  private PageLook look(Own own) {
     if (own.finder().isPresent()) {
       return looks.finding();
     }

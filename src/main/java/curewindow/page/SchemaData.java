@@ -107,7 +107,7 @@ final class SchemaData {
   }
 
   /** The questions of a guide with their answers; empty where it has none. */
-  static Optional<String> questions(String language, String address, Book.Chapter chapter) {
+  static Optional<String> questions(String language, String address, GuideBook.Chapter chapter) {
     List<Object> questions = new ArrayList<>();
     for (GuidePart part : chapter.parts()) {
       if (QUESTION.matcher(part.title()).find() && !part.text().isEmpty()) {

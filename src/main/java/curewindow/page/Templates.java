@@ -58,7 +58,7 @@ final class Templates {
       return Optional.empty();
     }
     Context context = new Context(Locale.ROOT);
-    context.setVariable("page", Fields.of(view));
+    context.setVariable("page", TemplateValues.of(view));
     context.setVariable("words", words);
     try {
       return Optional.of(finish.apply(engine.process(name, context)));

@@ -4,7 +4,7 @@ import curewindow.cure.CureCase;
 import curewindow.shop.Job;
 import curewindow.told.BeforePickup;
 import curewindow.told.JobView;
-import curewindow.why.Grounds;
+import curewindow.why.ExplanationInputs;
 import curewindow.why.JustDates;
 import curewindow.why.Trial;
 import curewindow.why.TrialAsked;
@@ -35,7 +35,8 @@ public final class WhyOf {
     Optional<BeforePickup> before =
         tried.hasLeft(now) ? Optional.empty() : BeforePickup.of(curing, view.catalogue());
     return Why.of(
-        new Grounds(view, curing, hold -> shop.curing().account(curing, hold), before, trial));
+        new ExplanationInputs(
+            view, curing, hold -> shop.curing().explanation(curing, hold), before, trial));
   }
 
   /**

@@ -33,7 +33,7 @@ final class BarelySetWords {
         BarelySet.of(view.timeline(), view.catalogue().holds()).stream()
             .filter(r -> !said.contains(r.hold()))
             .toList();
-    Told told = Told.besidePickup(view);
+    SpokenDates told = SpokenDates.besidePickup(view);
     return barely.isEmpty()
         ? Optional.empty()
         : Optional.of(
@@ -41,7 +41,7 @@ final class BarelySetWords {
                 barely.stream().map(r -> fact(r, told)).toList(), advice(barely, view, curing)));
   }
 
-  private static String fact(Release release, Told told) {
+  private static String fact(Release release, SpokenDates told) {
     long percent = Math.max(1, Math.round(100 * ((Release.AtLimit) release.end()).share()));
     return String.format(
         Locale.ROOT,

@@ -1,7 +1,7 @@
 package curewindow.why;
 
-import curewindow.cure.Account;
-import curewindow.cure.Walk;
+import curewindow.cure.Explanation;
+import curewindow.cure.ExplanationWay;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -22,16 +22,16 @@ final class Drawing {
     this.zone = zone;
   }
 
-  void draw(Account account) {
-    decides(account);
+  void draw(Explanation explanation) {
+    decides(explanation);
     lines.gap();
-    table(account);
+    table(explanation);
     lines.gap();
-    new Fan(lines, zone).draw(account.ends());
+    new Fan(lines, zone).draw(explanation.ends());
   }
 
-  private void decides(Account account) {
-    Walk walk = account.safe();
+  private void decides(Explanation explanation) {
+    ExplanationWay walk = explanation.safe();
     lines.say(2, "decided by %s", names.item(walk.item(), walk.spot()));
     lines.say(2, "waits for %s", Naming.driver(walk.driver()));
     lines.say(
@@ -44,7 +44,7 @@ final class Drawing {
       lines.say(2, "the lamp gave %.1f of them at the finish", walk.lampHours());
     }
     lines.say(2, "%s", outcome(walk));
-    Walk likely = account.likely();
+    ExplanationWay likely = explanation.likely();
     if (likely.item() != walk.item() || likely.driver() != walk.driver()) {
       lines.say(
           2,
@@ -54,7 +54,7 @@ final class Drawing {
     }
   }
 
-  private String outcome(Walk walk) {
+  private String outcome(ExplanationWay walk) {
     if (walk.met().isEmpty()) {
       return String.format(
           Locale.ROOT,
@@ -68,8 +68,8 @@ final class Drawing {
         : met;
   }
 
-  private void table(Account account) {
-    Walk walk = account.safe();
+  private void table(Explanation explanation) {
+    ExplanationWay walk = explanation.safe();
     lines.row(
         String.format(
             Locale.ROOT,
@@ -84,7 +84,7 @@ final class Drawing {
             walk.needHours()));
     Instant from = walk.finished();
     for (Rows.Row row : Rows.of(walk.days())) {
-      row(account, row, from);
+      row(explanation, row, from);
       from = row.to();
     }
     lines.say(
@@ -96,7 +96,7 @@ final class Drawing {
     lines.say(2, "sun: kWh/m2 a day that reach the car; rate: reference hours an hour");
   }
 
-  private void row(Account account, Rows.Row row, Instant from) {
+  private void row(Explanation explanation, Rows.Row row, Instant from) {
     lines.row(
         String.format(
             Locale.ROOT,
@@ -108,8 +108,10 @@ final class Drawing {
             row.sun(),
             row.rate(),
             row.doseAtEnd(),
-            bar(row.doseAtEnd() / account.safe().needHours(), share(account.likely(), row.to())),
-            marks(account.safe(), from, row.to())));
+            bar(
+                row.doseAtEnd() / explanation.safe().needHours(),
+                share(explanation.likely(), row.to())),
+            marks(explanation.safe(), from, row.to())));
   }
 
   private String bar(double safe, double likely) {
@@ -126,9 +128,9 @@ final class Drawing {
   }
 
   /** The share of the need that a walk has at a time. */
-  static double share(Walk walk, Instant at) {
+  static double share(ExplanationWay walk, Instant at) {
     double dose = walk.lampHours();
-    for (Walk.Stretch day : walk.days()) {
+    for (ExplanationWay.Stretch day : walk.days()) {
       if (!day.to().isAfter(at)) {
         dose = day.doseAtEnd();
       } else if (day.from().isBefore(at)) {
@@ -139,7 +141,7 @@ final class Drawing {
     return dose / walk.needHours();
   }
 
-  private static String marks(Walk walk, Instant from, Instant to) {
+  private static String marks(ExplanationWay walk, Instant from, Instant to) {
     return mark("F", walk.floor(), from, to)
         + walk.met().map(met -> mark("N", met, from, to)).orElse("")
         + mark("L", walk.limit(), from, to);

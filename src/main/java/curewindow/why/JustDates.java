@@ -70,7 +70,7 @@ public final class JustDates {
   public String text() {
     List<List<String>> rows = new ArrayList<>();
     for (JobView view : views) {
-      Told told = Told.alone(view);
+      SpokenDates told = SpokenDates.alone(view);
       String job = view.job().id();
       for (Release release : releases(view)) {
         rows.add(List.of(job, told.label(release), told.end(release) + told.gently(release)));
@@ -139,9 +139,9 @@ public final class JustDates {
     row.put("hold", release.hold());
     row.put("kind", release.kind().id());
     row.put("state", release.end().id());
-    row.put("at", WayData.local(release.end().at(), zone));
-    row.put("likely", WayData.local(release.likely(), zone));
-    WayData.putLimit(row, release, zone);
+    row.put("at", ExplanationWayData.local(release.end().at(), zone));
+    row.put("likely", ExplanationWayData.local(release.likely(), zone));
+    ExplanationWayData.putLimit(row, release, zone);
     release.waitsFor().ifPresent(other -> row.put("waitsFor", other));
     return row;
   }

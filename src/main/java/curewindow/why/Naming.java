@@ -24,8 +24,8 @@ final class Naming {
 
   private final JobView view;
 
-  Naming(Grounds grounds) {
-    this.view = grounds.view();
+  Naming(ExplanationInputs inputs) {
+    this.view = inputs.view();
   }
 
   String hold(String id) {

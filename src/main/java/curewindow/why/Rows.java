@@ -1,6 +1,6 @@
 package curewindow.why;
 
-import curewindow.cure.Walk;
+import curewindow.cure.ExplanationWay;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
@@ -21,7 +21,7 @@ final class Rows {
   private Rows() {}
 
   /** One or several days that follow each other, all in the bay or all after it. */
-  record Row(List<Walk.Stretch> days) {
+  record Row(List<ExplanationWay.Stretch> days) {
 
     String label() {
       if (!days.get(0).inBay()) {
@@ -31,25 +31,25 @@ final class Rows {
     }
 
     double air() {
-      return mean(Walk.Stretch::air);
+      return mean(ExplanationWay.Stretch::air);
     }
 
     double film() {
-      return mean(Walk.Stretch::film);
+      return mean(ExplanationWay.Stretch::film);
     }
 
     double dewPoint() {
-      return mean(Walk.Stretch::dewPoint);
+      return mean(ExplanationWay.Stretch::dewPoint);
     }
 
     /** A single day's sum, or the mean of whole days. */
     double sun() {
-      double sum = days.stream().mapToDouble(Walk.Stretch::sun).sum();
+      double sum = days.stream().mapToDouble(ExplanationWay.Stretch::sun).sum();
       return days.size() == 1 ? sum : sum / hours() * 24;
     }
 
     double rate() {
-      return mean(Walk.Stretch::rate);
+      return mean(ExplanationWay.Stretch::rate);
     }
 
     double doseAtEnd() {
@@ -60,25 +60,25 @@ final class Rows {
       return last().to();
     }
 
-    private Walk.Stretch last() {
+    private ExplanationWay.Stretch last() {
       return days.get(days.size() - 1);
     }
 
     private double hours() {
-      return days.stream().mapToDouble(Walk.Stretch::hours).sum();
+      return days.stream().mapToDouble(ExplanationWay.Stretch::hours).sum();
     }
 
-    private double mean(ToDoubleFunction<Walk.Stretch> value) {
+    private double mean(ToDoubleFunction<ExplanationWay.Stretch> value) {
       double sum = days.stream().mapToDouble(d -> value.applyAsDouble(d) * d.hours()).sum();
       return sum / hours();
     }
   }
 
-  static List<Row> of(List<Walk.Stretch> days) {
+  static List<Row> of(List<ExplanationWay.Stretch> days) {
     int each = (days.size() + MOST - 1) / MOST;
     List<Row> rows = new ArrayList<>();
-    List<Walk.Stretch> row = new ArrayList<>();
-    for (Walk.Stretch day : days) {
+    List<ExplanationWay.Stretch> row = new ArrayList<>();
+    for (ExplanationWay.Stretch day : days) {
       if (!row.isEmpty() && (row.size() == each || row.get(0).inBay() != day.inBay())) {
         rows.add(new Row(List.copyOf(row)));
         row.clear();

@@ -20,21 +20,21 @@ final class Summary {
   private static final int ROWS = 10;
 
   private final JobView view;
-  private final Look look;
-  private final Told told;
+  private final ExplanationChoice look;
+  private final SpokenDates told;
   private final Lines lines;
   private final CureCase curing;
 
-  private Summary(Grounds grounds, Look look, Lines lines) {
-    this.view = grounds.view();
-    this.curing = grounds.curing();
+  private Summary(ExplanationInputs inputs, ExplanationChoice look, Lines lines) {
+    this.view = inputs.view();
+    this.curing = inputs.curing();
     this.look = look;
-    this.told = Told.besidePickup(view);
+    this.told = SpokenDates.besidePickup(view);
     this.lines = lines;
   }
 
-  static void say(Grounds grounds, Look look, Lines lines) {
-    new Summary(grounds, look, lines).say();
+  static void say(ExplanationInputs inputs, ExplanationChoice look, Lines lines) {
+    new Summary(inputs, look, lines).say();
   }
 
   private void say() {

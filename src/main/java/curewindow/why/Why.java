@@ -6,20 +6,20 @@ package curewindow.why;
  */
 public final class Why {
 
-  private final Grounds grounds;
+  private final ExplanationInputs inputs;
 
-  private Why(Grounds grounds) {
-    this.grounds = grounds;
+  private Why(ExplanationInputs inputs) {
+    this.inputs = inputs;
   }
 
   /**
    * The explanation of a job's dates.
    *
-   * @param grounds what it is made from
+   * @param inputs what it is made from
    * @return the explanation
    */
-  public static Why of(Grounds grounds) {
-    return new Why(grounds);
+  public static Why of(ExplanationInputs inputs) {
+    return new Why(inputs);
   }
 
   /**
@@ -28,8 +28,8 @@ public final class Why {
    * @param look what is shown, and how
    * @return lines, each ended by a line feed
    */
-  public String text(Look look) {
-    return new WhyText(grounds, look).text();
+  public String text(ExplanationChoice look) {
+    return new WhyText(inputs, look).text();
   }
 
   /**
@@ -38,7 +38,7 @@ public final class Why {
    * @param look what is shown; all fields are given for each hold shown
    * @return one JSON object, indented, ended by a line feed
    */
-  public String json(Look look) {
-    return WhyJson.write(new WhyData(grounds, look).data());
+  public String json(ExplanationChoice look) {
+    return WhyJson.write(new WhyData(inputs, look).data());
   }
 }

@@ -1,8 +1,8 @@
 package curewindow.why;
 
 import curewindow.cure.AtPickup;
-import curewindow.cure.Because;
 import curewindow.cure.CureCase;
+import curewindow.cure.ExplanationCause;
 import curewindow.cure.Lamp;
 import curewindow.cure.Release;
 import curewindow.cure.Stay;
@@ -19,19 +19,19 @@ import java.util.Map;
 final class WhyData {
 
   private final JobView view;
-  private final Grounds grounds;
-  private final Look look;
+  private final ExplanationInputs inputs;
+  private final ExplanationChoice look;
   private final ZoneId zone;
 
-  WhyData(Grounds grounds, Look look) {
-    this.view = grounds.view();
-    this.grounds = grounds;
+  WhyData(ExplanationInputs inputs, ExplanationChoice look) {
+    this.view = inputs.view();
+    this.inputs = inputs;
     this.look = look;
     this.zone = view.timeline().zone();
   }
 
   Map<String, Object> data() {
-    CureCase curing = grounds.curing();
+    CureCase curing = inputs.curing();
     Map<String, Object> data = new LinkedHashMap<>();
     data.put("job", view.job().id());
     data.put("trial", trial());
@@ -49,7 +49,7 @@ final class WhyData {
             "relativeHumidityPercent", curing.bay().relativeHumidity(),
             "lampSurfaceC", curing.bay().lamp()));
     data.put("bondEnergyJPerMol", curing.bondEnergy());
-    data.put("pickup", WayData.local(view.job().pickup(), zone));
+    data.put("pickup", ExplanationWayData.local(view.job().pickup(), zone));
     data.put("stays", curing.stays().stream().map(this::stay).toList());
     data.put("items", items());
     data.put("seen", seen());
@@ -64,7 +64,7 @@ final class WhyData {
   }
 
   private Map<String, Object> trial() {
-    Trial trial = grounds.trial();
+    Trial trial = inputs.trial();
     return ordered(
         "triedParking", trial.parking().isPresent(),
         "triedPlace", trial.place().isPresent(),
@@ -91,7 +91,7 @@ final class WhyData {
               "service", item.service(),
               "film", item.film(),
               "spots", item.spots(),
-              "finished", WayData.local(item.finished(), zone));
+              "finished", ExplanationWayData.local(item.finished(), zone));
       data.put("lamp", item.lamp().map(WhyData::lamp).orElse(null));
       items.add(data);
     }
@@ -100,8 +100,8 @@ final class WhyData {
 
   private Map<String, Object> stay(Stay stay) {
     return ordered(
-        "in", WayData.local(stay.in(), zone),
-        "out", WayData.local(stay.pickup(), zone));
+        "in", ExplanationWayData.local(stay.in(), zone),
+        "out", ExplanationWayData.local(stay.pickup(), zone));
   }
 
   private List<Map<String, Object>> seen() {
@@ -117,7 +117,7 @@ final class WhyData {
   }
 
   private Map<String, Object> beforePickup() {
-    return grounds
+    return inputs
         .before()
         .map(
             before -> {
@@ -138,9 +138,9 @@ final class WhyData {
         "item", need.item(),
         "spot", need.spot(),
         "driver", need.driver().id(),
-        "needReferenceHours", WayData.rounded(need.needHours()),
-        "hasReferenceHours", WayData.rounded(need.hasHours()),
-        "floorHours", WayData.rounded(need.floorHours()));
+        "needReferenceHours", ExplanationWayData.rounded(need.needHours()),
+        "hasReferenceHours", ExplanationWayData.rounded(need.hasHours()),
+        "floorHours", ExplanationWayData.rounded(need.floorHours()));
   }
 
   private static Map<String, Object> warmBay(BeforePickup.WarmBay bay) {
@@ -157,29 +157,29 @@ final class WhyData {
             "hold", release.hold(),
             "kind", release.kind().id(),
             "state", release.end().id(),
-            "end", WayData.local(release.end().at(), zone),
-            "likely", WayData.local(release.likely(), zone));
-    WayData.putLimit(hold, release, zone);
+            "end", ExplanationWayData.local(release.end().at(), zone),
+            "likely", ExplanationWayData.local(release.likely(), zone));
+    ExplanationWayData.putLimit(hold, release, zone);
     hold.put("waitsForHold", release.waitsFor().orElse(null));
     hold.put("because", because(release.because()));
     hold.put("becauseLikely", because(release.becauseLikely()));
-    hold.putAll(new WayData(zone).of(grounds.accounts().apply(release.hold())));
+    hold.putAll(new ExplanationWayData(zone).of(inputs.explanations().apply(release.hold())));
     return hold;
   }
 
-  private static Map<String, Object> because(Because because) {
+  private static Map<String, Object> because(ExplanationCause because) {
     return ordered(
         "item", because.item(),
         "spot", because.spot(),
         "driver", because.driver().map(d -> d.id()).orElse("floor"),
-        "referenceHours", WayData.rounded(because.needHours()),
-        "lampReferenceHours", WayData.rounded(because.lampHours()),
-        "realHours", WayData.rounded(because.realHours()),
-        "bayHours", WayData.rounded(because.bayHours()),
-        "meanAirC", WayData.rounded(because.meanAir()),
-        "meanFilmC", WayData.rounded(because.meanFilm()),
-        "meanDewPointC", WayData.rounded(because.meanDewPoint()),
-        "referenceHoursPerHour", WayData.fine(because.meanRate()),
+        "referenceHours", ExplanationWayData.rounded(because.needHours()),
+        "lampReferenceHours", ExplanationWayData.rounded(because.lampHours()),
+        "realHours", ExplanationWayData.rounded(because.realHours()),
+        "bayHours", ExplanationWayData.rounded(because.bayHours()),
+        "meanAirC", ExplanationWayData.rounded(because.meanAir()),
+        "meanFilmC", ExplanationWayData.rounded(because.meanFilm()),
+        "meanDewPointC", ExplanationWayData.rounded(because.meanDewPoint()),
+        "referenceHoursPerHour", ExplanationWayData.fine(because.meanRate()),
         "met", because.isMet());
   }
 

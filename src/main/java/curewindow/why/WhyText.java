@@ -1,7 +1,7 @@
 package curewindow.why;
 
-import curewindow.cure.Because;
 import curewindow.cure.CureCase;
+import curewindow.cure.ExplanationCause;
 import curewindow.cure.Release;
 import curewindow.cure.Stay;
 import curewindow.shop.FittedItem;
@@ -19,22 +19,22 @@ final class WhyText {
 
   private final JobView view;
 
-  private final Grounds grounds;
-  private final Look look;
+  private final ExplanationInputs inputs;
+  private final ExplanationChoice look;
   private final Naming names;
   private final Lines lines;
 
-  WhyText(Grounds grounds, Look look) {
-    this.view = grounds.view();
-    this.grounds = grounds;
+  WhyText(ExplanationInputs inputs, ExplanationChoice look) {
+    this.view = inputs.view();
+    this.inputs = inputs;
     this.look = look;
-    this.names = new Naming(grounds);
+    this.names = new Naming(inputs);
     this.lines = new Lines(look.plain());
   }
 
   String text() {
     trial();
-    Summary.say(grounds, look, lines);
+    Summary.say(inputs, look, lines);
     heading();
     beforePickup();
     List<Release> shown =
@@ -59,7 +59,7 @@ final class WhyText {
   }
 
   private void trial() {
-    Trial trial = grounds.trial();
+    Trial trial = inputs.trial();
     if (!trial.any()) {
       return;
     }
@@ -79,7 +79,7 @@ final class WhyText {
   }
 
   private void heading() {
-    CureCase curing = grounds.curing();
+    CureCase curing = inputs.curing();
     lines.say(0, "Weather: %s", view.place().source());
     lines.say(
         0,
@@ -133,9 +133,9 @@ final class WhyText {
 
   /** Said whatever is drawn: it is for the shop, as long as the car is there. */
   private void beforePickup() {
-    grounds
+    inputs
         .before()
-        .map(before -> PickupAdvice.of(before, view, grounds.curing()))
+        .map(before -> PickupAdvice.of(before, view, inputs.curing()))
         .ifPresent(
             told -> {
               lines.gap();
@@ -175,7 +175,7 @@ final class WhyText {
   private void drawn(Release release) {
     dates(release);
     new Drawing(names, lines, view.timeline().zone())
-        .draw(grounds.accounts().apply(release.hold()));
+        .draw(inputs.explanations().apply(release.hold()));
   }
 
   private void told(Release release) {
@@ -184,7 +184,7 @@ final class WhyText {
     reason(release.becauseLikely(), "median weather");
   }
 
-  private void reason(Because because, String weather) {
+  private void reason(ExplanationCause because, String weather) {
     lines.say(2, "%s: %s", weather, names.item(because.item(), because.spot()));
     if (because.driver().isEmpty()) {
       lines.say(4, "the floor decides: never sooner, whatever the weather");
@@ -217,7 +217,7 @@ final class WhyText {
   }
 
   /** What was gained of the need. */
-  private static String dose(Because because) {
+  private static String dose(ExplanationCause because) {
     return String.format(
         Locale.ROOT,
         "%.1f reference hours of the %.1f needed, %.3f an hour in %s",
@@ -227,7 +227,7 @@ final class WhyText {
         real(because));
   }
 
-  private static String real(Because because) {
+  private static String real(ExplanationCause because) {
     return String.format(
         Locale.ROOT,
         "%.1f real hours, %.1f of them in the bay",

@@ -175,7 +175,7 @@ class CuringPropertiesTest {
     assertFalse(release.likely().isAfter(release.end().at()));
     int hour = release.end().at().atZone(PLACE.zone()).getHour();
     assertTrue(hour >= 8 && hour <= 20);
-    Because because = release.because();
+    ExplanationCause because = release.because();
     double need = fitted.need();
     assertTrue(because.bayHours() <= because.realHours());
     if (release.end() instanceof Release.SafeBy && because.driver().isPresent()) {

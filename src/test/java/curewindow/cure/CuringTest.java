@@ -56,7 +56,7 @@ class CuringTest {
     assertEquals(new Release.SafeBy(local("2026-01-17T10:00")), release.end());
     assertEquals("wash", release.hold());
     assertEquals(HoldKind.HOLD, release.kind());
-    Because because = release.because();
+    ExplanationCause because = release.because();
     assertEquals(Optional.of(Driver.BOND), because.driver());
     assertEquals("spot-0", because.spot());
     assertEquals(48, because.needHours());
@@ -208,7 +208,7 @@ class CuringTest {
   void namesTheDriverThatHasTheLeastAtTheLookBy() {
     HoldRule both = Cases.rule("both", Map.of(Driver.BOND, 48.0, Driver.DRY_OUT, 4800.0), 12, 24);
     CureItem item = Cases.item(0, Exposure.OUTSIDE_SIDE, NOON, both);
-    Because because = run(steady(10), NOON, item).because();
+    ExplanationCause because = run(steady(10), NOON, item).because();
     assertEquals(Optional.of(Driver.DRY_OUT), because.driver());
     assertEquals(4800, because.needHours());
   }
@@ -418,7 +418,7 @@ class CuringTest {
             new Bay(23, 50),
             local("2026-03-07T08:00"),
             side);
-    Because because = only(curing.timeline(job)).because();
+    ExplanationCause because = only(curing.timeline(job)).because();
     double night = 16;
     double day = 6 + 0.5 * 0.039 * 300;
     int dayHours =

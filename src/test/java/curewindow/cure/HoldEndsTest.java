@@ -27,7 +27,8 @@ class HoldEndsTest {
   private static final Place PLACE = Cases.place("America/Chicago");
   private static final ZoneOffset STANDARD = ZoneOffset.ofHours(-6);
   private static final int MEMBERS = 11;
-  private static final Site SITE = new Site(PLACE.zone(), weathers(), new ObservedHours(List.of()));
+  private static final PlaceTables SITE =
+      new PlaceTables(PLACE.zone(), weathers(), new ObservedHours(List.of()));
   private static final long FIRST = Instant.parse("2027-01-01T06:00:00Z").getEpochSecond();
 
   private static Weathers weathers() {
@@ -112,41 +113,41 @@ class HoldEndsTest {
             new Bay(18, 60),
             50_000);
     Stays stays = Stays.of(job.stays(), STANDARD);
-    List<Claim> claims =
-        Arrays.stream(items).map(i -> Claim.of(i, i.rules().get(0), stays, STANDARD)).toList();
+    List<ItemNeed> itemNeeds =
+        Arrays.stream(items).map(i -> ItemNeed.of(i, i.rules().get(0), stays, STANDARD)).toList();
     JobDoses doses = new JobDoses(job, SITE, stays);
-    HoldEnds ends = new HoldEnds(doses, claims, MEMBERS, SITE.ninth());
-    long[] sorted = IntStream.range(0, MEMBERS).mapToLong(m -> end(doses, claims, m)).toArray();
+    HoldEnds ends = new HoldEnds(doses, itemNeeds, MEMBERS, SITE.safeRank());
+    long[] sorted = IntStream.range(0, MEMBERS).mapToLong(m -> end(doses, itemNeeds, m)).toArray();
     Arrays.sort(sorted);
-    check(doses, claims, ends.median(), sorted[5]);
-    check(doses, claims, ends.ninth(), sorted[9]);
-    checkLate(doses, claims, ends);
+    check(doses, itemNeeds, ends.median(), sorted[5]);
+    check(doses, itemNeeds, ends.safe(), sorted[9]);
+    checkLate(doses, itemNeeds, ends);
   }
 
   /** Share and full end of what is late, against those of all weathers in order. */
-  private static void checkLate(JobDoses doses, List<Claim> claims, HoldEnds ends) {
-    long at = ends.ninth().at();
+  private static void checkLate(JobDoses doses, List<ItemNeed> itemNeeds, HoldEnds ends) {
+    long at = ends.safe().at();
     double[] shares = new double[MEMBERS];
     for (int m = 0; m < MEMBERS; m++) {
-      shares[m] = share(doses, claims, m, at);
+      shares[m] = share(doses, itemNeeds, m, at);
     }
     Arrays.sort(shares);
-    assertShown(doses, claims, ends.median(), 6);
-    assertShown(doses, claims, ends.ninth(), 10);
+    assertShown(doses, itemNeeds, ends.median(), 6);
+    assertShown(doses, itemNeeds, ends.safe(), 10);
     assertEquals(shares[MEMBERS - 10] < 1, ends.late().isPresent());
     ends.late()
         .ifPresent(
             l -> {
               assertEquals(shares[MEMBERS - 6], l.share(), 1e-9);
-              assertTrue(isEnoughOnTheMean(doses, claims, l.full(), 1e-9));
+              assertTrue(isEnoughOnTheMean(doses, itemNeeds, l.full(), 1e-9));
               assertTrue(
-                  l.full() == at || !isEnoughOnTheMean(doses, claims, l.full() - 3600, -1e-9));
+                  l.full() == at || !isEnoughOnTheMean(doses, itemNeeds, l.full() - 3600, -1e-9));
             });
   }
 
   private static boolean isEnoughOnTheMean(
-      JobDoses doses, List<Claim> claims, long at, double error) {
-    return claims.stream()
+      JobDoses doses, List<ItemNeed> itemNeeds, long at, double error) {
+    return itemNeeds.stream()
         .allMatch(
             c ->
                 c.rule().need().keySet().stream()
@@ -159,20 +160,20 @@ class HoldEndsTest {
                                 >= c.need(d) - error));
   }
 
-  private static long end(JobDoses doses, List<Claim> claims, int member) {
-    return claims.stream().mapToLong(c -> end(doses, c, member)).max().orElseThrow();
+  private static long end(JobDoses doses, List<ItemNeed> itemNeeds, int member) {
+    return itemNeeds.stream().mapToLong(c -> end(doses, c, member)).max().orElseThrow();
   }
 
-  private static long end(JobDoses doses, Claim claim, int member) {
-    long end = claim.floor();
-    for (Driver driver : claim.rule().need().keySet()) {
-      end = Math.max(end, doses.met(claim, driver, member));
+  private static long end(JobDoses doses, ItemNeed itemNeed, int member) {
+    long end = itemNeed.floor();
+    for (Driver driver : itemNeed.rule().need().keySet()) {
+      end = Math.max(end, doses.met(itemNeed, driver, member));
     }
-    return Math.min(end, claim.limit());
+    return Math.min(end, itemNeed.limit());
   }
 
-  private static double share(JobDoses doses, List<Claim> claims, int member, long at) {
-    return claims.stream()
+  private static double share(JobDoses doses, List<ItemNeed> itemNeeds, int member, long at) {
+    return itemNeeds.stream()
         .flatMap(
             c ->
                 c.rule().need().keySet().stream()
@@ -184,11 +185,11 @@ class HoldEndsTest {
 
   /** Among weathers that end at the same limit the one shown is in the middle, or the ninth. */
   private static void assertShown(
-      JobDoses doses, List<Claim> claims, HoldEnds.Decision found, int number) {
+      JobDoses doses, List<ItemNeed> itemNeeds, HoldEnds.Decision found, int number) {
     if (found.past()) {
       double[] shares =
           IntStream.range(0, MEMBERS)
-              .mapToDouble(m -> share(doses, claims, m, found.at()))
+              .mapToDouble(m -> share(doses, itemNeeds, m, found.at()))
               .toArray();
       double shown = shares[found.member()];
       double[] sorted = shares.clone();
@@ -196,18 +197,18 @@ class HoldEndsTest {
       double expected = sorted[MEMBERS - number];
       boolean endsThen =
           IntStream.range(0, MEMBERS)
-              .anyMatch(m -> shares[m] == expected && end(doses, claims, m) == found.at());
+              .anyMatch(m -> shares[m] == expected && end(doses, itemNeeds, m) == found.at());
       assertTrue(!endsThen || Math.abs(expected - shown) < 1e-9, "in the order of shares");
     }
   }
 
   private static void check(
-      JobDoses doses, List<Claim> claims, HoldEnds.Decision found, long expected) {
+      JobDoses doses, List<ItemNeed> itemNeeds, HoldEnds.Decision found, long expected) {
     assertEquals(expected, found.at());
-    assertEquals(expected, end(doses, claims, found.member()), "the weather has this end");
+    assertEquals(expected, end(doses, itemNeeds, found.member()), "the weather has this end");
     if (found.past()) {
-      assertEquals(found.claim().limit(), expected, "its limit decides");
+      assertEquals(found.itemNeed().limit(), expected, "its limit decides");
     }
-    assertTrue(end(doses, found.claim(), found.member()) >= expected, "the item decides it");
+    assertTrue(end(doses, found.itemNeed(), found.member()) >= expected, "the item decides it");
   }
 }

@@ -95,14 +95,14 @@ class LampTest {
   @Test
   void takesItsHoursOffTheNeed() {
     HoldRule rule = Cases.rule("hold", Map.of(Driver.BOND, 40.0), 12, 200);
-    Account plain = STEADY.account(job(Optional.empty(), rule), "hold");
-    Account lamp = STEADY.account(job(Optional.of(new Lamp(60, 30)), rule), "hold");
+    Explanation plain = STEADY.explanation(job(Optional.empty(), rule), "hold");
+    Explanation lamp = STEADY.explanation(job(Optional.of(new Lamp(60, 30)), rule), "hold");
     assertEquals(40, hours(plain.safe().met().orElseThrow()), 0.01);
     assertEquals(40 - 4.7686, hours(lamp.safe().met().orElseThrow()), 0.01);
     assertEquals(4.7686, lamp.safe().lampHours(), 1e-3);
     assertEquals(40, lamp.safe().dose(), 0.01, "the lamp's hours are among the dose");
     assertEquals(4.7686 + 6, lamp.safe().days().get(0).doseAtEnd(), 0.01, "at pickup");
-    Because because =
+    ExplanationCause because =
         STEADY
             .timeline(job(Optional.of(new Lamp(60, 30)), rule))
             .of("hold")
@@ -121,9 +121,9 @@ class LampTest {
         STEADY.timeline(job(Optional.of(new Lamp(60, 300)), rule)).of("hold").orElseThrow();
     assertEquals(NOON.plus(Duration.ofHours(12)), release.likely());
     assertEquals(Optional.empty(), release.because().driver(), "the floor decides");
-    Account account = STEADY.account(job(Optional.of(new Lamp(60, 300)), rule), "hold");
-    assertTrue(account.safe().floorDecides());
-    assertEquals(40, account.safe().lampHours(), 1e-9);
+    Explanation explanation = STEADY.explanation(job(Optional.of(new Lamp(60, 300)), rule), "hold");
+    assertTrue(explanation.safe().floorDecides());
+    assertEquals(40, explanation.safe().lampHours(), 1e-9);
   }
 
   /** By hand: at the limit of 24 h there are 24 + 4.7686 of 40 reference hours. */
@@ -153,8 +153,8 @@ class LampTest {
             NOON,
             item(Optional.of(new Lamp(60, 30)), bay, rule),
             item(Optional.empty(), bay, rule));
-    assertEquals(0, STEADY.account(job, "hold").safe().lampHours());
-    assertEquals(40, hours(STEADY.account(job, "hold").safe().met().orElseThrow()), 0.01);
+    assertEquals(0, STEADY.explanation(job, "hold").safe().lampHours());
+    assertEquals(40, hours(STEADY.explanation(job, "hold").safe().met().orElseThrow()), 0.01);
   }
 
   private record Draw(double surface, double minutes, double more, double need) {

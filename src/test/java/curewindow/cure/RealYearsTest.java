@@ -43,7 +43,7 @@ class RealYearsTest {
     CureCase job = Cases.job(PLACE, Cases.OUTSIDE, Cases.REFERENCE_BAY, NOON, item);
     Release release = curing.timeline(job).of("wash").orElseThrow();
     assertEquals(40 - safe / 2.0, release.because().meanAir(), 1e-9);
-    Instant ninth = curing.account(job, "wash").ends().by(90).orElseThrow();
+    Instant ninth = curing.explanation(job, "wash").ends().by(90).orElseThrow();
     assertEquals(
         release.end().at(), WakingHours.notBefore(ninth, PLACE.zone()), "why marks the same");
   }

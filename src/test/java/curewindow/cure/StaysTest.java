@@ -35,7 +35,8 @@ class StaysTest {
       Cases.weathers(
           STANDARD,
           IntStream.range(0, MEMBERS).mapToObj(Cases::lively).toArray(WeatherYear[]::new));
-  private static final Site SITE = new Site(PLACE.zone(), WEATHERS, new ObservedHours(List.of()));
+  private static final PlaceTables SITE =
+      new PlaceTables(PLACE.zone(), WEATHERS, new ObservedHours(List.of()));
 
   /** The hours of the one surface of the trials, by year and member. */
   private static final Map<List<Integer>, SurfaceHours> HOURS = new HashMap<>();
@@ -122,16 +123,16 @@ class StaysTest {
     Stays stays = Stays.of(job.stays(), STANDARD);
     JobDoses doses = new JobDoses(job, SITE, stays);
     CureItem item = job.items().get(0);
-    Claim claim = Claim.of(item, item.rules().get(0), stays, STANDARD);
+    ItemNeed itemNeed = ItemNeed.of(item, item.rules().get(0), stays, STANDARD);
     long day = 86_400;
     for (int member = 0; member < MEMBERS; member++) {
       long hour = (trial.finished().getEpochSecond() / 3600 + 1) * 3600;
       for (long until : List.of(hour + day, hour + 20 * day, hour + 70 * day)) {
         double expected = trial.sum(until, member);
-        double gained = doses.gained(claim, trial.driver(), member, local(until));
+        double gained = doses.gained(itemNeed, trial.driver(), member, local(until));
         assertEquals(expected, gained, 1e-8 * Math.max(1, expected));
       }
-      long met = doses.met(claim, trial.driver(), member);
+      long met = doses.met(itemNeed, trial.driver(), member);
       if (met != DoseTable.NEVER) {
         long by = met - STANDARD.getTotalSeconds();
         assertTrue(trial.sum(hourAfter(by), member) >= trial.need() - 1e-6, "met within the hour");
@@ -197,12 +198,14 @@ class StaysTest {
   @Test
   void theWalkTellsBayAndWeatherApart() {
     List<Stay> stays = List.of(new Stay(day(0, 8), day(0, 18)), new Stay(day(2, 8), day(2, 12)));
-    Account account = onlyInTheBay().account(coldJob(stays, item(0, day(0, 12), 60)), "wash");
-    List<Walk.Stretch> bay = account.likely().days().stream().filter(Walk.Stretch::inBay).toList();
-    assertEquals(10, bay.stream().mapToDouble(Walk.Stretch::hours).sum(), 1e-9);
+    Explanation explanation =
+        onlyInTheBay().explanation(coldJob(stays, item(0, day(0, 12), 60)), "wash");
+    List<ExplanationWay.Stretch> bay =
+        explanation.likely().days().stream().filter(ExplanationWay.Stretch::inBay).toList();
+    assertEquals(10, bay.stream().mapToDouble(ExplanationWay.Stretch::hours).sum(), 1e-9);
     assertEquals(day(2, 8), bay.get(bay.size() - 1).from());
     assertEquals(day(2, 12), bay.get(bay.size() - 1).to());
-    assertEquals(10, bay.stream().mapToDouble(Walk.Stretch::dose).sum(), 1e-6);
+    assertEquals(10, bay.stream().mapToDouble(ExplanationWay.Stretch::dose).sum(), 1e-6);
   }
 
   @Test

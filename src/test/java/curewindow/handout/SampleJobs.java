@@ -3,8 +3,8 @@ package curewindow.handout;
 import curewindow.climate.MonthNormals;
 import curewindow.climate.Place;
 import curewindow.cure.Bay;
-import curewindow.cure.Because;
 import curewindow.cure.Driver;
+import curewindow.cure.ExplanationCause;
 import curewindow.cure.HoldKind;
 import curewindow.cure.PaintTone;
 import curewindow.cure.Parking;
@@ -130,8 +130,9 @@ public final class SampleJobs {
   }
 
   private SampleJobs release(String hold, HoldKind kind, Release.End end) {
-    Because because =
-        new Because(0, "front-door-glass", Optional.of(Driver.BOND), 48, 0, 70, 2, 8, 9, 4, 0.6);
+    ExplanationCause because =
+        new ExplanationCause(
+            0, "front-door-glass", Optional.of(Driver.BOND), 48, 0, 70, 2, 8, 9, 4, 0.6);
     releases.add(new Release(hold, kind, end, end.at(), because, because, Optional.empty()));
     return this;
   }

@@ -52,7 +52,8 @@ class ContrastTest {
   void textReachesAaAndStateMarksReachThreeToOne() {
     Problems problems = new Problems();
     String css =
-        Look.customer(Demo.FILES, problems).style() + BelowStyle.read(Demo.FILES, problems).text();
+        PageLook.customer(Demo.FILES, problems).style()
+            + BelowStyle.read(Demo.FILES, problems).text();
     Matcher roots = Pattern.compile(":root\\{[^}]*\\}").matcher(css);
     int schemes = 0;
     Map<String, String> all = new LinkedHashMap<>();

@@ -5,9 +5,9 @@ import curewindow.climate.MonthNormals;
 import curewindow.climate.Place;
 import curewindow.climate.Places;
 import curewindow.cure.Bay;
-import curewindow.cure.Because;
 import curewindow.cure.Curing;
 import curewindow.cure.Driver;
+import curewindow.cure.ExplanationCause;
 import curewindow.cure.HoldKind;
 import curewindow.cure.PaintTone;
 import curewindow.cure.Parking;
@@ -270,8 +270,9 @@ final class Demo {
   }
 
   Release release(String hold, HoldKind kind, Release.End end, Instant likely) {
-    Because because =
-        new Because(0, "front-door-glass", Optional.of(Driver.BOND), 48, 0, 70, 2, 1, 6, -6, 0.7);
+    ExplanationCause because =
+        new ExplanationCause(
+            0, "front-door-glass", Optional.of(Driver.BOND), 48, 0, 70, 2, 1, 6, -6, 0.7);
     return new Release(hold, kind, end, likely, because, because, Optional.empty());
   }
 

@@ -84,7 +84,7 @@ class TemplatesTest {
         page.select("meta[http-equiv]")
             .attr("content")
             .startsWith(
-                Look.of(style, "")
+                PageLook.of(style, "")
                     .policy()
                     .split("; script")[0]
                     .replace("style-src", "style-src 'self'")));
@@ -95,20 +95,21 @@ class TemplatesTest {
   void slimLeavesAwayWhatHtmlReadsAnyway() {
     assertEquals(
         "<ul>\n<li class=a>x\n<li title=\"a b\">y</ul>\n",
-        Slim.html("<ul>\n<li class=\"a\">x</li>\n<li title=\"a b\">y</li></ul>"));
-    assertEquals("<p>a\n<p>b</p> c\n", Slim.html("<p>a</p>\n<p>b</p> c"));
-    assertEquals("<path d=\"M1 1\" id=x />\n", Slim.html("<path d=\"M1 1\" id=\"x\"/>"));
-    assertEquals("<a href=\"a=b\">a=\"b\"</a>\n", Slim.html("<a href=\"a=b\">a=\"b\"</a>"));
+        PageTrim.html("<ul>\n<li class=\"a\">x</li>\n<li title=\"a b\">y</li></ul>"));
+    assertEquals("<p>a\n<p>b</p> c\n", PageTrim.html("<p>a</p>\n<p>b</p> c"));
+    assertEquals("<path d=\"M1 1\" id=x />\n", PageTrim.html("<path d=\"M1 1\" id=\"x\"/>"));
+    assertEquals("<a href=\"a=b\">a=\"b\"</a>\n", PageTrim.html("<a href=\"a=b\">a=\"b\"</a>"));
     assertEquals(
-        "<style>a[b=\"c\"]{}</style>\n", Slim.html("<style>a[b=\"c\"]{}</style>").strip() + "\n");
+        "<style>a[b=\"c\"]{}</style>\n",
+        PageTrim.html("<style>a[b=\"c\"]{}</style>").strip() + "\n");
   }
 
   @Test
   void slimKeepsWhatIsPreformatted() {
     assertEquals(
         "<p>\na\n</p>\n<pre>  a\n\n  b</pre>\n",
-        Slim.html("  <p>\n   a\n\n </p>\n  <pre>  a\n\n  b</pre>"));
-    assertEquals("a{b:c}", Slim.style("/* note\n over lines */\n  a{b:c}\n"));
-    assertEquals("var u = 'x//y';", Slim.script("// note\n  var u = 'x//y';\n"));
+        PageTrim.html("  <p>\n   a\n\n </p>\n  <pre>  a\n\n  b</pre>"));
+    assertEquals("a{b:c}", PageTrim.style("/* note\n over lines */\n  a{b:c}\n"));
+    assertEquals("var u = 'x//y';", PageTrim.script("// note\n  var u = 'x//y';\n"));
   }
 }

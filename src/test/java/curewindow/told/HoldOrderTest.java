@@ -2,8 +2,8 @@ package curewindow.told;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import curewindow.cure.Because;
 import curewindow.cure.Driver;
+import curewindow.cure.ExplanationCause;
 import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
 import curewindow.cure.Timeline;
@@ -34,7 +34,8 @@ class HoldOrderTest {
 
   private static Release release(String hold, double days) {
     Instant at = PICKUP.plus(Duration.ofHours((long) (24 * days)));
-    Because because = new Because(0, "hood", Optional.of(Driver.BOND), 48, 0, 70, 2, 1, 6, -6, 0.7);
+    ExplanationCause because =
+        new ExplanationCause(0, "hood", Optional.of(Driver.BOND), 48, 0, 70, 2, 1, 6, -6, 0.7);
     return new Release(
         hold, HoldKind.HOLD, new Release.SafeBy(at), at, because, because, Optional.empty());
   }

@@ -1,11 +1,11 @@
 package curewindow.why;
 
 import curewindow.climate.Climates;
-import curewindow.cure.Account;
 import curewindow.cure.CureCase;
 import curewindow.cure.Curing;
+import curewindow.cure.Explanation;
+import curewindow.cure.ExplanationWay;
 import curewindow.cure.Release;
-import curewindow.cure.Walk;
 import curewindow.site.LoadedShop;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -50,7 +50,7 @@ final class DatePicture {
   private static final String MIDDLE = "font-size=\"12\" text-anchor=\"middle\"";
   private static final String END = "font-size=\"12\" text-anchor=\"end\"";
 
-  private final Account account;
+  private final Explanation explanation;
   private final Instant published;
   private final ZoneId zone;
   private final Instant first;
@@ -64,12 +64,12 @@ final class DatePicture {
               + " film; the reference hours it has gained, up to the need; and the day on which the"
               + " wait ends in each of 32 weathers, with the published date.");
 
-  private DatePicture(Account account, Instant published, ZoneId zone) {
-    this.account = account;
+  private DatePicture(Explanation explanation, Instant published, ZoneId zone) {
+    this.explanation = explanation;
     this.published = published;
     this.zone = zone;
-    this.first = account.safe().finished();
-    List<Instant> met = account.ends().met();
+    this.first = explanation.safe().finished();
+    List<Instant> met = explanation.ends().met();
     Instant latest = met.get(met.size() - 1);
     this.last =
         LocalDate.ofInstant(latest.isAfter(published) ? latest : published, zone)
@@ -89,7 +89,7 @@ final class DatePicture {
     CureCase job = shop.cureCase(shop.job(JOB).orElseThrow());
     Curing curing = Curing.with(place -> Climates.ensemble(place, MEMBERS));
     Release release = curing.timeline(job).of(HOLD).orElseThrow();
-    return new DatePicture(curing.account(job, HOLD), release.end().at(), job.place().zone())
+    return new DatePicture(curing.explanation(job, HOLD), release.end().at(), job.place().zone())
         .picture();
   }
 
@@ -150,7 +150,7 @@ final class DatePicture {
   private void weather(double top, double bottom) {
     frame(top, bottom, "1  The weather, here one of the colder ones");
     Scale scale = scale(top + 26, bottom);
-    for (Walk.Stretch day : account.safe().days()) {
+    for (ExplanationWay.Stretch day : explanation.safe().days()) {
       double height = Math.min(60, day.sun() * 12);
       if (!day.inBay() && height > 0.5) {
         double middle = (x(day.from()) + x(day.to())) / 2;
@@ -162,8 +162,8 @@ final class DatePicture {
             "fill=\"url(#rays)\" stroke=\"" + Ink.ACCENT + "\"");
       }
     }
-    steps(scale, Walk.Stretch::air, FAT);
-    steps(scale, Walk.Stretch::dewPoint, DASHED);
+    steps(scale, ExplanationWay.Stretch::air, FAT);
+    steps(scale, ExplanationWay.Stretch::dewPoint, DASHED);
     scale.marks(ink);
     bay(top + 20, bottom);
     ink.text(
@@ -176,14 +176,14 @@ final class DatePicture {
   private void film(double top, double bottom) {
     frame(top, bottom, "2  The film on the glass");
     Scale scale = scale(top + 26, bottom);
-    steps(scale, Walk.Stretch::film, WARM);
+    steps(scale, ExplanationWay.Stretch::film, WARM);
     scale.marks(ink);
     bay(top + 20, bottom);
     ink.text(RIGHT, top + 14, END, "warm in the shop's bay, then as the weather has it");
   }
 
   private void dose(double top, double bottom) {
-    Walk safe = account.safe();
+    ExplanationWay safe = explanation.safe();
     frame(top, bottom, "3  What the glue has gained");
     Scale scale = new Scale(0, safe.needHours() * 1.1, top + 34, bottom);
     double need = scale.y(safe.needHours());
@@ -194,7 +194,7 @@ final class DatePicture {
         SMALL,
         String.format(Locale.ROOT, "the need: %.0f reference hours", safe.needHours()));
     bay(need, bottom);
-    gained(scale, account.likely(), DASHED);
+    gained(scale, explanation.likely(), DASHED);
     gained(scale, safe, WARM);
     double floor = x(safe.floor());
     ink.line(floor, need, floor, bottom, DOTTED);
@@ -205,21 +205,21 @@ final class DatePicture {
     ink.text(RIGHT, top + 14, END, "thick: the colder weather \u00b7 dashes: the middle one");
   }
 
-  private void gained(Scale scale, Walk walk, String style) {
+  private void gained(Scale scale, ExplanationWay walk, String style) {
     List<double[]> points = new ArrayList<>();
     points.add(new double[] {x(walk.finished()), scale.y(0)});
-    for (Walk.Stretch day : walk.days()) {
+    for (ExplanationWay.Stretch day : walk.days()) {
       points.add(new double[] {x(day.to()), scale.y(day.doseAtEnd())});
     }
     ink.path(points, style);
   }
 
   private void fan(double top, double bottom) {
-    frame(top, bottom, "4  The end in each of " + account.ends().weathers() + " weathers");
+    frame(top, bottom, "4  The end in each of " + explanation.ends().weathers() + " weathers");
     Map<Long, Integer> stacked = new TreeMap<>();
     int number = 0;
-    int kept = (90 * account.ends().weathers() + 99) / 100;
-    for (Instant at : account.ends().met()) {
+    int kept = (90 * explanation.ends().weathers() + 99) / 100;
+    for (Instant at : explanation.ends().met()) {
       number++;
       long column = Math.round((x(at) - LEFT) / SQUARE);
       int height = stacked.merge(column, 1, Integer::sum);
@@ -231,8 +231,8 @@ final class DatePicture {
           12,
           "fill=\"" + fill + "\" stroke=\"" + Ink.INK + "\"");
     }
-    mark(account.ends().by(50), "half of them: likely", top + 40, bottom);
-    mark(account.ends().by(90), "nine in ten", top + 58, bottom);
+    mark(explanation.ends().by(50), "half of them: likely", top + 40, bottom);
+    mark(explanation.ends().by(90), "nine in ten", top + 58, bottom);
     String when =
         DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.ENGLISH)
             .format(published.atZone(zone));
@@ -256,13 +256,13 @@ final class DatePicture {
 
   /** The hours in the shop's bay. */
   private void bay(double top, double bottom) {
-    Walk.Stretch inBay = account.safe().days().get(0);
+    ExplanationWay.Stretch inBay = explanation.safe().days().get(0);
     ink.box(LEFT, top, x(inBay.to()) - LEFT, bottom - top, "fill=\"url(#rain)\" opacity=\"0.45\"");
   }
 
-  private void steps(Scale scale, ToDoubleFunction<Walk.Stretch> value, String style) {
+  private void steps(Scale scale, ToDoubleFunction<ExplanationWay.Stretch> value, String style) {
     List<double[]> points = new ArrayList<>();
-    for (Walk.Stretch day : account.safe().days()) {
+    for (ExplanationWay.Stretch day : explanation.safe().days()) {
       double y = scale.y(value.applyAsDouble(day));
       points.add(new double[] {x(day.from()), y});
       points.add(new double[] {x(day.to()), y});
@@ -273,7 +273,7 @@ final class DatePicture {
   private Scale scale(double top, double bottom) {
     double low = 0;
     double high = 0;
-    for (Walk.Stretch day : account.safe().days()) {
+    for (ExplanationWay.Stretch day : explanation.safe().days()) {
       low = Math.min(low, Math.min(day.dewPoint(), day.air()));
       high = Math.max(high, Math.max(day.film(), day.air()));
     }

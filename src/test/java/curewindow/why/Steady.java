@@ -69,14 +69,14 @@ final class Steady {
   }
 
   /** Tint on the front doors, six hours in a bay of 23 C and 50 %, then in the garage. */
-  static Grounds grounds(Trial trial) {
-    return grounds(trial, tint());
+  static ExplanationInputs inputs(Trial trial) {
+    return inputs(trial, tint());
   }
 
   /** A coating on the hood in the same bay, maybe under a lamp. */
-  static Grounds coated(Optional<Lamp> lamp) {
+  static ExplanationInputs coated(Optional<Lamp> lamp) {
     FittedItem tint = tint();
-    return grounds(
+    return inputs(
         Trial.NONE,
         new FittedItem(
             "paint-coating",
@@ -91,20 +91,20 @@ final class Steady {
   }
 
   /** The tint, seen fine a week later, and a night in the bay two weeks later. */
-  static Grounds cameBack() {
+  static ExplanationInputs cameBack() {
     Instant in = FINISHED.plus(Duration.ofDays(14));
     Stay again = new Stay(in, in.plus(Duration.ofHours(18)));
     PastVisit seen =
         new PastVisit(
             LocalDate.of(2026, 9, 9), List.of("windows-up", "haze"), Result.FINE, "came by");
-    return grounds(Trial.NONE, like -> job(like, tint(), List.of(STAY, again), List.of(seen)));
+    return inputs(Trial.NONE, like -> job(like, tint(), List.of(STAY, again), List.of(seen)));
   }
 
-  private static Grounds grounds(Trial trial, FittedItem item) {
-    return grounds(trial, like -> job(like, item, List.of(STAY), List.of()));
+  private static ExplanationInputs inputs(Trial trial, FittedItem item) {
+    return inputs(trial, like -> job(like, item, List.of(STAY), List.of()));
   }
 
-  private static Grounds grounds(Trial trial, UnaryOperator<Job> as) {
+  private static ExplanationInputs inputs(Trial trial, UnaryOperator<Job> as) {
     LoadedShop shop = LoadedShop.load(Path.of("content/demo"), Clock.systemUTC());
     JobView of = shop.view(shop.job("Q-3101").orElseThrow(), "0");
     Job job = trial.on(as.apply(of.job()));
@@ -130,10 +130,10 @@ final class Steady {
             of.words(),
             of.address(),
             of.token());
-    return new Grounds(
+    return new ExplanationInputs(
         view,
         curing,
-        hold -> model.account(curing, hold),
+        hold -> model.explanation(curing, hold),
         BeforePickup.of(curing, view.catalogue()),
         trial);
   }

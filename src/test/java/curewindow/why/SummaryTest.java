@@ -24,7 +24,7 @@ class SummaryTest {
   }
 
   private static String text(Job job) {
-    return WhyOf.of(SHOP, job, Trial.NONE, job.pickup()).text(Look.USUAL);
+    return WhyOf.of(SHOP, job, Trial.NONE, job.pickup()).text(ExplanationChoice.USUAL);
   }
 
   /** Each date of a job is there, or counted. */
@@ -71,7 +71,8 @@ class SummaryTest {
 
   @Test
   void isOfTheHoldsAskedForAndBelowWhatIsTried() {
-    String text = Why.of(Steady.grounds(Trial.NONE)).text(new Look(List.of("haze"), false, true));
+    String text =
+        Why.of(Steady.inputs(Trial.NONE)).text(new ExplanationChoice(List.of("haze"), false, true));
     List<String> said = summary(text);
     assertEquals(4, said.size(), text);
     assertTrue(said.get(3).startsWith("Haze is normal: "), text);

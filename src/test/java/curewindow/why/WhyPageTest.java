@@ -44,9 +44,9 @@ class WhyPageTest {
     TreeMap<String, TreeSet<String>> described = described();
     assertEquals(TABLES.size(), described.size(), () -> described.keySet().toString());
     TreeMap<String, TreeSet<String>> found = new TreeMap<>();
-    Grounds lamped = Steady.coated(Optional.of(new Lamp(60, 30)));
-    for (Grounds grounds : List.of(Steady.cameBack(), lamped)) {
-      String json = Why.of(grounds).json(Look.USUAL);
+    ExplanationInputs lamped = Steady.coated(Optional.of(new Lamp(60, 30)));
+    for (ExplanationInputs inputs : List.of(Steady.cameBack(), lamped)) {
+      String json = Why.of(inputs).json(ExplanationChoice.USUAL);
       collect("", JsonMapper.builder().build().readTree(json), found);
     }
     assertEquals(found.remove("items.lamp"), found.remove("beforePickup.lamp"));

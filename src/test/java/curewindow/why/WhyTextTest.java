@@ -14,7 +14,8 @@ import org.junit.jupiter.api.Test;
 /** The text, where the weather is so simple that its numbers can be reckoned by hand. */
 class WhyTextTest {
 
-  private static final Look WINDOWS = new Look(List.of("windows-up"), false, false);
+  private static final ExplanationChoice WINDOWS =
+      new ExplanationChoice(List.of("windows-up"), false, false);
 
   /**
    * By hand: bond needs 48 reference hours, at 23 C one an hour. Median: 48 h after Wed 12:00, Fri
@@ -26,27 +27,27 @@ class WhyTextTest {
   void showsTheWayToADateReckonedByHand() throws IOException {
     try (var golden = WhyTextTest.class.getResourceAsStream("steady.txt")) {
       String expected = new String(golden.readAllBytes(), StandardCharsets.UTF_8);
-      assertEquals(expected, Why.of(Steady.grounds(Trial.NONE)).text(WINDOWS));
+      assertEquals(expected, Why.of(Steady.inputs(Trial.NONE)).text(WINDOWS));
     }
   }
 
   @Test
   void addsUpHoursWhereADriverDecides() {
-    String text = Why.of(Steady.grounds(Trial.NONE)).text(Look.USUAL);
+    String text = Why.of(Steady.inputs(Trial.NONE)).text(ExplanationChoice.USUAL);
     assertTrue(text.contains("48.0 reference hours at 1.000 an hour = 48.0 real hours"), text);
   }
 
   @Test
   void tellsEndsByTheClockWhereTheCarIs() {
-    Why why = Why.of(Steady.grounds(Trial.NONE));
-    String text = why.text(Look.USUAL).replaceAll("\\s+", " ");
+    Why why = Why.of(Steady.inputs(Trial.NONE));
+    String text = why.text(ExplanationChoice.USUAL).replaceAll("\\s+", " ");
     assertTrue(text.contains("safe by Sun 6 Sep 2026 08:00 likely"), text);
-    assertTrue(why.json(Look.USUAL).contains("\"2026-09-06T08:00Z\""));
+    assertTrue(why.json(ExplanationChoice.USUAL).contains("\"2026-09-06T08:00Z\""));
   }
 
   @Test
   void tellsStaysAndWhatWasSeen() {
-    String text = flat(Why.of(Steady.cameBack()).text(Look.USUAL));
+    String text = flat(Why.of(Steady.cameBack()).text(ExplanationChoice.USUAL));
     String bay =
         "Wed 2 Sep 2026 12:00 to Wed 2 Sep 2026 18:00; Wed 16 Sep 2026 12:00 to Thu 17 Sep";
     assertTrue(text.contains(bay), text);
@@ -60,7 +61,7 @@ class WhyTextTest {
    */
   @Test
   void tellsTheShopBeforePickupWhatWouldLetTheCarLeaveInAnyWeather() {
-    String text = flat(Why.of(Steady.coated(Optional.empty())).text(Look.USUAL));
+    String text = flat(Why.of(Steady.coated(Optional.empty())).text(ExplanationChoice.USUAL));
     assertTrue(
         text.contains("Coating stays dry: at pickup Tidewater Paint has 6 of its 24 hours"), text);
     assertTrue(
@@ -69,7 +70,7 @@ class WhyTextTest {
                 + " 60 C in the bay and keep the car in 6 hours longer, and the way home does no harm in any"
                 + " weather; never more heat than its maker allows"),
         text);
-    String tint = Why.of(Steady.grounds(Trial.NONE)).text(Look.USUAL);
+    String tint = Why.of(Steady.inputs(Trial.NONE)).text(ExplanationChoice.USUAL);
     assertFalse(tint.contains("Before pickup"), "a roll-down window stays up on the road too");
   }
 
@@ -79,7 +80,8 @@ class WhyTextTest {
    */
   @Test
   void tellsWhatALampGave() {
-    String text = flat(Why.of(Steady.coated(Optional.of(new Lamp(60, 30)))).text(Look.USUAL));
+    String text =
+        flat(Why.of(Steady.coated(Optional.of(new Lamp(60, 30)))).text(ExplanationChoice.USUAL));
     assertTrue(text.contains("under the lamp: 30 minutes at 60 C"), text);
     assertTrue(text.contains("has 10 of its 24 hours keep the car in 14 hours longer"), text);
     assertTrue(text.contains("another 50 minutes of lamp at 60 C"), text);
@@ -93,7 +95,7 @@ class WhyTextTest {
 
   @Test
   void namesSpotsInWordsAndHoldsInWordsAndById() {
-    String text = Why.of(Steady.grounds(Trial.NONE)).text(Look.USUAL);
+    String text = Why.of(Steady.inputs(Trial.NONE)).text(ExplanationChoice.USUAL);
     assertTrue(text.contains("front door windows"), text);
     assertFalse(text.contains("front-door-glass"), text);
     assertTrue(text.contains("Windows stay up  [windows-up]"), text);
@@ -101,19 +103,20 @@ class WhyTextTest {
 
   @Test
   void drawsEachHoldWhereAskedAndOnlyTheFirstOtherwise() {
-    Why why = Why.of(Steady.grounds(Trial.NONE));
-    int holds = why.text(Look.USUAL).split(" likely ").length;
-    assertEquals(2, why.text(Look.USUAL).split("F floor, N need met").length);
-    int drawn = why.text(new Look(List.of(), true, false)).split("F floor, N need met").length;
+    Why why = Why.of(Steady.inputs(Trial.NONE));
+    int holds = why.text(ExplanationChoice.USUAL).split(" likely ").length;
+    assertEquals(2, why.text(ExplanationChoice.USUAL).split("F floor, N need met").length);
+    int drawn =
+        why.text(new ExplanationChoice(List.of(), true, false)).split("F floor, N need met").length;
     assertTrue(drawn > 5 && drawn <= holds + 1, drawn + " of " + holds);
   }
 
   @Test
   void plainTextIsAsciiAndNoLineIsWiderThanATerminal() {
-    Why why = Why.of(Steady.grounds(Trial.NONE));
-    String plain = why.text(new Look(List.of(), true, true));
+    Why why = Why.of(Steady.inputs(Trial.NONE));
+    String plain = why.text(new ExplanationChoice(List.of(), true, true));
     assertTrue(plain.matches("[\\x20-\\x7e\\n]*"), plain);
-    String drawn = why.text(new Look(List.of(), true, false));
+    String drawn = why.text(new ExplanationChoice(List.of(), true, false));
     assertTrue(drawn.contains("\u2588"), drawn);
     for (String line : (plain + drawn).split("\n")) {
       assertTrue(line.length() <= Lines.WIDTH, line);

@@ -67,7 +67,7 @@ class UnusedTextsTest {
           new Built("hold.", "told/When", ofHolds()),
           new Built(
               "hold.", "handout/GlassWords", withPart("sticker", h -> h.is(Hold.Mark.STICKER))),
-          new Built("hold.", "page/Order", withPart("order", UnusedTextsTest::isOfAnOrder)),
+          new Built("hold.", "page/CoatingFirst", withPart("order", UnusedTextsTest::isOfAnOrder)),
           new Built("unnamed.", "words/IcuWords", holdParts()),
           new Built("handout.care.always.", "handout/CareWords", CATALOGUE.services().keySet()),
           // By names of the program's own.

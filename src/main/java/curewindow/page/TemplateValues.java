@@ -14,7 +14,7 @@ import java.util.Set;
  * A view record as a template sees it: its components by name, an empty optional as nothing, and a
  * name that does not exist as a mistake rather than as nothing.
  */
-final class Fields extends AbstractMap<String, Object> {
+final class TemplateValues extends AbstractMap<String, Object> {
 
   /**
    * What the template language answers of any map itself, before it asks for a value; a component
@@ -25,11 +25,11 @@ final class Fields extends AbstractMap<String, Object> {
 
   private final Map<String, Object> values;
 
-  private Fields(Map<String, Object> values) {
+  private TemplateValues(Map<String, Object> values) {
     this.values = Collections.unmodifiableMap(values);
   }
 
-  static Fields of(Record view) {
+  static TemplateValues of(Record view) {
     Map<String, Object> values = new LinkedHashMap<>();
     for (RecordComponent part : view.getClass().getRecordComponents()) {
       if (TAKEN.contains(part.getName())) {
@@ -43,7 +43,7 @@ final class Fields extends AbstractMap<String, Object> {
         throw new IllegalStateException(e);
       }
     }
-    return new Fields(values);
+    return new TemplateValues(values);
   }
 
   private static Object plain(Object value) {
@@ -51,10 +51,10 @@ final class Fields extends AbstractMap<String, Object> {
       return of(view);
     }
     if (value instanceof List<?> list) {
-      return list.stream().map(Fields::plain).toList();
+      return list.stream().map(TemplateValues::plain).toList();
     }
     if (value instanceof Optional<?> optional) {
-      return optional.map(Fields::plain).orElse(null);
+      return optional.map(TemplateValues::plain).orElse(null);
     }
     return value;
   }

@@ -16,7 +16,7 @@ import java.util.List;
  * @param script the script; may be empty
  * @param policy the policy
  */
-record Look(String style, String script, String policy) {
+record PageLook(String style, String script, String policy) {
 
   /** The style sheets of a customer's first view, in the order in which they stand in the page. */
   static final List<String> CUSTOMER = List.of("page", "customer", "dates");
@@ -28,14 +28,14 @@ record Look(String style, String script, String policy) {
   static final List<String> OPEN = List.of("page", "text", "print", "public");
 
   /** A customer's page, without what stands in {@link BelowStyle}. */
-  static Look customer(ShopFiles files, Problems problems) {
+  static PageLook customer(ShopFiles files, Problems problems) {
     String script = files.text(Templates.FOLDER + "/page.js", problems).orElse("");
-    return kept(of(style(files, CUSTOMER, problems), Slim.script(script)));
+    return kept(of(style(files, CUSTOMER, problems), PageTrim.script(script)));
   }
 
   /** Allows the shared style and what lets a phone keep the page, from its own host alone. */
-  private static Look kept(Look look) {
-    return new Look(
+  private static PageLook kept(PageLook look) {
+    return new PageLook(
         look.style(),
         look.script(),
         look.policy()
@@ -45,7 +45,7 @@ record Look(String style, String script, String policy) {
   }
 
   /** Pages without a script. */
-  static Look still(ShopFiles files, List<String> styles, Problems problems) {
+  static PageLook still(ShopFiles files, List<String> styles, Problems problems) {
     return of(style(files, styles, problems), "");
   }
 
@@ -55,11 +55,11 @@ record Look(String style, String script, String policy) {
       css.append(files.text(Templates.FOLDER + "/" + name + ".css", problems).orElse(""))
           .append('\n');
     }
-    return Slim.style(css.toString());
+    return PageTrim.style(css.toString());
   }
 
-  static Look of(String style, String script) {
-    return new Look(
+  static PageLook of(String style, String script) {
+    return new PageLook(
         style,
         script,
         "default-src 'none'; style-src "

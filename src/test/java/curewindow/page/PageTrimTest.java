@@ -21,7 +21,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** A page means the same before and after it is made slim, to a parser that is not ours. */
-class SlimTest {
+class PageTrimTest {
 
   private static final Pages WHOLE =
       Pages.read(Demo.FILES, Demo.GUIDES, new Problems(), UnaryOperator.identity());
@@ -52,7 +52,7 @@ class SlimTest {
     assertEquals(List.of(), problems.all());
     pages.removeIf(text -> !text.startsWith("<!DOCTYPE html>"));
     assertTrue(pages.size() > 20, pages.size() + " pages");
-    pages.forEach(SlimTest::same);
+    pages.forEach(PageTrimTest::same);
   }
 
   @ParameterizedTest
@@ -99,7 +99,7 @@ class SlimTest {
   }
 
   private static void same(String html) {
-    String slim = Slim.html(html);
+    String slim = PageTrim.html(html);
     assertTrue(slim.length() <= html.length() + 2);
     assertEquals(meaning(html), meaning(slim));
   }
@@ -139,7 +139,7 @@ class SlimTest {
   private static String attributes(Element element) {
     return element.attributes().asList().stream()
         .sorted((a, b) -> a.getKey().compareTo(b.getKey()))
-        .map(SlimTest::attribute)
+        .map(PageTrimTest::attribute)
         .collect(Collectors.joining());
   }
 
@@ -155,8 +155,8 @@ class SlimTest {
   @Test
   void aStyleOrScriptCannotEndItsElement() {
     String told = "a::before { content: \"</STYLE><b>\" }";
-    assertEquals("a::before { content: \"<\\/STYLE><b>\" }", Slim.style(told));
-    assertEquals("<\\/style>", Slim.style("<//* note */style>"));
-    assertEquals("a = '<\\/script>';", Slim.script("a = '</script>';"));
+    assertEquals("a::before { content: \"<\\/STYLE><b>\" }", PageTrim.style(told));
+    assertEquals("<\\/style>", PageTrim.style("<//* note */style>"));
+    assertEquals("a = '<\\/script>';", PageTrim.script("a = '</script>';"));
   }
 }

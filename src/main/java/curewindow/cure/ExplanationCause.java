@@ -19,7 +19,7 @@ import java.util.Optional;
  * @param meanDewPoint mean dew point of the air over the real hours, degrees Celsius
  * @param meanRate reference hours per real hour of that driver, without the lamp's
  */
-public record Because(
+public record ExplanationCause(
     int item,
     String spot,
     Optional<Driver> driver,
@@ -33,7 +33,7 @@ public record Because(
     double meanRate) {
 
   /** Refuses missing parts. */
-  public Because {
+  public ExplanationCause {
     Objects.requireNonNull(spot, "spot");
     Objects.requireNonNull(driver, "driver");
   }

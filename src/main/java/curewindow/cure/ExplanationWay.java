@@ -24,7 +24,7 @@ import java.util.Optional;
  * @param days the stretches of time walked, one for each day by the place's clocks, the days on
  *     which the car comes or leaves cut in two
  */
-public record Walk(
+public record ExplanationWay(
     int item,
     String spot,
     Driver driver,
@@ -38,7 +38,7 @@ public record Walk(
     List<Stretch> days) {
 
   /** Refuses missing parts. */
-  public Walk {
+  public ExplanationWay {
     Objects.requireNonNull(spot, "spot");
     Objects.requireNonNull(driver, "driver");
     Objects.requireNonNull(finished, "finished");

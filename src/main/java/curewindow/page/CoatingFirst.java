@@ -14,12 +14,12 @@ import java.util.Set;
  * comes first, as water and sun spoil it for good, while a film that dries later is only late. Told
  * only of holds whose texts say so.
  */
-final class Order {
+final class CoatingFirst {
 
   private final JobView view;
   private final Words words;
 
-  Order(JobView view) {
+  CoatingFirst(JobView view) {
     this.view = view;
     this.words = view.words();
   }

@@ -1,7 +1,7 @@
 package curewindow.why;
 
-import curewindow.cure.Account;
 import curewindow.cure.CureCase;
+import curewindow.cure.Explanation;
 import curewindow.told.BeforePickup;
 import curewindow.told.JobView;
 import java.util.Objects;
@@ -13,23 +13,23 @@ import java.util.function.Function;
  *
  * @param view the job with its dates, after what is tried, in English whatever the customer speaks
  * @param curing what the dates were computed from
- * @param accounts how the end of a hold comes about, by the hold's id
+ * @param explanations how the end of a hold comes about, by the hold's id
  * @param before what the shop can do before the car leaves; empty where nothing is needed, or the
  *     car has left
  * @param trial what is tried instead of what the files say
  */
-public record Grounds(
+public record ExplanationInputs(
     JobView view,
     CureCase curing,
-    Function<String, Account> accounts,
+    Function<String, Explanation> explanations,
     Optional<BeforePickup> before,
     Trial trial) {
 
   /** Refuses missing parts. */
-  public Grounds {
+  public ExplanationInputs {
     Objects.requireNonNull(view, "view");
     Objects.requireNonNull(curing, "curing");
-    Objects.requireNonNull(accounts, "accounts");
+    Objects.requireNonNull(explanations, "explanations");
     Objects.requireNonNull(before, "before");
     Objects.requireNonNull(trial, "trial");
   }

@@ -12,13 +12,13 @@ import java.util.Optional;
  * @param every whether each date is drawn
  * @param plain whether only ASCII characters are used
  */
-public record Look(List<String> holds, boolean every, boolean plain) {
+public record ExplanationChoice(List<String> holds, boolean every, boolean plain) {
 
   /** All dates, the one that matters most drawn. */
-  public static final Look USUAL = new Look(List.of(), false, false);
+  public static final ExplanationChoice USUAL = new ExplanationChoice(List.of(), false, false);
 
   /** Copies the list. */
-  public Look {
+  public ExplanationChoice {
     holds = List.copyOf(Objects.requireNonNull(holds, "holds"));
   }
 

@@ -11,10 +11,10 @@ import java.util.Objects;
  * @param likely the way to the median end
  * @param ends the ends in all weathers
  */
-public record Account(String hold, Walk safe, Walk likely, Ends ends) {
+public record Explanation(String hold, ExplanationWay safe, ExplanationWay likely, Ends ends) {
 
   /** Refuses missing parts. */
-  public Account {
+  public Explanation {
     Objects.requireNonNull(hold, "hold");
     Objects.requireNonNull(safe, "safe");
     Objects.requireNonNull(likely, "likely");

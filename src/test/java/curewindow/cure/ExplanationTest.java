@@ -15,8 +15,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-/** The account of a hold against the dates and against sums by hand. */
-class AccountTest {
+/** The explanation of a hold against the dates and against sums by hand. */
+class ExplanationTest {
 
   private static final Place BERLIN = Cases.place("Europe/Berlin");
   private static final ZoneOffset CET = ZoneOffset.ofHours(1);
@@ -38,15 +38,15 @@ class AccountTest {
   @Test
   void sumsByHandInSteadyWeather() {
     // A garage is 2 K above the mean air: 21 + 2 = 23 C, at which bond gains 1 an hour.
-    Account account =
+    Explanation explanation =
         curing(Cases.steady(21, 5, 500))
-            .account(job(Cases.GARAGE, "2026-06-10T12:00", bond(48, 24, 300)), "wash");
-    Walk walk = account.safe();
+            .explanation(job(Cases.GARAGE, "2026-06-10T12:00", bond(48, 24, 300)), "wash");
+    ExplanationWay walk = explanation.safe();
     assertEquals(Optional.of(Cases.at(BERLIN, "2026-06-12T12:00")), walk.met());
     assertEquals(4, walk.days().size(), "bay, rest of the first day, a whole day, half a day");
     double[] doses = {5, 12, 36, 48};
     for (int i = 0; i < doses.length; i++) {
-      Walk.Stretch day = walk.days().get(i);
+      ExplanationWay.Stretch day = walk.days().get(i);
       assertEquals(doses[i], day.doseAtEnd(), 1e-6);
       assertEquals(i == 0, day.inBay());
       assertEquals(23, day.film(), 1e-9);
@@ -61,25 +61,25 @@ class AccountTest {
   void daysFollowEachOtherAndAddUpInLivelyWeather() {
     Curing curing = curing(Cases.lively(1), Cases.lively(2), Cases.lively(3));
     CureCase job = job(Cases.OUTSIDE, "2026-12-20T14:30", bond(60, 24, 2000));
-    Account account = curing.account(job, "wash");
+    Explanation explanation = curing.explanation(job, "wash");
     Release release = curing.timeline(job).of("wash").orElseThrow();
-    assertEquals(release.likely(), account.likely().end());
-    assertEquals(release.likely(), account.ends().by(50).orElseThrow());
+    assertEquals(release.likely(), explanation.likely().end());
+    assertEquals(release.likely(), explanation.ends().by(50).orElseThrow());
     assertEquals(
         release.end().at(),
-        WakingHours.notBefore(account.ends().by(90).orElseThrow(), BERLIN.zone()));
-    agrees(account.safe(), release.because());
-    agrees(account.likely(), release.becauseLikely());
+        WakingHours.notBefore(explanation.ends().by(90).orElseThrow(), BERLIN.zone()));
+    agrees(explanation.safe(), release.because());
+    agrees(explanation.likely(), release.becauseLikely());
   }
 
-  private static void agrees(Walk walk, Because because) {
+  private static void agrees(ExplanationWay walk, ExplanationCause because) {
     assertEquals(walk.finished(), walk.days().get(0).from());
     assertEquals(walk.end(), walk.days().get(walk.days().size() - 1).to());
     double hours = 0;
     double film = 0;
     double dose = 0;
     Instant last = walk.finished();
-    for (Walk.Stretch day : walk.days()) {
+    for (ExplanationWay.Stretch day : walk.days()) {
       assertEquals(last, day.from());
       assertEquals(day.date(), day.from().atZone(BERLIN.zone()).toLocalDate());
       last = day.to();
@@ -100,17 +100,18 @@ class AccountTest {
     HoldRule rule = bond(60, 72, 2000);
     ParkingPlan shade = new ParkingPlan(Parking.SHADE, Parking.SHADE);
     Curing curing = curing(Cases.steady(15, 5, 500));
-    Walk outside = curing.account(job(Cases.OUTSIDE, "2026-06-10T12:00", rule), "wash").safe();
-    Walk shaded = curing.account(job(shade, "2026-06-10T12:00", rule), "wash").safe();
+    ExplanationWay outside =
+        curing.explanation(job(Cases.OUTSIDE, "2026-06-10T12:00", rule), "wash").safe();
+    ExplanationWay shaded = curing.explanation(job(shade, "2026-06-10T12:00", rule), "wash").safe();
     assertEquals(12, outside.days().get(2).sun(), 1e-9);
     assertEquals(1.8, shaded.days().get(2).sun(), 1e-9);
   }
 
   @Test
   void theFloorDecidesWhereTheNeedIsMetBefore() {
-    Walk walk =
+    ExplanationWay walk =
         curing(Cases.steady(21, 5, 0))
-            .account(job(Cases.GARAGE, "2026-06-10T12:00", bond(10, 24, 300)), "wash")
+            .explanation(job(Cases.GARAGE, "2026-06-10T12:00", bond(10, 24, 300)), "wash")
             .safe();
     assertTrue(walk.floorDecides());
     assertEquals(walk.floor(), walk.end());
@@ -120,9 +121,9 @@ class AccountTest {
   @Test
   void daysByTheClockHaveTwentyFiveHoursWhenClocksGoBack() {
     // Central European Summer Time ends on 25 October 2026.
-    Walk walk =
+    ExplanationWay walk =
         curing(Cases.steady(21, 5, 0))
-            .account(job(Cases.GARAGE, "2026-10-24T12:00", bond(60, 24, 300)), "wash")
+            .explanation(job(Cases.GARAGE, "2026-10-24T12:00", bond(60, 24, 300)), "wash")
             .safe();
     assertEquals(25, walk.days().get(2).hours());
     assertEquals("2026-10-25", walk.days().get(2).date().toString());
@@ -131,15 +132,15 @@ class AccountTest {
   @Test
   void weathersThatAreNotEnoughAreCountedApart() {
     // The cold one gains exp(-50000/R (1/275.15 - 1/296.15)) = 0.212 an hour: 97 h have 5 + 20.
-    Account account =
+    Explanation explanation =
         curing(Cases.steady(21, 5, 0), Cases.steady(0, -5, 0))
-            .account(job(Cases.GARAGE, "2026-06-10T12:00", bond(48, 24, 97)), "wash");
-    assertEquals(1, account.ends().open());
-    assertEquals(2, account.ends().weathers());
-    assertEquals(Optional.empty(), account.ends().by(90));
-    assertEquals(Optional.empty(), account.safe().met());
-    assertEquals(account.safe().limit(), account.safe().end());
-    assertEquals(5 + 92 * 0.2123, account.safe().dose(), 0.05);
+            .explanation(job(Cases.GARAGE, "2026-06-10T12:00", bond(48, 24, 97)), "wash");
+    assertEquals(1, explanation.ends().open());
+    assertEquals(2, explanation.ends().weathers());
+    assertEquals(Optional.empty(), explanation.ends().by(90));
+    assertEquals(Optional.empty(), explanation.safe().met());
+    assertEquals(explanation.safe().limit(), explanation.safe().end());
+    assertEquals(5 + 92 * 0.2123, explanation.safe().dose(), 0.05);
   }
 
   @Test
@@ -150,20 +151,20 @@ class AccountTest {
             .measured(
                 Map.of(BERLIN.id(), ObservedTest.steady("2026-06-10T22:00:00Z", 24, -10, -12)));
     CureCase job = job(Cases.OUTSIDE, "2026-06-10T12:00", bond(60, 24, 2000));
-    Account account = curing.account(job, "wash");
-    List<Walk.Stretch> days = account.safe().days();
+    Explanation explanation = curing.explanation(job, "wash");
+    List<ExplanationWay.Stretch> days = explanation.safe().days();
     assertEquals(15, days.get(1).air(), 1e-9);
     assertEquals(-10, days.get(2).air(), 1e-9);
     assertEquals(-12, days.get(2).dewPoint(), 1e-9);
     assertEquals(15, days.get(3).air(), 1e-9);
-    agrees(account.safe(), curing.timeline(job).of("wash").orElseThrow().because());
+    agrees(explanation.safe(), curing.timeline(job).of("wash").orElseThrow().because());
   }
 
   @Test
   void refusesWhatIsNotThere() {
     CureCase job = job(Cases.GARAGE, "2026-06-10T12:00", bond(48, 24, 97));
     Curing curing = curing(Cases.steady(21, 5, 0));
-    assertThrows(IllegalArgumentException.class, () -> curing.account(job, "wipers"));
+    assertThrows(IllegalArgumentException.class, () -> curing.explanation(job, "wipers"));
     Ends ends = new Ends(List.of(Instant.EPOCH), 0, 1);
     assertThrows(IllegalArgumentException.class, () -> ends.by(0));
     assertThrows(IllegalArgumentException.class, () -> ends.by(101));

@@ -1,31 +1,31 @@
 package curewindow.why;
 
-import curewindow.cure.Account;
 import curewindow.cure.Ends;
+import curewindow.cure.Explanation;
+import curewindow.cure.ExplanationWay;
 import curewindow.cure.Release;
-import curewindow.cure.Walk;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.Map;
 
 /** The way to an end as names and values. */
-final class WayData {
+final class ExplanationWayData {
 
   private final ZoneId zone;
 
-  WayData(ZoneId zone) {
+  ExplanationWayData(ZoneId zone) {
     this.zone = zone;
   }
 
-  Map<String, Object> of(Account account) {
+  Map<String, Object> of(Explanation explanation) {
     return WhyData.ordered(
-        "way", walk(account.safe()),
-        "wayLikely", walk(account.likely()),
-        "ends", ends(account.ends()));
+        "way", walk(explanation.safe()),
+        "wayLikely", walk(explanation.likely()),
+        "ends", ends(explanation.ends()));
   }
 
-  private Map<String, Object> walk(Walk walk) {
+  private Map<String, Object> walk(ExplanationWay walk) {
     Map<String, Object> data =
         WhyData.ordered(
             "item", walk.item(),
@@ -42,7 +42,7 @@ final class WayData {
     return data;
   }
 
-  private Map<String, Object> day(Walk.Stretch day) {
+  private Map<String, Object> day(ExplanationWay.Stretch day) {
     return WhyData.ordered(
         "date", day.date().toString(),
         "from", local(day.from(), zone),

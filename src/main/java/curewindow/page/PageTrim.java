@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
  * Takes out of a page what only its writers need: indents, empty lines, notes, and the quotes and
  * end tags that HTML can do without.
  */
-final class Slim {
+final class PageTrim {
 
   private static final Pattern NOTE = Pattern.compile("/\\*.*?\\*/", Pattern.DOTALL);
   private static final Pattern KEPT =
@@ -32,7 +32,7 @@ final class Slim {
               + "|tr>(?=\\s*(?:<tr[ >]|</t(?:body|head)>))"
               + "|d[td]>(?=\\s*(?:<d[td][ >]|</dl>)))");
 
-  private Slim() {}
+  private PageTrim() {}
 
   static String style(String css) {
     return InPage.kept(lines(NOTE.matcher(css).replaceAll(""), ""));

@@ -19,7 +19,7 @@ import java.util.Set;
 import java.util.SortedMap;
 
 /** All guides of a language as the public pages show them, cut into the parts links lead to. */
-final class Book {
+final class GuideBook {
 
   /** Pages that are no guides; a guide of such a name would take their place. */
   static final Set<String> RESERVED = Set.of("index", "find", "year", "lost-card");
@@ -58,7 +58,8 @@ final class Book {
   private final List<Chapter> chapters = new ArrayList<>();
   private final List<Spot> spots = new ArrayList<>();
 
-  Book(Shop shop, Optional<YearHere> here, Words words, GuideLibrary guides, Problems problems) {
+  GuideBook(
+      Shop shop, Optional<YearHere> here, Words words, GuideLibrary guides, Problems problems) {
     this.words = words;
     this.year = here.map(y -> new PublicYear(y, words));
     for (String id : guides.ids(words.language())) {

@@ -17,7 +17,7 @@ import java.time.ZoneOffset;
  * @param limit the hold ends then at the latest, met or not; not before the pickup, as until then
  *     the shop has the car before its eyes
  */
-record Claim(
+record ItemNeed(
     CureItem item,
     HoldRule rule,
     Driver[] drivers,
@@ -40,12 +40,12 @@ record Claim(
    * @param stays when the car is in the bay
    * @param standard the offset of local standard time
    */
-  static Claim of(CureItem item, HoldRule rule, Stays stays, ZoneOffset standard) {
+  static ItemNeed of(CureItem item, HoldRule rule, Stays stays, ZoneOffset standard) {
     long finished = item.finished().getEpochSecond() + standard.getTotalSeconds();
     int stay = stays.of(finished);
     long pickup = stays.pickup(stay);
     double[] needs = needs(item, rule);
-    return new Claim(
+    return new ItemNeed(
         item,
         rule,
         drivers(rule),
@@ -63,7 +63,7 @@ record Claim(
   }
 
   /** Whether another claim always ends when this one does. */
-  boolean endsWith(Claim other) {
+  boolean endsWith(ItemNeed other) {
     return finished == other.finished
         && item.exposure() == other.item.exposure()
         && item.permeance() == other.item.permeance()

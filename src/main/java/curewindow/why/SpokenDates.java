@@ -12,7 +12,7 @@ import java.time.ZoneId;
 import java.util.Locale;
 
 /** A job's dates in few English words, as people at the shop's counter say them. */
-final class Told {
+final class SpokenDates {
 
   /** From it on no year goes without saying. */
   private static final Instant LONG_AGO = Instant.EPOCH;
@@ -21,20 +21,20 @@ final class Told {
   private final ZoneId zone;
   private final When when;
 
-  private Told(Words words, ZoneId zone) {
+  private SpokenDates(Words words, ZoneId zone) {
     this.words = words;
     this.zone = zone;
     this.when = new When(words, zone);
   }
 
   /** Dates that name their year only where they are far from the pickup. */
-  static Told besidePickup(JobView view) {
-    return new Told(view.words(), view.timeline().zone());
+  static SpokenDates besidePickup(JobView view) {
+    return new SpokenDates(view.words(), view.timeline().zone());
   }
 
   /** Dates that all name their year. */
-  static Told alone(JobView view) {
-    return new Told(view.words().around(LONG_AGO), view.timeline().zone());
+  static SpokenDates alone(JobView view) {
+    return new SpokenDates(view.words().around(LONG_AGO), view.timeline().zone());
   }
 
   String label(Release release) {

@@ -3,12 +3,12 @@ package curewindow.cure;
 /**
  * What an item still needs of a driver when the car leaves the bay.
  *
- * @param claim the item and its rule
+ * @param itemNeed the item and its rule
  * @param doses the driver's doses since the pickup
  * @param whole all that the item needs
  * @param dose the need, less what the bay has given; above 0
  */
-record Wanted(Claim claim, PickupDoses doses, double whole, double dose) {
+record RemainingNeed(ItemNeed itemNeed, PickupDoses doses, double whole, double dose) {
 
   /** When the mean dose of the weathers is enough, up to the hour, at most a last time. */
   long metOnTheMean(long last) {
@@ -17,18 +17,18 @@ record Wanted(Claim claim, PickupDoses doses, double whole, double dose) {
 
   /** When the wait is over that ends within the hour before an hour's start. */
   long overInHour(int member, int end) {
-    return Math.min(claim.limit(), doses.inHour(dose, member, end));
+    return Math.min(itemNeed.limit(), doses.inHour(dose, member, end));
   }
 
   /**
    * Whether the wait is over wherever another's is, and never less of the need met, as both count
    * the same doses.
    */
-  boolean isOverWith(Wanted other) {
+  boolean isOverWith(RemainingNeed other) {
     return doses == other.doses
         && dose <= other.dose
         && whole >= other.whole
-        && claim.limit() <= other.claim.limit();
+        && itemNeed.limit() <= other.itemNeed.limit();
   }
 
   /**
@@ -46,7 +46,7 @@ record Wanted(Claim claim, PickupDoses doses, double whole, double dose) {
 
   /** Whether an hour begins before the limit, so that it matters whether the need is met. */
   boolean matters(int hour) {
-    return doses.second(hour) < claim.limit();
+    return doses.second(hour) < itemNeed.limit();
   }
 
   /**

@@ -11,17 +11,17 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Walks through the weathers of one hold day by day. */
-final class Accounting {
+final class ExplanationMaker {
 
   private static final double WATTS_PER_KILOWATT = 1000;
 
   private final JobDoses doses;
-  private final Reason reason;
-  private final Site site;
+  private final ExplanationCauses reason;
+  private final PlaceTables site;
   private final Bay bay;
   private final double bayDewPoint;
 
-  Accounting(JobDoses doses, Reason reason, Site site, Bay bay) {
+  ExplanationMaker(JobDoses doses, ExplanationCauses reason, PlaceTables site, Bay bay) {
     this.doses = doses;
     this.reason = reason;
     this.site = site;
@@ -30,61 +30,61 @@ final class Accounting {
   }
 
   /**
-   * The account of a hold.
+   * The explanation of a hold.
    *
    * @param hold its id
-   * @param claims the items with this hold
+   * @param itemNeeds the items with this hold
    */
-  Account of(String hold, List<Claim> claims) {
-    HoldEnds ends = new HoldEnds(doses, claims, site.members(), site.ninth());
-    return new Account(hold, walk(ends.ninth()), walk(ends.median()), all(claims));
+  Explanation of(String hold, List<ItemNeed> itemNeeds) {
+    HoldEnds ends = new HoldEnds(doses, itemNeeds, site.members(), site.safeRank());
+    return new Explanation(hold, walk(ends.safe()), walk(ends.median()), all(itemNeeds));
   }
 
   /** Each weather by itself: in none of them does an end depend on the others. */
-  private Ends all(List<Claim> claims) {
+  private Ends all(List<ItemNeed> itemNeeds) {
     List<Instant> met = new ArrayList<>();
     for (int member = 0; member < site.members(); member++) {
-      end(claims, member).ifPresent(end -> met.add(instant(end)));
+      end(itemNeeds, member).ifPresent(end -> met.add(instant(end)));
     }
     met.sort(null);
-    return new Ends(met, site.members() - met.size(), site.ninth());
+    return new Ends(met, site.members() - met.size(), site.safeRank());
   }
 
   /** The end in one weather; empty where an item does not have what it needs by its limit. */
-  private Optional<Long> end(List<Claim> claims, int member) {
+  private Optional<Long> end(List<ItemNeed> itemNeeds, int member) {
     long end = Long.MIN_VALUE;
-    for (Claim claim : claims) {
-      end = Math.max(end, claim.floor());
-      for (Driver driver : claim.rule().need().keySet()) {
-        end = Math.max(end, doses.met(claim, driver, member));
+    for (ItemNeed itemNeed : itemNeeds) {
+      end = Math.max(end, itemNeed.floor());
+      for (Driver driver : itemNeed.rule().need().keySet()) {
+        end = Math.max(end, doses.met(itemNeed, driver, member));
       }
     }
     return end == DoseTable.NEVER ? Optional.empty() : Optional.of(end);
   }
 
-  private Walk walk(HoldEnds.Decision decision) {
-    Claim claim = decision.claim();
+  private ExplanationWay walk(HoldEnds.Decision decision) {
+    ItemNeed itemNeed = decision.itemNeed();
     Driver driver = reason.slowest(decision);
-    long met = doses.met(claim, driver, decision.member());
-    long end = Math.max(decision.at(), claim.finished() + 1);
-    return new Walk(
-        claim.item().item(),
-        claim.item().spot(),
+    long met = doses.met(itemNeed, driver, decision.member());
+    long end = Math.max(decision.at(), itemNeed.finished() + 1);
+    return new ExplanationWay(
+        itemNeed.item().item(),
+        itemNeed.item().spot(),
         driver,
-        claim.rule().need().get(driver),
-        claim.lampHours(driver),
-        instant(claim.finished()),
-        instant(claim.floor()),
-        instant(claim.limit()),
+        itemNeed.rule().need().get(driver),
+        itemNeed.lampHours(driver),
+        instant(itemNeed.finished()),
+        instant(itemNeed.floor()),
+        instant(itemNeed.limit()),
         met == DoseTable.NEVER ? Optional.empty() : Optional.of(instant(met)),
         instant(end),
         days(decision, driver, end));
   }
 
-  private List<Walk.Stretch> days(HoldEnds.Decision decision, Driver driver, long end) {
-    List<Walk.Stretch> days = new ArrayList<>();
+  private List<ExplanationWay.Stretch> days(HoldEnds.Decision decision, Driver driver, long end) {
+    List<ExplanationWay.Stretch> days = new ArrayList<>();
     Weather weather = new Weather(decision);
-    long from = decision.claim().finished();
+    long from = decision.itemNeed().finished();
     while (from < end) {
       LocalDate date = LocalDate.ofInstant(instant(from), site.zone());
       long to = Math.min(end, second(date.plusDays(1).atStartOfDay(site.zone()).toInstant()));
@@ -97,23 +97,23 @@ final class Accounting {
 
   /** The weather that an item sees. */
   private final class Weather {
-    private final Claim claim;
+    private final ItemNeed itemNeed;
     private final int member;
     private final Surface surface;
     private final Map<Integer, SurfaceHours> years = new HashMap<>();
 
     Weather(HoldEnds.Decision decision) {
-      claim = decision.claim();
+      itemNeed = decision.itemNeed();
       member = decision.member();
-      surface = doses.surface(claim.item().exposure());
+      surface = doses.surface(itemNeed.item().exposure());
     }
 
-    Walk.Stretch stretch(LocalDate date, Driver driver, long from, long to) {
+    ExplanationWay.Stretch stretch(LocalDate date, Driver driver, long from, long to) {
       boolean inBay = doses.stays().inBay(from);
       double before = dose(driver, from);
       double after = dose(driver, to);
       double hours = (to - from) / 3600.0;
-      return new Walk.Stretch(
+      return new ExplanationWay.Stretch(
           date,
           instant(from),
           instant(to),
@@ -128,8 +128,8 @@ final class Accounting {
 
     /** With what the lamp gave, in hours of the catalogue's need. */
     private double dose(Driver driver, long until) {
-      double gained = doses.gained(claim, driver, member, until);
-      return claim.lampHours(driver) + claim.hours(driver, gained);
+      double gained = doses.gained(itemNeed, driver, member, until);
+      return itemNeed.lampHours(driver) + itemNeed.hours(driver, gained);
     }
 
     private double sum(long from, long to, Hourly hourly) {

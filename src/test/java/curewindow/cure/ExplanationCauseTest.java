@@ -7,10 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-class BecauseTest {
+class ExplanationCauseTest {
 
-  private static Because because(Optional<Driver> driver, double need, double rate) {
-    return new Because(0, "hood", driver, need, 0, 100, 0, 10, 12, 5, rate);
+  private static ExplanationCause because(Optional<Driver> driver, double need, double rate) {
+    return new ExplanationCause(0, "hood", driver, need, 0, 100, 0, 10, 12, 5, rate);
   }
 
   @Test

@@ -20,7 +20,7 @@ import java.util.function.IntToDoubleFunction;
  * car stands at different places by day and by night; years whose clocks change on the same days
  * share them, but for those in which weather was measured.
  */
-final class Site {
+final class PlaceTables {
 
   private final ZoneId zone;
   private final Weathers weathers;
@@ -43,7 +43,7 @@ final class Site {
 
   private record MeanKey(int firstMonth, Surface surface, int member) {}
 
-  Site(ZoneId zone, Weathers weathers, ObservedHours observed) {
+  PlaceTables(ZoneId zone, Weathers weathers, ObservedHours observed) {
     this.zone = zone;
     this.weathers = weathers;
     this.byYear = new ObservedYears(weathers, observed);
@@ -65,8 +65,8 @@ final class Site {
   }
 
   /** The number, from 1, of the end that nine of ten weathers keep. */
-  int ninth() {
-    return weathers.ninth();
+  int safeRank() {
+    return weathers.safeRank();
   }
 
   /** The tables of all jobs that are alike in what the tables depend on. */

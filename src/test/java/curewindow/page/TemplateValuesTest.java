@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-class FieldsTest {
+class TemplateValuesTest {
 
   private record Inner(String label) {}
 
@@ -24,8 +24,9 @@ class FieldsTest {
 
   @Test
   void componentsAreValuesByName() {
-    Fields fields =
-        Fields.of(new Outer("a", Optional.empty(), List.of(new Inner("b"), new Inner("c"))));
+    TemplateValues fields =
+        TemplateValues.of(
+            new Outer("a", Optional.empty(), List.of(new Inner("b"), new Inner("c"))));
     assertEquals("a", fields.get("label"));
     assertNull(fields.get("none"));
     assertEquals("c", ((Map<?, ?>) ((List<?>) fields.get("parts")).get(1)).get("label"));
@@ -33,7 +34,7 @@ class FieldsTest {
 
   @Test
   void aNameThatIsNotThereNamesTheNearest() {
-    Fields fields = Fields.of(new Inner("b"));
+    TemplateValues fields = TemplateValues.of(new Inner("b"));
     String said =
         assertThrows(IllegalArgumentException.class, () -> fields.get("lable")).getMessage();
     assertTrue(said.contains("'lable'") && said.contains("label is near"), said);
@@ -44,7 +45,7 @@ class FieldsTest {
   void aComponentThatTheTemplateLanguageWouldAnswerItselfIsRefused() {
     for (Record view : List.of(new Sized("long"), new Emptied(true), new Valued("v"))) {
       String said =
-          assertThrows(IllegalArgumentException.class, () -> Fields.of(view)).getMessage();
+          assertThrows(IllegalArgumentException.class, () -> TemplateValues.of(view)).getMessage();
       assertTrue(said.contains("may not name a component"), said);
     }
   }
