@@ -18,11 +18,14 @@ import java.util.function.UnaryOperator;
  */
 public final class Pages {
 
+  /** The folder of all templates, styles and scripts, those of handouts too. */
+  public static final String TEMPLATES = Templates.FOLDER;
+
   /** Where it is said that there is no page, among the pages of {@link #open}. */
   public static final String NOT_FOUND = "404.html";
 
   /** All templates: the pages, what they share, and the sections of a customer's page. */
-  private static final String[] TEMPLATES = {
+  private static final String[] ALL = {
     "parts",
     "customer",
     "dates",
@@ -68,7 +71,7 @@ public final class Pages {
   /** Pages that get a finish of the caller's choice when they leave their template. */
   static Pages read(
       ShopFiles files, GuideLibrary guides, Problems problems, UnaryOperator<String> finish) {
-    Templates templates = Templates.read(files, problems, finish, TEMPLATES);
+    Templates templates = Templates.read(files, problems, finish, ALL);
     Looks looks =
         new Looks(
             PageLook.customer(files, problems),
@@ -87,8 +90,7 @@ public final class Pages {
    * @return the page, or empty where its template has a mistake
    */
   public Optional<String> customer(List<JobView> cases, List<String> calendars, Problems problems) {
-    CustomerPage page =
-        new CustomerPage(cases, calendars, looks.customer(), looks.below().href(), guides);
+    CustomerPage page = page(cases, calendars);
     int questions = Asking.MOST;
     int texts = page.texts();
     Optional<String> html = fill(page, questions, texts, problems);
@@ -104,6 +106,24 @@ public final class Pages {
       over = over(html);
     }
     return roomier(page, html, questions, texts, problems);
+  }
+
+  /**
+   * Finds out whether a job's page can be made, however heavy it is.
+   *
+   * @param cases the job in some cases of parking, the noted one first
+   * @param calendars where the calendar of each case is to be had
+   * @param problems where mistakes in the templates are reported, with file and line
+   * @return the page, or empty where its template has a mistake
+   */
+  public Optional<String> rehearsed(
+      List<JobView> cases, List<String> calendars, Problems problems) {
+    CustomerPage page = page(cases, calendars);
+    return fill(page, Asking.MOST, page.texts(), problems);
+  }
+
+  private CustomerPage page(List<JobView> cases, List<String> calendars) {
+    return new CustomerPage(cases, calendars, looks.customer(), looks.below().href(), guides);
   }
 
   /** Where a care text has gone, there may be room for questions again. */
@@ -155,5 +175,16 @@ public final class Pages {
   public SortedMap<String, String> open(
       Shop shop, Optional<YearHere> year, List<Words> languages, Problems problems) {
     return new PublicPages(shop, year, languages, looks.open(), guides).fill(templates, problems);
+  }
+
+  /**
+   * Finds out what stands in the way of the pages that anyone may read, apart from templates.
+   *
+   * @param shop the shop
+   * @param languages the words of each language of the site; one of them is the shop's
+   * @param problems where it is told
+   */
+  public void rehearseOpen(Shop shop, List<Words> languages, Problems problems) {
+    new PublicPages(shop, Optional.empty(), languages, looks.open(), guides).books(problems);
   }
 }

@@ -39,12 +39,16 @@ final class PublicPages {
     this.guides = guides;
   }
 
-  SortedMap<String, String> fill(Templates templates, Problems problems) {
+  /** The guides of each language. */
+  List<GuideBook> books(Problems problems) {
     noticePath(problems);
-    List<GuideBook> books =
-        languages.stream()
-            .map(words -> new GuideBook(shop, year, words, guides, problems))
-            .toList();
+    return languages.stream()
+        .map(words -> new GuideBook(shop, year, words, guides, problems))
+        .toList();
+  }
+
+  SortedMap<String, String> fill(Templates templates, Problems problems) {
+    List<GuideBook> books = books(problems);
     GuideBook own =
         books.stream()
             .filter(b -> b.words().language().equals(shop.language()))

@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -220,6 +221,27 @@ public final class ShopFiles {
    */
   public boolean isOwn(String file) {
     return shopToo && Files.exists(root.resolve(file), LinkOption.NOFOLLOW_LINKS);
+  }
+
+  /**
+   * Whether the shop folder has any file in a folder that the program does not bring just so.
+   *
+   * @param folder relative to the shop folder, with forward slashes
+   * @return false where all that stands there would be the same without the shop's own files
+   */
+  public boolean changes(String folder) {
+    return list(folder, "").stream().filter(this::isOwn).anyMatch(file -> !isAsBrought(file));
+  }
+
+  private boolean isAsBrought(String file) {
+    try {
+      Optional<byte[]> brought = starter.bytes(file);
+      return brought.isPresent()
+          && Files.isRegularFile(root.resolve(file))
+          && Arrays.equals(brought.get(), Files.readAllBytes(root.resolve(file)));
+    } catch (IOException e) {
+      return false;
+    }
   }
 
   /**

@@ -3,6 +3,7 @@ package curewindow.site;
 import curewindow.calendar.ShopCard;
 import curewindow.cure.Release;
 import curewindow.handout.HandoutPress;
+import curewindow.page.Pages;
 import curewindow.problem.Faults;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
@@ -88,7 +89,8 @@ public final class Press {
 
   /**
    * What would go wrong in a press although the files themselves can be read, such as a mistake in
-   * a template. Nothing is written.
+   * a template. Nothing is written. Where all templates are the program's own, each job's page is
+   * filled once, for the parking that was noted, and no template is looked for mistakes.
    *
    * @param shop a shop folder whose shop.yaml is right
    * @return the problems, by file and line
@@ -97,9 +99,14 @@ public final class Press {
     Problems problems = new Problems();
     List<JobView> views = JobViews.of(shop, shop.jobs(), Tokens.SAMPLE, problems);
     Calendars calendars = Calendars.unnoted(shop.words().of(shop.shop().orElseThrow().language()));
-    List<List<JobView>> cases = ParkedViews.of(shop, views, problems);
-    problems.addAll(Rendering.of(shop, cases, calendars, true).problems());
-    rehearseHandouts(shop, views.stream().limit(1).toList(), problems);
+    if (shop.files().changes(Pages.TEMPLATES)) {
+      List<List<JobView>> cases = ParkedViews.of(shop, views, problems);
+      problems.addAll(Rendering.of(shop, cases, calendars, true).problems());
+      rehearseHandouts(shop, views.stream().limit(1).toList(), problems);
+    } else {
+      List<List<JobView>> noted = views.stream().map(List::of).toList();
+      problems.addAll(Rendering.rehearsed(shop, noted, calendars).problems());
+    }
     for (JobView view : views) {
       Faults.guard(view.job().where(), problems, () -> HandoutPress.lackingSigns(view))
           .ifPresent(problems::addAll);

@@ -8,7 +8,6 @@ import curewindow.problem.Where;
 import curewindow.told.JobView;
 import curewindow.told.YearHere;
 import curewindow.words.Words;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -54,25 +53,59 @@ record Rendering(
       LoadedShop shop, List<List<JobView>> jobs, Calendars calendars, boolean wantsOpen) {
     Problems problems = new Problems();
     Pages pages = Pages.read(shop.files(), shop.guides(), problems);
-    List<Problems> mistakes = jobs.stream().map(v -> new Problems()).toList();
-    List<Optional<Customer>> made =
-        IntStream.range(0, jobs.size())
-            .parallel()
-            .mapToObj(i -> guarded(shop, pages, jobs.get(i), calendars, mistakes.get(i)))
-            .toList();
-    List<Customer> customers = new ArrayList<>();
-    for (int i = 0; i < jobs.size(); i++) {
-      made.get(i).ifPresent(customers::add);
-      problems.addAll(mistakes.get(i).all());
-    }
+    List<Customer> customers = customers(shop, jobs, calendars, pages::customer, problems);
     int before = problems.errorCount();
     SortedMap<String, String> open = wantsOpen ? openPages(shop, pages, problems) : new TreeMap<>();
     boolean whole = problems.errorCount() == before && !open.isEmpty();
     return new Rendering(customers, open, whole, pages.below(), problems.all());
   }
 
+  /**
+   * Finds out what stands in the way of all pages, where the templates are the program's own.
+   *
+   * @param shop a shop folder whose shop.yaml is right
+   * @param jobs the jobs, each in some cases of parking, the noted one first
+   * @param calendars their calendars
+   * @return the customers' pages, however heavy; no public ones
+   */
+  static Rendering rehearsed(LoadedShop shop, List<List<JobView>> jobs, Calendars calendars) {
+    Problems problems = new Problems();
+    Pages pages = Pages.read(shop.files(), shop.guides(), problems);
+    List<Customer> customers = customers(shop, jobs, calendars, pages::rehearsed, problems);
+    List<Words> languages = languages(shop);
+    if (!languages.isEmpty()) {
+      pages.rehearseOpen(shop.shop().orElseThrow(), languages, problems);
+    }
+    return new Rendering(customers, new TreeMap<>(), false, pages.below(), problems.all());
+  }
+
+  /** Makes the page of a job in its cases, of which each has a calendar. */
+  private interface PageMaker {
+    Optional<String> page(List<JobView> cases, List<String> calendars, Problems mistakes);
+  }
+
+  private static List<Customer> customers(
+      LoadedShop shop,
+      List<List<JobView>> jobs,
+      Calendars calendars,
+      PageMaker maker,
+      Problems problems) {
+    List<Problems> mistakes = jobs.stream().map(v -> new Problems()).toList();
+    List<Optional<Customer>> made =
+        IntStream.range(0, jobs.size())
+            .parallel()
+            .mapToObj(i -> guarded(shop, maker, jobs.get(i), calendars, mistakes.get(i)))
+            .toList();
+    mistakes.forEach(of -> problems.addAll(of.all()));
+    return made.stream().flatMap(Optional::stream).toList();
+  }
+
   private static Optional<Customer> guarded(
-      LoadedShop shop, Pages pages, List<JobView> cases, Calendars calendars, Problems mistakes) {
+      LoadedShop shop,
+      PageMaker maker,
+      List<JobView> cases,
+      Calendars calendars,
+      Problems mistakes) {
     JobView noted = cases.get(0);
     return Faults.guard(
             noted.job().where(),
@@ -81,7 +114,7 @@ record Rendering(
               Guideless.of(shop, noted.job()).ifPresent(mistakes::add);
               return mistakes.hasErrors()
                   ? Optional.<String>empty()
-                  : pages.customer(cases, calendars.links(cases), mistakes);
+                  : maker.page(cases, calendars.links(cases), mistakes);
             })
         .flatMap(Function.identity())
         .filter(html -> !mistakes.hasErrors())
@@ -90,12 +123,16 @@ record Rendering(
 
   private static SortedMap<String, String> openPages(
       LoadedShop shop, Pages pages, Problems problems) {
-    List<Words> languages = shop.read().languages().stream().map(shop.words()::of).toList();
+    List<Words> languages = languages(shop);
     if (languages.isEmpty()) {
       return new TreeMap<>(Map.of());
     }
     Optional<YearHere> year =
         Faults.guard(Where.file("content/catalogue/holds.yaml"), problems, shop::year);
     return pages.open(shop.shop().orElseThrow(), year, languages, problems);
+  }
+
+  private static List<Words> languages(LoadedShop shop) {
+    return shop.read().languages().stream().map(shop.words()::of).toList();
   }
 }
