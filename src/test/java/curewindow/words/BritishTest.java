@@ -37,6 +37,8 @@ final class BritishTest {
               + "antenna|air (it )?out|paper towels?|cargo|(?<!it )back up|rocks?|bugs?|dash cam|washer fluid|pros?|"
               + "pickup truck|at pickup|pickups|(a|hard) freezes?|roll(s|ed)? (it|the|a|down|back)|gas|gasoline|parking lot|"
               + "license plates?|center|favorite|mom|fall|vacation|touchless|last name|outward|"
+              + "(?<!garden )sprinklers?|toll tags?|valet|slush\\w*|quarter panels?|rid(e|es|ing) (along|with)|right away|"
+              + "chatter|phone mount|\\w+ opener|out the back|as of|stop by|come by|\\w+colored|sidewalk|truck|driveway|"
               + "rear deck|meters?|feet|foot|inch(es)?|\\w+(iz(e|es|ed|ing))(?<!size)");
 
   private static final Pattern BRITISH =
