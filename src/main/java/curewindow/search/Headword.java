@@ -10,18 +10,20 @@ import java.util.Objects;
  * @param word as it is shown
  * @param beginnings how the words begin that stand for it in the texts; one entry is found by it
  *     where a word of its title or text begins so
+ * @param typed what else people type for it; shown nowhere
  */
-public record Headword(String word, List<String> beginnings) {
+public record Headword(String word, List<String> beginnings, List<String> typed) {
 
-  /** Refuses missing parts and copies the list. */
+  /** Refuses missing parts and copies the lists. */
   public Headword {
     Objects.requireNonNull(word, "word");
     beginnings = List.copyOf(beginnings);
+    typed = List.copyOf(typed);
   }
 
   /**
-   * Reads headwords, one a line: the word, and after a colon the beginnings, with blanks between
-   * them. Without a colon the word is its own beginning.
+   * Reads headwords, one a line: the word; after a colon the beginnings, with blanks between them;
+   * after another colon what else people type. Without a colon the word is its own beginning.
    *
    * @param lines the text
    * @return the headwords in the order of the lines; empty lines and empty words are left out
@@ -29,13 +31,22 @@ public record Headword(String word, List<String> beginnings) {
   public static List<Headword> read(String lines) {
     List<Headword> heads = new ArrayList<>();
     for (String line : lines.lines().toList()) {
-      int colon = line.indexOf(':');
-      String word = (colon < 0 ? line : line.substring(0, colon)).strip();
-      String rest = colon < 0 ? word : line.substring(colon + 1).strip();
-      if (!word.isEmpty() && !rest.isEmpty()) {
-        heads.add(new Headword(word, List.of(rest.split("\\s+"))));
+      String[] parts = line.split(":", 3);
+      String word = parts[0].strip();
+      List<String> beginnings = parts.length < 2 ? pieces(word) : pieces(parts[1]);
+      if (!word.isEmpty() && !beginnings.isEmpty()) {
+        heads.add(new Headword(word, beginnings, parts.length < 3 ? List.of() : pieces(parts[2])));
       }
     }
     return heads;
+  }
+
+  private static List<String> pieces(String text) {
+    return text.isBlank() ? List.of() : List.of(text.strip().split("\\s+"));
+  }
+
+  /** All names under which its entries are found. */
+  String names() {
+    return word + " " + String.join(" ", typed);
   }
 }

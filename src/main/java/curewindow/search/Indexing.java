@@ -6,8 +6,8 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /**
- * Builds the index of one language. A headword stands for what has it: where it is in a title as a
- * name of that entry, where it is in a text as a word of that text.
+ * Builds the index of one language. A headword, and what else is typed for it, stand for what has
+ * it: where it is in a title as names of that entry, where it is in a text as words of that text.
  */
 final class Indexing {
 
@@ -35,11 +35,11 @@ final class Indexing {
     for (Headword head : volume.heads()) {
       List<String> beginnings = head.beginnings().stream().flatMap(b -> words(b).stream()).toList();
       List<Integer> found = new ArrayList<>(matches(titles, beginnings));
-      found.forEach(n -> keys.get(n).append(' ').append(head.word()));
+      found.forEach(n -> keys.get(n).append(' ').append(head.names()));
       for (int n : matches(texts, beginnings)) {
         if (!found.contains(n)) {
           found.add(n);
-          further.get(n).append(' ').append(head.word());
+          further.get(n).append(' ').append(head.names());
         }
       }
       places.add(found.subList(0, Math.min(PLACES, found.size())));

@@ -37,18 +37,19 @@ record Dialect(Map<String, PlacedText> texts, Swaps swaps) {
     Map<String, PlacedText> texts = new TreeMap<>();
     YamlTexts.readPlaced(files, file, problems).ifPresent(texts::putAll);
     PlacedText list = texts.remove(SWAPS);
-    return new Dialect(texts, list == null ? Swaps.NONE : swaps(list, problems));
+    return new Dialect(texts, swaps(SWAPS, list, problems));
   }
 
-  private static Swaps swaps(PlacedText list, Problems problems) {
+  /** A list of words and what stands for them; none where there is none or it cannot be read. */
+  static Swaps swaps(String name, PlacedText list, Problems problems) {
     try {
-      return Swaps.of(list.text());
+      return list == null ? Swaps.NONE : Swaps.of(list.text());
     } catch (IllegalArgumentException malformed) {
       problems.add(
           Problem.error(
               "malformed-swap",
               list.where(),
-              "a line of " + SWAPS + " cannot be read: " + malformed.getMessage(),
+              "a line of " + name + " cannot be read: " + malformed.getMessage(),
               "write each word once, on a line such as: windshield = windscreen"));
       return Swaps.NONE;
     }

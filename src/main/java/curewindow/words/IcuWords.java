@@ -70,7 +70,7 @@ final class IcuWords implements Words {
 
   @Override
   public String place(String name, ZoneId zone) {
-    return new PlaceNames(facts.locale()).of(name, zone);
+    return new PlaceNames(facts.locale(), facts.cities()).of(name, zone);
   }
 
   @Override

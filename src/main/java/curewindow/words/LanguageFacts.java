@@ -22,8 +22,10 @@ import java.util.stream.Collectors;
  * @param locale whose dates and numbers are used, such as {@code en-US} for {@code en}
  * @param rightToLeft whether it is written from right to left
  * @param units the units its readers think in
+ * @param cities names of cities that CLDR does not have, by their English ones
  */
-record LanguageFacts(String language, ULocale locale, boolean rightToLeft, Units units) {
+record LanguageFacts(
+    String language, ULocale locale, boolean rightToLeft, Units units, Swaps cities) {
 
   /** The text that says how a day stands in running text. */
   static final String DAY = "language.day";
@@ -33,6 +35,9 @@ record LanguageFacts(String language, ULocale locale, boolean rightToLeft, Units
 
   /** The text that says an hour of the day. */
   static final String TIME = "language.time";
+
+  /** The list of cities; only languages that call some otherwise than English have one. */
+  static final String CITIES = "language.cities";
 
   /**
    * What those texts may use: hour is 0 to 23 and clock 0000 to 2359, for a language that says it
@@ -75,7 +80,11 @@ record LanguageFacts(String language, ULocale locale, boolean rightToLeft, Units
     Units usual = units(locale);
     String units = choice(texts.get("language.units"), usual.id(), Units.ids(), problems);
     return new LanguageFacts(
-        language, locale, direction.equals("rtl"), Units.of(units).orElse(usual));
+        language,
+        locale,
+        direction.equals("rtl"),
+        Units.of(units).orElse(usual),
+        Dialect.swaps(CITIES, texts.get(CITIES), problems));
   }
 
   /** The units that are usual where a locale is. */

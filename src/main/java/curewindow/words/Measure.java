@@ -68,6 +68,11 @@ enum Measure {
     return Math.abs(one - exact) <= NEAR * Math.abs(exact) ? one : digits(exact, 2);
   }
 
+  /** A figure in the United States' unit, not rounded; not for temperatures. */
+  double exact(double value) {
+    return value * factor;
+  }
+
   private static double digits(double value, int digits) {
     return BigDecimal.valueOf(value)
         .round(new MathContext(digits, RoundingMode.HALF_UP))

@@ -13,6 +13,7 @@ import curewindow.shop.Units;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 
@@ -71,6 +72,10 @@ final class Numbers {
 
   private String written(Quantity quantity) {
     Measure measure = quantity.measure();
+    Optional<String> fractions = fractions(quantity);
+    if (fractions.isPresent()) {
+      return fractions.get();
+    }
     UnlocalizedNumberFormatter format =
         NumberFormatter.with()
             .precision(Precision.maxFraction(3))
@@ -86,6 +91,27 @@ final class Numbers {
                 .formatRange(from, to)
                 .toString();
     return Spaces.common(text).replace(' ', '\u00A0');
+  }
+
+  /** Parts of an inch, as a tape measure has them. */
+  private Optional<String> fractions(Quantity quantity) {
+    Measure measure = quantity.measure();
+    if (!customary || measure.customary() != MeasureUnit.INCH) {
+      return Optional.empty();
+    }
+    Optional<String> from = Fraction.near(measure.exact(quantity.from()));
+    Optional<String> to = Fraction.near(measure.exact(quantity.to()));
+    if (from.isEmpty() || to.isEmpty()) {
+      return Optional.empty();
+    }
+    String one =
+        NumberFormatter.withLocale(locale)
+            .unit(MeasureUnit.INCH)
+            .unitWidth(UnitWidth.FULL_NAME)
+            .format(1)
+            .toString();
+    String parts = from.equals(to) ? from.get() : from.get() + "\u2013" + to.get();
+    return Optional.of(parts + "\u00A0" + one.replaceAll("[\\p{N}\\p{Z}]", ""));
   }
 
   private double shown(Measure measure, double metric) {

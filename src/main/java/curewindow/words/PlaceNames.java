@@ -12,7 +12,7 @@ import java.util.stream.Collectors;
 
 /**
  * Names of places as a language has them, from CLDR: of the city that a time zone is named after,
- * and of countries. Safe for use by several threads.
+ * and of countries; of other cities from the list of the language. Safe for use by several threads.
  */
 final class PlaceNames {
 
@@ -29,9 +29,16 @@ final class PlaceNames {
   private static final Collator LETTERS = letters();
 
   private final ULocale locale;
+  private final Swaps cities;
 
-  PlaceNames(ULocale locale) {
+  /**
+   * Takes a language.
+   *
+   * @param cities names of cities that CLDR does not have, by their English ones
+   */
+  PlaceNames(ULocale locale, Swaps cities) {
     this.locale = locale;
+    this.cities = cities;
   }
 
   /**
@@ -39,12 +46,14 @@ final class PlaceNames {
    *
    * @param name its English name, a city with its country or state behind a comma
    * @param zone its time zone
-   * @return the name in the language; as it is where CLDR does not know the city
+   * @return the name in the language; as it is where neither CLDR nor the list has the city
    */
   String of(String name, ZoneId zone) {
     String[] parts = name.split(",", 2);
-    String own = exemplar(locale, zone);
-    if (own == null || !isCity(name, zone)) {
+    String city = parts[0].strip();
+    String listed = cities.in(city);
+    String own = listed.equals(city) && isCity(name, zone) ? exemplar(locale, zone) : listed;
+    if (own == null || own.equals(city)) {
       return name;
     }
     if (parts.length == 1) {

@@ -188,7 +188,7 @@ class CustomerPageTest {
         plain(page(demo).select(".visit").text()));
     demo.visit = Optional.of(new Visit(LocalDate.of(2027, 1, 4), List.of("tint"), true));
     assertEquals(
-        "Send us a photo from Mon, Jan 4 on. Anything odd: right away",
+        "Send us a photo from Mon, Jan 4 on. If something looks odd, send one right away.",
         plain(page(demo).select(".visit").text()));
     demo.visit = Optional.empty();
     assertTrue(page(demo).select(".visit").isEmpty());

@@ -166,6 +166,14 @@ class PublicPagesTest {
           s -> assertTrue(Collections.frequency(sections, s) < 4, page + ": " + sections));
       assertTrue(sections.size() > 8, page);
     }
+    for (String language : List.of("en", "es")) {
+      List<String> works =
+          PARSED.get(language + "/index.html").select(".toc li").stream()
+              .limit(6)
+              .flatMap(li -> li.select("small a").eachText().stream())
+              .toList();
+      assertEquals(works.stream().distinct().toList(), works, "one heading, one work");
+    }
     assertTrue(
         PARSED.get("en/tint.html").select(".parts a").eachText().contains("Today"),
         "a guide itself names all of its sections");

@@ -30,7 +30,8 @@ class SearchPressTest {
               new Entry("First wash", "By hand, with a soft cloth."),
               new Entry("There are bubbles", "Leave them. Do not wash yet."),
               new Entry("متى أغسل السيارة؟", "لا تفتح النوافذ قبل المَوعد.")),
-          Headword.read("wash: wash\nlámina: lamina\nsomething else: else\n\nsoft cloth"));
+          Headword.read(
+              "wash: wash: laundry rinse\nlámina: lamina\nsomething else: else\n\nsoft cloth\nbubbles: bubble: blisters"));
 
   private static Lookup lookup() {
     Problems problems = new Problems();
@@ -46,7 +47,8 @@ class SearchPressTest {
 
   @Test
   void headwordsNameTitlesBeforeTexts() {
-    assertEquals(List.of(List.of(1, 2), List.of(0), List.of(), List.of(1)), lookup().places());
+    assertEquals(
+        List.of(List.of(1, 2), List.of(0), List.of(), List.of(1), List.of(2)), lookup().places());
   }
 
   @Test
@@ -60,6 +62,11 @@ class SearchPressTest {
     "WASHING, 1",
     "wahs cloth, 1",
     "bubles, 2",
+    "blister, 2",
+    "laundry, 1",
+    "can I do my laundry now, 1",
+    "when do I see bub bles, 2",
+    "do I have to leave it, 2",
     "bub, 2",
     "lamina, 0",
     "LÁMINAS, 0",

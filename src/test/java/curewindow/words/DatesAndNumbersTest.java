@@ -3,6 +3,7 @@ package curewindow.words;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import curewindow.climate.Places;
 import curewindow.shop.ShopFiles;
 import curewindow.shop.Units;
 import java.nio.file.Path;
@@ -63,12 +64,27 @@ final class DatesAndNumbersTest {
     assertEquals("Phoenix, AZ", es.place("Phoenix, AZ", phoenix));
     assertEquals(
         "أسونسيون، باراغواي", ar.place("Asuncion, Paraguay", ZoneId.of("America/Asuncion")));
-    // Seattle keeps the time of Los Angeles, and is not that city.
+    // Seattle keeps the time of Los Angeles, and is not that city: its name is in the list.
     ZoneId pacific = ZoneId.of("America/Los_Angeles");
-    assertEquals("Seattle, Washington", ar.place("Seattle, Washington", pacific));
+    assertEquals("سياتل", ar.place("Seattle, Washington", pacific));
+    assertEquals("Seattle, Washington", es.place("Seattle, Washington", pacific));
+    assertEquals("Mill Creek, Washington", ar.place("Mill Creek, Washington", pacific));
+    assertEquals("Múnich, Alemania", es.place("Munich, Germany", ZoneId.of("Europe/Berlin")));
     assertEquals("لوس انجلوس", ar.place("Los Angeles, California", pacific));
     assertEquals("Los Ángeles, California", es.place("Los Angeles, California", pacific));
     assertEquals("Phoenix, AZ", en.place("Phoenix, AZ", phoenix));
+  }
+
+  /** An Arabic page has no Latin letters for a place that comes with the program. */
+  @Test
+  void everyBuiltInPlaceHasAnArabicName() {
+    Words ar = library.of("ar");
+    List<String> latin =
+        Places.builtIn().values().stream()
+            .map(p -> ar.place(p.name(), p.zone()))
+            .filter(name -> name.matches("(?s).*[A-Za-z].*"))
+            .toList();
+    assertEquals(List.of(), latin);
   }
 
   @Test
