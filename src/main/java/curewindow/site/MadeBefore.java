@@ -26,7 +26,8 @@ import java.util.TreeMap;
  * or copied, and is made anew, as is all without a memory.
  *
  * <p>The file is {@code office/made.csv} in the output folder, with the columns {@code job}, {@code
- * from}, {@code file}, {@code bytes}. The public pages stand under no job.
+ * from}, {@code file}, {@code bytes}. The public pages stand under no job, the cards to look at
+ * under a name that no job can have.
  */
 final class MadeBefore {
 
@@ -35,6 +36,9 @@ final class MadeBefore {
 
   /** What stands in place of the job for the files that belong to none. */
   static final String PUBLIC = "";
+
+  /** What stands in place of the job for the cards of the cars that are still to be picked up. */
+  static final String CARDS = "/cards";
 
   private static final LedgerCsv CSV =
       new LedgerCsv(
@@ -163,11 +167,15 @@ final class MadeBefore {
    * @return a text that is another one where something differs
    */
   static String from(List<JobView> cases, String calendars) {
-    StringBuilder all = new StringBuilder(calendars).append(cases.get(0).parkings());
+    JobView noted = cases.get(0);
+    StringBuilder all = new StringBuilder(calendars).append(noted.parkings());
+    if (cases.size() == 1) {
+      all.append(noted.timeline());
+    }
     for (JobView view : cases) {
       String where = view.job().where().toString();
       all.append('\n').append(view.job().toString().replace(where, ""));
-      all.append(view.token()).append(view.timeline()).append(view.visit()).append(view.printed());
+      all.append(view.token()).append(view.visit()).append(view.printed());
     }
     return all.toString();
   }

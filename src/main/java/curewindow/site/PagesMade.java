@@ -96,7 +96,13 @@ final class PagesMade {
     return anew;
   }
 
-  private boolean stands(String job, String from) throws IOException {
+  /**
+   * Whether files stand as they would be made; if so they are left alone.
+   *
+   * @param job the job's id, or a name of {@link MadeBefore} for what belongs to none
+   * @param from what they would be made from
+   */
+  boolean stands(String job, String from) throws IOException {
     Set<String> files = memory.standing(job, from);
     files.forEach(output::leave);
     return !files.isEmpty();
@@ -122,6 +128,12 @@ final class PagesMade {
               String from = MadeBefore.from(customer.cases(), calendars.said(id));
               written.put(id, new Written(from, files.keySet()));
             });
+  }
+
+  /** Puts a file that belongs to no job, and remembers it once it is written. */
+  void put(String job, String from, String file, byte[] bytes) {
+    output.put(file, bytes);
+    written.put(job, new Written(from, Set.of(file)));
   }
 
   /** The public pages, and what all pages share. */

@@ -32,6 +32,8 @@ import java.util.stream.Stream;
  */
 public final class Press {
 
+  private static final String CARDS = "office/cards.pdf";
+
   private final LoadedShop shop;
   private final Output output;
   private final Leaving leaving;
@@ -128,7 +130,7 @@ public final class Press {
       throws IOException {
     PagesMade pages = PagesMade.of(shop, output, views, !before.isEmpty(), clock, problems);
     List<JobView> good = pages.jobs();
-    Optional<Integer> cards = cards(good, clock);
+    Optional<Integer> cards = cards(pages, clock);
     Set<String> ids = good.stream().map(view -> view.job().id()).collect(Collectors.toSet());
     List<String> leftOut = shop.leftOut(ids);
     KeptPages stay =
@@ -169,22 +171,35 @@ public final class Press {
    *
    * @return how many there are, or empty where they could not be made
    */
-  private Optional<Integer> cards(List<JobView> all, Clock clock) {
+  private Optional<Integer> cards(PagesMade pages, Clock clock) throws IOException {
     Shop own = shop.shop().orElseThrow();
     LocalDate today = LocalDate.now(clock.withZone(own.zone()));
     List<JobView> views =
-        all.stream()
+        pages.jobs().stream()
             .filter(v -> !v.job().pickup().atZone(own.zone()).toLocalDate().isBefore(today))
             .filter(v -> HandoutPress.isFor(v, own.handout().as()))
             .toList();
-    if (views.isEmpty()) {
-      return Optional.of(0);
+    String from =
+        views.stream().map(v -> MadeBefore.from(List.of(v), "")).collect(Collectors.joining("\n"));
+    if (views.isEmpty() || pages.stands(MadeBefore.CARDS, from)) {
+      return Optional.of(views.size());
     }
+    Problems found = new Problems();
     Optional<CardFile.Printed> printed =
-        HandoutPress.read(shop.files(), own.handout().as(), problems)
-            .flatMap(press -> CardFile.print(press, views, own.handout().sheet(), problems));
-    printed.ifPresent(cards -> output.put("office/cards.pdf", cards.pdf()));
+        HandoutPress.read(shop.files(), own.handout().as(), found)
+            .flatMap(press -> CardFile.print(press, views, own.handout().sheet(), found));
+    problems.addAll(found.all());
+    printed.ifPresent(cards -> put(pages, cards, found.all().isEmpty() ? from : ""));
     return printed.map(cards -> cards.views().size());
+  }
+
+  /** Cards of which something has to be told are made again each time, so that it is told again. */
+  private void put(PagesMade pages, CardFile.Printed cards, String from) {
+    if (from.isEmpty()) {
+      output.put(CARDS, cards.pdf());
+    } else {
+      pages.put(MadeBefore.CARDS, from, CARDS, cards.pdf());
+    }
   }
 
   private static List<PageList.Row> rows(List<JobView> good, KeptPages kept) {

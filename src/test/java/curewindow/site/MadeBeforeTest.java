@@ -1,6 +1,8 @@
 package curewindow.site;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -11,6 +13,8 @@ import java.nio.file.attribute.FileTime;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -124,6 +128,25 @@ class MadeBeforeTest {
     assertTrue(Files.readString(page(TINT)).contains("Mira"));
     Files.writeString(shop.resolve(job(TINT)), "\n\n" + Files.readString(shop.resolve(job(TINT))));
     assertEquals(List.of(), made(), "where a job stands in its file is no change");
+  }
+
+  /** A file that nobody made anew is known by what was put in its place. */
+  @Test
+  void cardsToLookAtAreMadeOnlyWhereOneWouldDiffer() throws IOException {
+    clock = Clock.fixed(Instant.parse("2026-11-20T00:00:00Z"), ZoneOffset.UTC);
+    press(out);
+    Path cards = out.resolve("office/cards.pdf");
+    byte[] right = Files.readAllBytes(cards);
+    byte[] other = new byte[right.length];
+    FileTime written = Files.getLastModifiedTime(cards);
+    Files.write(cards, other);
+    Files.setLastModifiedTime(cards, written);
+    press(out);
+    assertArrayEquals(other, Files.readAllBytes(cards), "left alone");
+    edit(job(TINT), "first-name: Mara", "first-name: Nora");
+    press(out);
+    assertFalse(Arrays.equals(other, Files.readAllBytes(cards)));
+    isAsMadeAnew();
   }
 
   @Test
