@@ -12,7 +12,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Supplier;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -34,8 +33,6 @@ public final class LinkLedger {
           "the link ledger",
           List.of("job", "token", "since"),
           "mend it or bring it back from a backup: printed cards point to these addresses");
-  private static final Pattern TOKEN =
-      Pattern.compile("[" + Tokens.ALPHABET + "]{" + Tokens.LENGTH + "}");
 
   private final Path shop;
   private final Map<String, Entry> entries;
@@ -79,7 +76,7 @@ public final class LinkLedger {
   private static void readRow(
       List<String> fields, Map<String, Entry> entries, Set<String> taken, LedgerCsv.Fault fault) {
     String token = fields.get(1);
-    if (!TOKEN.matcher(token).matches()) {
+    if (!Tokens.isToken(token)) {
       fault.say("\"" + token + "\" is not a token that Curewindow made");
     } else if (taken.contains(token)) {
       fault.say("the token stands twice, so two jobs would share a page");

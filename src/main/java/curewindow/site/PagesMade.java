@@ -128,6 +128,7 @@ final class PagesMade {
   private void putOpen(Rendering rendered) {
     output.put("site/" + HomeScreen.WORKER, HomeScreen.worker(shop.files(), problems));
     output.put("site/" + BelowStyle.FILE, rendered.below());
+    output.put("site/" + PagePaths.HEADERS, PagePaths.headers(shop.shop().orElseThrow().address()));
     for (String icon : List.of("icon.svg", "icon-180.png", "icon-512.png")) {
       shop.files()
           .bytes("site-templates/" + icon, problems)

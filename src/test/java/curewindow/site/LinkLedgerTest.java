@@ -69,10 +69,23 @@ class LinkLedgerTest {
     Set<String> seen = new HashSet<>();
     for (int i = 0; i < 5000; i++) {
       String token = maker.get();
-      assertTrue(token.matches("[0-9A-HJKMNP-TV-Z]{16}"), token);
+      assertTrue(token.matches("[0-9A-HJKMNP-TV-Z]{20}"), token);
       assertTrue(seen.add(token));
     }
     assertNotEquals(A, maker.get());
+  }
+
+  /** A card with a shorter address of an earlier version still leads to its page. */
+  @Test
+  void addressesOfEarlierVersionsStay() throws IOException {
+    String old = "job,token,since\nX," + A + ",2026-11-25\n";
+    Files.writeString(shop.resolve(LinkLedger.FILE), old);
+    LinkLedger ledger = read().orElseThrow();
+    assertEquals(A, ledger.tokenOf("X", Tokens.secure(), DAY.plusDays(9)));
+    String longer = ledger.tokenOf("Y", Tokens.secure(), DAY);
+    ledger.save();
+    assertTrue(Files.readString(shop.resolve(LinkLedger.FILE)).startsWith(old));
+    assertEquals(Optional.of(longer), read().orElseThrow().known("Y"));
   }
 
   @ParameterizedTest
@@ -83,6 +96,7 @@ class LinkLedgerTest {
           job,token                        | 1 | the first line
           X,0123456789ABCDEF,2026-11-25    | 1 | the first line
           job,token,since~X,short,2026-11-25 | 2 | not a token
+          job,token,since~X,0123456789ABCDEFG,2026-11-25 | 2 | not a token
           job,token,since~X,0123456789ABCDEF | 2 | 2 fields
           job,token,since~X,0123456789ABCDEF,yesterday | 2 | not a date
           job,token,since~X,0123456789ABCDEF,2026-11-25~X,GHJKMNPQRSTVWXYZ,2026-11-25 | 3 | stands twice
