@@ -33,11 +33,11 @@ class LinkLedgerTest {
   void aTokenStaysWithItsJobForGood() throws IOException {
     LinkLedger first = read().orElseThrow();
     String token = first.tokenOf("K-7", Tokens.secure(), DAY);
-    first.save();
+    first.save(DAY);
     LinkLedger second = read().orElseThrow();
     assertEquals(token, second.tokenOf("K-7", Tokens.secure(), DAY.plusDays(9)));
     byte[] before = Files.readAllBytes(shop.resolve(LinkLedger.FILE));
-    second.save();
+    second.save(DAY);
     assertEquals(new String(before), Files.readString(shop.resolve(LinkLedger.FILE)));
   }
 
@@ -50,7 +50,7 @@ class LinkLedgerTest {
 
   @Test
   void aLedgerThatWasNotNeededIsNotWritten() throws IOException {
-    read().orElseThrow().save();
+    read().orElseThrow().save(DAY);
     assertFalse(Files.exists(shop.resolve(LinkLedger.FILE)));
   }
 
@@ -83,7 +83,7 @@ class LinkLedgerTest {
     LinkLedger ledger = read().orElseThrow();
     assertEquals(A, ledger.tokenOf("X", Tokens.secure(), DAY.plusDays(9)));
     String longer = ledger.tokenOf("Y", Tokens.secure(), DAY);
-    ledger.save();
+    ledger.save(DAY);
     assertTrue(Files.readString(shop.resolve(LinkLedger.FILE)).startsWith(old));
     assertEquals(Optional.of(longer), read().orElseThrow().known("Y"));
   }
