@@ -90,6 +90,9 @@ final class PressCommand implements Callable<Integer> {
 
   private int press(LoadedShop loaded, Output output) throws IOException {
     PrintWriter out = spec.commandLine().getOut();
+    if (JobLookup.find(loaded, same, spec.commandLine().getErr()).size() < same.size()) {
+      return Exit.PROBLEMS;
+    }
     PressReport report =
         Press.run(
             loaded, output, clock, Tokens.secure(), new Press.Allowed(letGo, Set.copyOf(same)));

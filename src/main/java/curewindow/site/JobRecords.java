@@ -12,8 +12,10 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Supplier;
 
@@ -25,6 +27,9 @@ import java.util.function.Supplier;
 public final class JobRecords {
 
   private static final String NEXT = "Next: press, and publish.";
+
+  /** What the shop itself writes with rows of jobs. */
+  private static final List<String> TABLES = List.of("jobs.csv", "visits.csv");
 
   /** The files with rows of jobs, beside the link ledger. */
   private static final List<LedgerCsv> OF_JOBS =
@@ -61,22 +66,23 @@ public final class JobRecords {
       return unknown(job);
     }
     boolean isSame = loaded.job(job).filter(j -> ReusedIds.of(loaded, j).isEmpty()).isPresent();
+    List<String> lines = new ArrayList<>();
     try (FolderLock lock = FolderLock.on(root())) {
       LinkLedger links = Ledgers.links(lock);
       if (!isSame && broken(job).isEmpty()) {
         drop(job);
       }
-      links.close(job);
+      if (links.close(job)) {
+        lines.add("The old page of " + job + " comes down; its address will say how to reach you.");
+      }
       if (isThere) {
         links.tokenOf(job, tokens, today);
+        lines.add(job + " has a new address.");
       }
       links.save(today);
     }
-    String closed =
-        "The old page of " + job + " comes down; its address will say how to reach you.";
-    return isThere
-        ? Outcome.done(closed, job + " has a new address.", NEXT + " Then print a new card.")
-        : Outcome.done(closed, NEXT);
+    lines.add(isThere ? NEXT + " Then print a new card." : NEXT);
+    return new Outcome(true, lines);
   }
 
   /**
@@ -141,18 +147,10 @@ public final class JobRecords {
     if (loaded.job(job).isEmpty() && !isKnown(job)) {
       return unknown(job);
     }
+    String file = loaded.job(job).map(j -> j.where().file()).orElse("");
     List<String> deleted = new ArrayList<>();
-    boolean fromTable = false;
     try (FolderLock lock = FolderLock.on(root())) {
-      Optional<String> file = loaded.job(job).map(j -> j.where().file());
-      fromTable = file.filter(f -> f.endsWith(".csv")).isPresent();
-      if (file.isPresent() && !fromTable) {
-        Files.deleteIfExists(root().resolve(file.get()));
-        deleted.add(file.get());
-      }
-      for (String table : List.of("jobs.csv", "visits.csv")) {
-        takeOut(table, job, deleted);
-      }
+      takeOut(job, file, deleted);
       for (LedgerCsv kept : OF_JOBS) {
         tell(kept.drop(root(), job), kept.file(), deleted);
       }
@@ -162,7 +160,7 @@ public final class JobRecords {
       }
       links.save(today);
     }
-    return forgotten(job, deleted, fromTable);
+    return forgotten(job, deleted, TABLES.contains(file));
   }
 
   private static Outcome forgotten(String job, List<String> deleted, boolean fromTable) {
@@ -175,13 +173,29 @@ public final class JobRecords {
     return new Outcome(true, lines);
   }
 
-  private void takeOut(String table, String job, List<String> deleted) throws IOException {
-    Path file = root().resolve(table);
-    if (Files.isRegularFile(file)) {
-      JobRows.Left left = JobRows.without(Files.readAllBytes(file), job);
-      if (left.rows() > 0) {
-        AtomicFiles.replace(file, left.bytes());
-        tell(left.rows(), table, deleted);
+  /** Deletes the job's own file, and its rows in tables, which are all read before. */
+  private void takeOut(String job, String file, List<String> deleted) throws IOException {
+    Map<String, JobRows.Left> left = new TreeMap<>();
+    for (String table : TABLES) {
+      if (Files.isRegularFile(root().resolve(table))) {
+        left.put(
+            table,
+            JobRows.without(Files.readAllBytes(root().resolve(table)), job)
+                .orElseThrow(
+                    () ->
+                        new IOException(
+                            table + " cannot be read: check tells where; mend it and try again")));
+      }
+    }
+    if (!file.isEmpty() && !TABLES.contains(file)) {
+      Files.delete(root().resolve(file));
+      deleted.add(file);
+    }
+    for (Map.Entry<String, JobRows.Left> table : left.entrySet()) {
+      int rows = table.getValue().rows();
+      if (rows > 0) {
+        AtomicFiles.replace(root().resolve(table.getKey()), table.getValue().bytes());
+        tell(rows, table.getKey(), deleted);
       }
     }
   }

@@ -93,8 +93,8 @@ public final class LedgerRestore {
       String token = page.folder().replaceFirst("^" + PagePaths.CUSTOMERS, "").replace("/", "");
       if (ledger.add(page.job(), token, today)) {
         added++;
-      } else if (!ledger.known(page.job()).equals(Optional.of(token))
-          && !ledger.closed().contains(token)) {
+      } else if (!ledger.closed().contains(token)
+          && ledger.known(page.job()).filter(own -> !own.equals(token)).isPresent()) {
         lines.add(
             "Not restored: "
                 + page.job()

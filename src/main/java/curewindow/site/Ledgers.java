@@ -71,11 +71,20 @@ record Ledgers(
     return jobs;
   }
 
-  /** Some pages without those whose address was taken from their job. */
+  /** Some pages without those whose address was taken from their job, or whose id is another. */
   List<PageList.Row> open(List<PageList.Row> pages) {
     Set<String> closed = new TreeSet<>();
+    Set<String> given = new TreeSet<>();
     links.ifPresent(l -> l.closed().forEach(token -> closed.add(PagePaths.folder(token))));
-    return pages.stream().filter(page -> !closed.contains(page.folder())).toList();
+    links.ifPresent(l -> l.tokens().forEach(token -> given.add(PagePaths.folder(token))));
+    return pages.stream()
+        .filter(page -> !closed.contains(page.folder()))
+        .filter(page -> knows(page.job()) || !given.contains(page.folder()))
+        .toList();
+  }
+
+  private boolean knows(String job) {
+    return links.flatMap(l -> l.known(job)).isPresent();
   }
 
   private static <T> T whole(Optional<T> ledger, String file) throws IOException {

@@ -81,8 +81,9 @@ public final class LinkLedger {
   /** A ledger that was there once is never begun anew in silence. */
   private static boolean isLost(Path shop) {
     return !CSV.isThere(shop)
-        && Stream.of(PrintedDates.FILE, CalendarDates.FILE, HandedOver.FILE, LedgerCopies.FOLDER)
-            .anyMatch(other -> Files.exists(shop.resolve(other)));
+        && (Files.isDirectory(shop.resolve(LedgerCopies.FOLDER))
+            || Stream.of(PrintedDates.FILE, CalendarDates.FILE, HandedOver.FILE)
+                .anyMatch(other -> Files.isRegularFile(shop.resolve(other))));
   }
 
   private void readRow(List<String> fields, LedgerCsv.Fault fault) {

@@ -111,6 +111,18 @@ class RecordsTest {
   }
 
   @Test
+  void theOnlyJobMayBeRenamed() throws IOException {
+    Files.delete(shop.resolve("jobs/Q-3102.yaml"));
+    run(Exit.OK, "press", "--out", out);
+    String page = address(MARA);
+    card(MARA);
+    replace("jobs/Q-3101.yaml", "id: Q-3101", "id: Q-1");
+    run(Exit.OK, "rename", MARA, "Q-1");
+    run(Exit.OK, "press", "--out", out);
+    assertEquals(Map.of("Q-1", page), pages());
+  }
+
+  @Test
   void renamingIsRefusedWhereItWouldMixUpTwoJobs() throws IOException {
     card(MARA);
     card(IVO);
@@ -188,16 +200,19 @@ class RecordsTest {
   @Test
   void aJobOfTheTableIsForgottenToTheByte() throws IOException {
     List<String> demo = Files.readAllLines(Path.of("content/demo/jobs.csv"));
-    String other = demo.get(1).replace("Q-3115", "Q-9");
-    String table = String.join("\r\n", demo.get(0), other, demo.get(1), demo.get(1), "");
+    String table = String.join("\r\n", demo.get(0), demo.get(2), demo.get(1), demo.get(3), "");
     Files.writeString(shop.resolve("jobs.csv"), "\uFEFF" + table);
-    String said = run(Exit.OK, "forget", "Q-3115");
+    String said = run(Exit.OK, "forget", "Q-3116");
     assertTrue(said.contains("2 rows of jobs.csv") && said.contains("program that writes"), said);
-    assertEquals("\uFEFF" + demo.get(0) + "\r\n" + other + "\r\n", text("jobs.csv"));
+    assertEquals("\uFEFF" + demo.get(0) + "\r\n" + demo.get(1) + "\r\n", text("jobs.csv"));
   }
 
   @Test
   void whatCannotBeReadIsNotForgottenByHalves() throws IOException {
+    Files.writeString(shop.resolve("visits.csv"), "job,day,what,result\n\"Q-3101,2026-11-27");
+    run(Exit.PROBLEMS, "forget", MARA);
+    Files.writeString(shop.resolve("visits.csv"), "job;day;what;result\n");
+    assertTrue(run(Exit.PROBLEMS, "press", "--out", out, "--same", "Q-9").contains("no job Q-9"));
     replace("jobs/Q-3101.yaml", "body: sedan", "body: boat");
     assertTrue(run(Exit.PROBLEMS, "forget", MARA).contains("delete it by hand"));
     assertTrue(Files.exists(shop.resolve("jobs/Q-3101.yaml")));
@@ -296,12 +311,7 @@ class RecordsTest {
 
   private String run(int code, Object... words) {
     Typed typed =
-        Typed.run(
-            clock,
-            Stream.concat(
-                    Stream.of(words),
-                    words[0].equals("view") ? Stream.of() : Stream.of("--shop", shop))
-                .toArray());
+        Typed.run(clock, Stream.concat(Stream.of(words), Stream.of("--shop", shop)).toArray());
     assertEquals(code, typed.code(), typed.said());
     return typed.said();
   }
