@@ -70,7 +70,7 @@ public final class JobRecords {
     try (FolderLock lock = FolderLock.on(root())) {
       LinkLedger links = Ledgers.links(lock);
       if (!isSame && broken(job).isEmpty()) {
-        drop(job);
+        drop(Set.of(job));
       }
       if (links.close(job)) {
         lines.add("The old page of " + job + " comes down; its address will say how to reach you.");
@@ -152,7 +152,7 @@ public final class JobRecords {
     try (FolderLock lock = FolderLock.on(root())) {
       takeOut(job, file, deleted);
       for (LedgerCsv kept : OF_JOBS) {
-        tell(kept.drop(root(), job), kept.file(), deleted);
+        tell(kept.drop(root(), Set.of(job)), kept.file(), deleted);
       }
       LinkLedger links = Ledgers.links(lock);
       if (links.close(job)) {
@@ -218,7 +218,7 @@ public final class JobRecords {
       return Outcome.refused(
           "shop.yaml does not say how long to keep pages; add a line such as: keep-pages: 2 years");
     }
-    List<String> past = new ArrayList<>();
+    Set<String> past = new TreeSet<>();
     List<String> lines = new ArrayList<>();
     for (String id : loaded.ledgers().links().orElseThrow().jobs()) {
       pastSince(id)
@@ -242,13 +242,11 @@ public final class JobRecords {
     return new Outcome(true, lines);
   }
 
-  private void close(List<String> jobs) throws IOException {
+  private void close(Set<String> jobs) throws IOException {
     try (FolderLock lock = FolderLock.on(root())) {
       LinkLedger links = Ledgers.links(lock);
-      for (String job : jobs) {
-        drop(job);
-        links.close(job);
-      }
+      drop(jobs);
+      jobs.forEach(links::close);
       links.save(today);
     }
   }
@@ -271,9 +269,9 @@ public final class JobRecords {
             .map(day -> "job gone, address given " + day);
   }
 
-  private void drop(String job) throws IOException {
+  private void drop(Set<String> jobs) throws IOException {
     for (LedgerCsv file : OF_JOBS) {
-      file.drop(root(), job);
+      file.drop(root(), jobs);
     }
   }
 

@@ -27,6 +27,7 @@ import java.time.temporal.ValueRange;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 
 /**
@@ -158,16 +159,16 @@ record LedgerCsv(String file, String code, String name, List<String> header, Str
   }
 
   /**
-   * Takes out the rows of a job, in a file whose first column is the job.
+   * Takes out the rows of some jobs, in a file whose first column is the job.
    *
    * @param shop the shop folder, which is locked
-   * @param job the job's id
-   * @return how many rows it had
+   * @param jobs their ids
+   * @return how many rows they had
    * @throws IOException where the file is broken or cannot be written
    */
-  int drop(Path shop, String job) throws IOException {
+  int drop(Path shop, Set<String> jobs) throws IOException {
     List<List<String>> rows = rows(shop);
-    List<List<String>> left = rows.stream().filter(row -> !row.get(0).equals(job)).toList();
+    List<List<String>> left = rows.stream().filter(row -> !jobs.contains(row.get(0))).toList();
     if (left.size() < rows.size()) {
       write(shop, left);
     }

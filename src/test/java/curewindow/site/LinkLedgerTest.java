@@ -49,6 +49,41 @@ class LinkLedgerTest {
   }
 
   @Test
+  void anAddressThatWasTakenAwayIsNobodysForGood() throws IOException {
+    LinkLedger ledger = read().orElseThrow();
+    ledger.tokenOf("1", () -> A, DAY);
+    ledger.save(DAY);
+    assertTrue(ledger.close("1"));
+    assertFalse(ledger.close("1"));
+    ledger.save(DAY);
+    assertEquals(
+        "job,token,since\n," + A + ",2026-11-25\n",
+        Files.readString(shop.resolve(LinkLedger.FILE)));
+    LinkLedger again = read().orElseThrow();
+    assertEquals(List.of(A), again.closed());
+    Iterator<String> tokens = List.of(A, B).iterator();
+    assertEquals(B, again.tokenOf("1", tokens::next, DAY));
+  }
+
+  @Test
+  void theNewestCopiesAreKept() throws IOException {
+    LinkLedger ledger = read().orElseThrow();
+    for (int day = 0; day < 9; day++) {
+      ledger.tokenOf("J-" + day, Tokens.secure(), DAY);
+      ledger.save(DAY.plusDays(day));
+    }
+    List<String> copies = LedgerCopies.of(shop);
+    assertEquals(7, copies.size());
+    assertEquals("ledger-copies/link-ledger-2026-12-03.csv", copies.get(0));
+    assertEquals(
+        Files.readString(shop.resolve(LinkLedger.FILE)),
+        Files.readString(shop.resolve(copies.get(0))));
+    ledger.close("J-0");
+    ledger.save(DAY.plusDays(9));
+    assertEquals(List.of("ledger-copies/link-ledger-2026-12-04.csv"), LedgerCopies.of(shop));
+  }
+
+  @Test
   void aLedgerThatWasNotNeededIsNotWritten() throws IOException {
     read().orElseThrow().save(DAY);
     assertFalse(Files.exists(shop.resolve(LinkLedger.FILE)));
