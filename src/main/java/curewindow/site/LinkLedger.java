@@ -51,8 +51,8 @@ public final class LinkLedger {
         "link-ledger",
         "the link ledger",
         List.of("job", "token", "since"),
-        "mend it, or run restore --out with the folder of the last press, which puts it together"
-            + " again from its copies and that folder: printed cards point to these addresses");
+        "run restore --out with the folder of the last press, or mend it or bring it back from a"
+            + " backup: printed cards point to these addresses");
   }
 
   private record Entry(String token, LocalDate since) {}
