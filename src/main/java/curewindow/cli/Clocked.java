@@ -27,6 +27,12 @@ final class Clocked implements CommandLine.IFactory {
     if (type == CardCommand.class) {
       return type.cast(new CardCommand(clock));
     }
+    if (type == RecordsOption.class) {
+      return type.cast(new RecordsOption(clock));
+    }
+    if (type == RestoreCommand.class) {
+      return type.cast(new RestoreCommand(clock));
+    }
     if (type == QuestionsCommand.class) {
       return type.cast(new QuestionsCommand(clock));
     }

@@ -34,6 +34,11 @@ public final class Curewindow {
     commands.put("due", DueCommand.class);
     commands.put("questions", QuestionsCommand.class);
     commands.put("view", ViewCommand.class);
+    commands.put("rename", RenameCommand.class);
+    commands.put("withdraw", WithdrawCommand.class);
+    commands.put("forget", ForgetCommand.class);
+    commands.put("expire", ExpireCommand.class);
+    commands.put("restore", RestoreCommand.class);
     commands.put("places", PlacesCommand.class);
     commands.put("new-shop", NewShopCommand.class);
     commands.put("quick-start", QuickStartCommand.class);

@@ -16,6 +16,7 @@ import java.nio.file.attribute.FileTime;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
@@ -49,6 +50,14 @@ final class PressCommand implements Callable<Integer> {
               + " stay where many jobs are gone at once")
   private boolean letGo;
 
+  @Option(
+      names = "--same",
+      paramLabel = "JOB",
+      description =
+          "this job is the same customer's as its card, although it looks like another's; may be"
+              + " given more than once")
+  private List<String> same = List.of();
+
   PressCommand(Clock clock) {
     this.clock = clock;
   }
@@ -81,7 +90,12 @@ final class PressCommand implements Callable<Integer> {
 
   private int press(LoadedShop loaded, Output output) throws IOException {
     PrintWriter out = spec.commandLine().getOut();
-    PressReport report = Press.run(loaded, output, clock, Tokens.secure(), letGo);
+    if (JobLookup.find(loaded, same, spec.commandLine().getErr()).size() < same.size()) {
+      return Exit.PROBLEMS;
+    }
+    PressReport report =
+        Press.run(
+            loaded, output, clock, Tokens.secure(), new Press.Allowed(letGo, Set.copyOf(same)));
     if (report.files().made() == 0) {
       ProblemLines.print(report.problems(), out);
       out.println("Nothing was built: printed cards would lead nowhere.");

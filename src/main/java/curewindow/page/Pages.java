@@ -24,6 +24,9 @@ public final class Pages {
   /** Where it is said that there is no page, among the pages of {@link #open}. */
   public static final String NOT_FOUND = "404.html";
 
+  /** What stands where a customer's page was, among the pages of {@link #open}. */
+  public static final String CLOSED = "closed.html";
+
   /** All templates: the pages, what they share, and the sections of a customer's page. */
   private static final String[] ALL = {
     "parts",
@@ -37,7 +40,8 @@ public final class Pages {
     "find",
     "year",
     "lost-card",
-    "not-found"
+    "not-found",
+    "closed"
   };
 
   /** Rather a care text stands in its guide alone than that there are fewer questions. */
@@ -160,10 +164,10 @@ public final class Pages {
   /**
    * All pages that anyone may read: {@code index.html} in the shop's language, {@code
    * LANG/index.html}, {@code LANG/find.html}, {@code LANG/year.html}, {@code LANG/lost-card.html}
-   * and {@code LANG/GUIDE.html} for each language, {@code 404.html}, and for robots {@code
-   * sitemap.xml} and {@code robots.txt}. They name no customer. Links between them are relative, so
-   * that they also work from a disk; those of {@code 404.html} start at the top of the host,
-   * because it answers at any depth.
+   * and {@code LANG/GUIDE.html} for each language, {@code 404.html}, {@code closed.html}, and for
+   * robots {@code sitemap.xml} and {@code robots.txt}. They name no customer. Links between them
+   * are relative, so that they also work from a disk; those of {@code 404.html} and {@code
+   * closed.html} start at the top of the host, because they answer at any depth.
    *
    * @param shop the shop
    * @param year how long holds last at its place; without it that page is left out, and guides

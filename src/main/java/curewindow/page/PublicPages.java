@@ -16,7 +16,7 @@ import java.util.TreeMap;
 
 /**
  * The shop's pages for anyone: in each language the home, the guides, the year here and the index;
- * the page for lost visitors; and what robots read.
+ * the pages for lost visitors, and for those whose page was taken down; and what robots read.
  */
 final class PublicPages {
 
@@ -62,6 +62,7 @@ final class PublicPages {
     Filling filling = new Filling(templates, problems, new TreeMap<>());
     filling.put(PublicSite.HOME, "home", own, views.front(own));
     filling.put(Pages.NOT_FOUND, "not-found", own, views.lost(own));
+    filling.put(Pages.CLOSED, "closed", own, views.closed(own));
     for (GuideBook book : books) {
       filling.put(site.file(book, PublicSite.HOME), "home", book, views.home(book));
       filling.put(site.file(book, PublicSite.CARD), "lost-card", book, views.lostCard(book));

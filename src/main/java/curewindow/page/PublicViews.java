@@ -146,11 +146,19 @@ final class PublicViews {
     return view(below(book, PublicSite.CARD), said, Own.NOTHING.with(message));
   }
 
-  /** It answers at any depth, so its links start at the top of the host. */
   PublicView lost(GuideBook book) {
+    return anywhere(book, "public.lost.title");
+  }
+
+  PublicView closed(GuideBook book) {
+    return anywhere(book, "public.closed.title");
+  }
+
+  /** It answers at any depth, so its links start at the top of the host. */
+  private PublicView anywhere(GuideBook book, String text) {
     String top = shop.address().getRawPath().isEmpty() ? "/" : shop.address().getRawPath();
     Spot spot = new Spot(book, PublicSite.HOME, top, top + book.words().language() + "/", top);
-    String title = titled(book.words().text("public.lost.title"));
+    String title = titled(book.words().text(text));
     Said said = new Said(title, "", false, Optional.empty());
     return view(spot, said, Own.of(contents(spot)));
   }

@@ -100,7 +100,7 @@ final class CsvTable {
     return records;
   }
 
-  private static int lineAfter(CsvRecord row) {
+  static int lineAfter(CsvRecord row) {
     long breaks = row.getFields().stream().mapToLong(f -> count(f, '\n')).sum();
     return (int) (row.getStartingLineNumber() + breaks + 1);
   }
@@ -190,7 +190,7 @@ final class CsvTable {
   }
 
   /** The separator that stands in the first line most often. */
-  private static char separator(String text) {
+  static char separator(String text) {
     String first = text.lines().findFirst().orElse("");
     char best = ',';
     for (char c : new char[] {';', '\t'}) {
@@ -203,7 +203,7 @@ final class CsvTable {
     return text.chars().filter(o -> o == c).count();
   }
 
-  private static int[] lineStarts(String text) {
+  static int[] lineStarts(String text) {
     List<Integer> starts = new ArrayList<>(List.of(0));
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);

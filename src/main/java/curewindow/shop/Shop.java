@@ -4,6 +4,7 @@ import curewindow.cure.Bay;
 import java.net.URI;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.Period;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +32,8 @@ import java.util.Optional;
  * @param visitWithin from how far a car is asked to come in for a look, km from the shop's place, 0
  *     or more; from farther away a photo will do
  * @param handout what the shop hands out unless told otherwise
+ * @param keepPages how long customers' pages are kept after the car was last at the shop; for good
+ *     where the shop does not say
  */
 public record Shop(
     String name,
@@ -49,7 +52,8 @@ public record Shop(
     Map<DayOfWeek, List<OpenHours>> opening,
     List<LocalDate> closed,
     double visitWithin,
-    HandoutChoice handout) {
+    HandoutChoice handout,
+    Optional<Period> keepPages) {
 
   /** Nobody drives farther than this for a look, km; common practice, no source. */
   public static final double VISIT_WITHIN = 100;
@@ -68,6 +72,7 @@ public record Shop(
     Objects.requireNonNull(place, "place");
     Objects.requireNonNull(bay, "bay");
     Objects.requireNonNull(handout, "handout");
+    Objects.requireNonNull(keepPages, "keepPages");
     street = List.copyOf(street);
     opening = Map.copyOf(opening);
     closed = List.copyOf(closed);
@@ -123,6 +128,7 @@ public record Shop(
         opening,
         closed,
         VISIT_WITHIN,
-        HandoutChoice.USUAL);
+        HandoutChoice.USUAL,
+        Optional.empty());
   }
 }

@@ -7,6 +7,7 @@ import java.time.DateTimeException;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.Period;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -15,6 +16,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Reads shop.yaml. */
@@ -36,7 +38,8 @@ final class ShopReader {
               "opening",
               "closed",
               "visit-within",
-              "handout");
+              "handout",
+              "keep-pages");
   private static final Keys BAY = Keys.needs("temperature", "humidity").allows("lamp");
   private static final Keys OPENING = Keys.needs().allows(DAYS.toArray(String[]::new));
   private static final Keys HANDOUT = Keys.needs().allows("as", "sheet");
@@ -48,6 +51,12 @@ final class ShopReader {
   private static final Set<String> COUNTRIES = Set.of(Locale.getISOCountries());
   private static final Pattern PHONE = Pattern.compile("(?=(.*[0-9]){3})[+0-9() ./-]{3,30}");
   private static final Pattern EMAIL = Pattern.compile("[^@\\s]+@[^@\\s.]+([.][^@\\s.]+)+");
+  private static final Pattern KEEP = Pattern.compile("([0-9]{1,3}) (years?|months?)");
+
+  /** Months; holds and what is normal for a while last so long in the cold. */
+  private static final int LEAST_KEPT = 6;
+
+  private static final int MOST_KEPT = 600;
   private static final Pattern HOURS =
       Pattern.compile("([0-9]{1,2}:[0-9]{2}) ?- ?([0-9]{1,2}:[0-9]{2})");
 
@@ -97,6 +106,7 @@ final class ShopReader {
     List<LocalDate> closed = closed(f);
     double visitWithin = f.number("visit-within", 0, 20_000).orElse(Shop.VISIT_WITHIN);
     HandoutChoice handout = f.has("handout") ? handout(f) : HandoutChoice.USUAL;
+    Optional<Period> keepPages = f.text("keep-pages", 40).flatMap(k -> keepPages(f, k));
     if (source.errors() > 0) {
       return Optional.empty();
     }
@@ -118,7 +128,26 @@ final class ShopReader {
             opening,
             closed,
             visitWithin,
-            handout));
+            handout,
+            keepPages));
+  }
+
+  private Optional<Period> keepPages(Fields f, String text) {
+    Matcher form = KEEP.matcher(text);
+    if (form.matches()) {
+      int count = Integer.parseInt(form.group(1));
+      Period time =
+          form.group(2).startsWith("year") ? Period.ofYears(count) : Period.ofMonths(count);
+      if (time.toTotalMonths() >= LEAST_KEPT && time.toTotalMonths() <= MOST_KEPT) {
+        return Optional.of(time);
+      }
+    }
+    source.error(
+        "bad-time-span",
+        f.where("keep-pages"),
+        "keep-pages cannot be used: " + Source.shown(text),
+        "write years or months, such as 2 years or 18 months; 6 months to 50 years");
+    return Optional.empty();
   }
 
   private Optional<String> locale(Fields f, String text) {

@@ -48,6 +48,27 @@ public final class AtomicFiles {
     forceName(file);
   }
 
+  /**
+   * Replaces a file of the shop's own as a whole; who may read it stays as it was.
+   *
+   * @param file the file, which is there
+   * @param bytes its content
+   * @throws IOException where it cannot be written; the message is for the user
+   */
+  static void replace(Path file, byte[] bytes) throws IOException {
+    Path real = file.toRealPath();
+    write(
+        real,
+        bytes,
+        half -> {
+          if (knowsRights(real)) {
+            Files.setPosixFilePermissions(half, Files.getPosixFilePermissions(real));
+          }
+          force(half);
+        });
+    forceName(real);
+  }
+
   private static void closeAndForce(Path half) throws IOException {
     closeToOthers(half);
     force(half);

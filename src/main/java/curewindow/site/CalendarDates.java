@@ -29,7 +29,7 @@ final class CalendarDates {
   /** Stands in the column of the text where the event was taken back. */
   private static final String GONE = "gone";
 
-  private static final LedgerCsv CSV =
+  static final LedgerCsv CSV =
       new LedgerCsv(
           FILE,
           "calendar-dates",

@@ -26,7 +26,7 @@ final class CallsMade {
   /** The file, relative to the shop folder. */
   static final String FILE = "calls.csv";
 
-  private static final LedgerCsv CSV =
+  static final LedgerCsv CSV =
       new LedgerCsv(
           FILE,
           "calls",

@@ -8,10 +8,12 @@ import curewindow.problem.Problems;
 import curewindow.shop.HandoutChoice;
 import curewindow.shop.Job;
 import curewindow.shop.SheetPaper;
+import curewindow.shop.Shop;
 import curewindow.told.JobView;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -105,14 +107,23 @@ public final class CardFile {
         (some, found) -> press.print(some, paper, found).map(pdf -> new Printed(pdf, some)));
   }
 
-  /** Without those whose code would lead nowhere, which are told. */
+  /** Without those whose code would lead nowhere, or to another's page, which are told. */
   private List<Job> withPage(List<Job> jobs, Problems problems) {
     List<Job> good = new ArrayList<>();
     for (Job job : jobs) {
-      Faults.guard(job.where(), problems, () -> Guideless.of(shop, job))
+      Faults.guard(job.where(), problems, () -> obstacle(job))
           .ifPresent(lack -> lack.ifPresentOrElse(problems::add, () -> good.add(job)));
     }
     return good;
+  }
+
+  private Optional<Problem> obstacle(Job job) {
+    Shop own = shop.shop().orElseThrow();
+    Expiry expiry = new Expiry(own, LocalDate.now(clock.withZone(own.zone())));
+    return Guideless.of(shop, job)
+        .or(() -> LostAddresses.of(shop, job))
+        .or(() -> ReusedIds.of(shop, job))
+        .or(() -> expiry.problem(shop, job));
   }
 
   /** Beside the dates: the words of a language take a while to read. */

@@ -29,7 +29,9 @@ final class Inputs extends SimpleFileVisitor<Path> {
           LinkLedger.FILE,
           PrintedDates.FILE,
           CalendarDates.FILE,
-          CallsMade.FILE);
+          CallsMade.FILE,
+          HandedOver.FILE,
+          LedgerCopies.FOLDER);
 
   private final Path root;
   private final Path out;

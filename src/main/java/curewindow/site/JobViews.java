@@ -41,7 +41,7 @@ final class JobViews {
       for (Job job : jobs) {
         given.put(job, ledger.tokenOf(job.id(), tokens, today));
       }
-      ledger.save();
+      ledger.save(today);
     }
     return of(shop, jobs, given::get, problems);
   }

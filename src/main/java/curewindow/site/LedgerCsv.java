@@ -24,8 +24,10 @@ import java.time.format.DateTimeParseException;
 import java.time.temporal.ChronoField;
 import java.time.temporal.TemporalAccessor;
 import java.time.temporal.ValueRange;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 
 /**
@@ -154,6 +156,50 @@ record LedgerCsv(String file, String code, String name, List<String> header, Str
     } else {
       rows.read(fields, message -> tell(line, message, problems));
     }
+  }
+
+  /**
+   * Takes out the rows of some jobs, in a file whose first column is the job.
+   *
+   * @param shop the shop folder, which is locked
+   * @param jobs their ids
+   * @return how many rows they had
+   * @throws IOException where the file is broken or cannot be written
+   */
+  int drop(Path shop, Set<String> jobs) throws IOException {
+    List<List<String>> rows = rows(shop);
+    List<List<String>> left = rows.stream().filter(row -> !jobs.contains(row.get(0))).toList();
+    if (left.size() < rows.size()) {
+      write(shop, left);
+    }
+    return rows.size() - left.size();
+  }
+
+  /** Gives the rows of a job to another id, which loses its own; nothing where it has none. */
+  void move(Path shop, String job, String to) throws IOException {
+    List<List<String>> rows = rows(shop);
+    if (rows.stream().anyMatch(row -> row.get(0).equals(job))) {
+      write(
+          shop,
+          rows.stream()
+              .filter(row -> !row.get(0).equals(to))
+              .map(row -> row.get(0).equals(job) ? named(row, to) : row)
+              .toList());
+    }
+  }
+
+  private static List<String> named(List<String> row, String job) {
+    List<String> other = new ArrayList<>(row);
+    other.set(0, job);
+    return other;
+  }
+
+  private List<List<String>> rows(Path shop) throws IOException {
+    List<List<String>> rows = new ArrayList<>();
+    if (!read(shop, new Problems(), (fields, fault) -> rows.add(fields))) {
+      throw new IOException(file + " is broken; check tells where");
+    }
+    return rows;
   }
 
   /** Writes the file whole, or leaves the old one. */

@@ -3,7 +3,10 @@ package curewindow.site;
 import curewindow.problem.Problems;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /**
@@ -13,23 +16,26 @@ import java.util.stream.Stream;
  * @param printed what cards say
  * @param calendars what calendars say
  * @param calls what was told by phone
+ * @param handedOver whose cards were handed over
  */
 record Ledgers(
     Optional<LinkLedger> links,
     Optional<PrintedDates> printed,
     Optional<CalendarDates> calendars,
-    Optional<CallsMade> calls) {
+    Optional<CallsMade> calls,
+    Optional<HandedOver> handedOver) {
 
   static Ledgers read(Path shop, Problems problems) {
     return new Ledgers(
         LinkLedger.read(shop, problems),
         PrintedDates.read(shop, problems),
         CalendarDates.read(shop, problems),
-        CallsMade.read(shop, problems));
+        CallsMade.read(shop, problems),
+        HandedOver.read(shop, problems));
   }
 
   boolean areBroken() {
-    return Stream.of(links, printed, calendars, calls).anyMatch(Optional::isEmpty);
+    return Stream.of(links, printed, calendars, calls, handedOver).anyMatch(Optional::isEmpty);
   }
 
   /** The link ledger as it stands on disk while the shop folder is locked. */
@@ -50,6 +56,35 @@ record Ledgers(
   /** The calls as they stand on disk while the shop folder is locked. */
   static CallsMade calls(FolderLock lock) throws IOException {
     return whole(CallsMade.read(lock.folder(), new Problems()), CallsMade.FILE);
+  }
+
+  /** The cards that were handed over as they stand on disk while the shop folder is locked. */
+  static HandedOver handedOver(FolderLock lock) throws IOException {
+    return whole(HandedOver.read(lock.folder(), new Problems()), HandedOver.FILE);
+  }
+
+  /** The jobs whose card was handed over. */
+  Set<String> withCard() {
+    Set<String> jobs = new TreeSet<>();
+    handedOver.ifPresent(list -> jobs.addAll(list.jobs()));
+    printed.ifPresent(dates -> jobs.addAll(dates.jobs()));
+    return jobs;
+  }
+
+  /** Some pages without those whose address was taken from their job, or whose id is another. */
+  List<PageList.Row> open(List<PageList.Row> pages) {
+    Set<String> closed = new TreeSet<>();
+    Set<String> given = new TreeSet<>();
+    links.ifPresent(l -> l.closed().forEach(token -> closed.add(PagePaths.folder(token))));
+    links.ifPresent(l -> l.tokens().forEach(token -> given.add(PagePaths.folder(token))));
+    return pages.stream()
+        .filter(page -> !closed.contains(page.folder()))
+        .filter(page -> knows(page.job()) || !given.contains(page.folder()))
+        .toList();
+  }
+
+  private boolean knows(String job) {
+    return links.flatMap(l -> l.known(job)).isPresent();
   }
 
   private static <T> T whole(Optional<T> ledger, String file) throws IOException {

@@ -277,9 +277,14 @@ public final class LoadedShop {
         > shop.visitWithin();
   }
 
-  /** Whether a card of a job was handed over. */
+  /** Whether a card of a job was handed over that has a date. */
   boolean hasCard(Job job) {
     return ledgers.printed().filter(p -> !p.of(job.id()).equals(Printed.NOTHING)).isPresent();
+  }
+
+  /** What the program keeps in the folder, as it stood when the folder was read. */
+  Ledgers ledgers() {
+    return ledgers;
   }
 
   /** How long holds last at the shop's own place; nothing that was measured counts. */
@@ -355,7 +360,7 @@ public final class LoadedShop {
   boolean knowsFolder(String folder) {
     return ledgers
         .links()
-        .filter(l -> l.tokens().anyMatch(t -> PagePaths.folder(t).equals(folder)))
+        .filter(l -> l.tokens().stream().anyMatch(t -> PagePaths.folder(t).equals(folder)))
         .isPresent();
   }
 

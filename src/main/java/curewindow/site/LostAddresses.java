@@ -2,9 +2,12 @@ package curewindow.site;
 
 import curewindow.problem.Problem;
 import curewindow.problem.Where;
+import curewindow.shop.Job;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Notices when the link ledger no longer knows the address of a page that the last press made, as
@@ -12,6 +15,9 @@ import java.util.Optional;
  * printed cards leading nowhere. So would a press into the output folder of another shop.
  */
 final class LostAddresses {
+
+  private static final String RESTORE =
+      "run restore --out with the folder of the last press, which puts the ledger together again";
 
   private LostAddresses() {}
 
@@ -28,7 +34,24 @@ final class LostAddresses {
         lost.add(problem(row));
       }
     }
+    Set<String> told = wanted.stream().map(PageList.Row::job).collect(Collectors.toSet());
+    Set<String> withCard = shop.ledgers().withCard();
+    shop.jobs().stream()
+        .filter(job -> withCard.contains(job.id()) && !told.contains(job.id()))
+        .forEach(job -> of(shop, job).ifPresent(lost::add));
     return lost;
+  }
+
+  /** What is wrong where a card of a job was handed over, and the ledger does not know the job. */
+  static Optional<Problem> of(LoadedShop shop, Job job) {
+    return shop.knownToken(job.id()).isEmpty() && shop.ledgers().withCard().contains(job.id())
+        ? Optional.of(
+            Problem.error(
+                "link-ledger",
+                Where.file(LinkLedger.FILE),
+                "a card of job " + job.id() + " was handed over, and the ledger lost its address",
+                RESTORE + "; where it is nowhere to be found, run withdraw " + job.id()))
+        : Optional.empty();
   }
 
   /** An own ledger knows all pages ever made, and a shop that lost it still has its address. */
@@ -56,6 +79,6 @@ final class LostAddresses {
         "link-ledger",
         Where.file(LinkLedger.FILE),
         "job " + row.job() + " had its page at " + row.address() + ", and the ledger lost it",
-        "bring the ledger back from a backup, or press into an empty folder to give new addresses");
+        RESTORE + ", or bring the ledger back from a backup");
   }
 }

@@ -75,7 +75,7 @@ public final class PageList {
   }
 
   /** A name that a spreadsheet would take for a formula begins with an apostrophe. */
-  private static String plain(String name) {
+  static String plain(String name) {
     return FORMULA.matcher(name).lookingAt() ? "'" + name : name;
   }
 

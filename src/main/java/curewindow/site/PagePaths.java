@@ -1,5 +1,7 @@
 package curewindow.site;
 
+import java.net.URI;
+
 /** Where a job's files stand in the site. */
 final class PagePaths {
 
@@ -8,6 +10,9 @@ final class PagePaths {
 
   /** What stands in it, so that no host lists the addresses of customers' pages there. */
   static final String NO_LIST = CUSTOMERS + "index.html";
+
+  /** What many hosts of static files read beside a site: headers that they add to its files. */
+  static final String HEADERS = "_headers";
 
   private PagePaths() {}
 
@@ -19,5 +24,16 @@ final class PagePaths {
    */
   static String folder(String token) {
     return CUSTOMERS + token + "/";
+  }
+
+  /**
+   * Asks search engines to stay away from all of a customer's files, as a calendar has no place to
+   * say so itself.
+   *
+   * @param site the address of the site
+   * @return the text of {@link #HEADERS}
+   */
+  static String headers(URI site) {
+    return site.resolve(CUSTOMERS).getRawPath() + "*\n  X-Robots-Tag: noindex\n";
   }
 }

@@ -8,6 +8,8 @@ import curewindow.problem.Faults;
 import curewindow.problem.Problems;
 import curewindow.told.JobView;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
@@ -26,6 +28,8 @@ import java.util.stream.Stream;
  */
 final class PagesMade {
 
+  private static final String CLOSED = "site/" + Pages.CLOSED;
+
   private final LoadedShop shop;
   private final Output output;
   private final Problems problems;
@@ -38,6 +42,9 @@ final class PagesMade {
 
   private Calendars calendars;
   private boolean openIsWhole;
+
+  /** As it was made now; it is not where it stands. */
+  private Optional<String> closed = Optional.empty();
 
   private record Written(String from, Set<String> files) {}
 
@@ -140,6 +147,7 @@ final class PagesMade {
   private void putOpen(Rendering rendered) {
     output.put("site/" + HomeScreen.WORKER, HomeScreen.worker(shop.files(), problems));
     output.put("site/" + BelowStyle.FILE, rendered.below());
+    output.put("site/" + PagePaths.HEADERS, PagePaths.headers(shop.shop().orElseThrow().address()));
     for (String icon : List.of("icon.svg", "icon-180.png", "icon-512.png")) {
       shop.files()
           .bytes("site-templates/" + icon, problems)
@@ -148,6 +156,7 @@ final class PagesMade {
     Map<String, String> open = new TreeMap<>(rendered.open());
     Optional.ofNullable(open.get(Pages.NOT_FOUND))
         .ifPresent(html -> open.put(PagePaths.NO_LIST, html));
+    closed = Optional.ofNullable(open.get(Pages.CLOSED));
     Set<String> names = new TreeSet<>();
     open.forEach(
         (name, html) -> {
@@ -179,6 +188,14 @@ final class PagesMade {
   /** The calendars. */
   Calendars calendars() {
     return calendars;
+  }
+
+  /** The page that stands where a customer's page was; empty where it could not be made. */
+  Optional<byte[]> closed() throws IOException {
+    Path standing = output.root().resolve(CLOSED);
+    return closed.isPresent() || !openIsWhole
+        ? closed.map(html -> html.getBytes(StandardCharsets.UTF_8))
+        : Optional.of(Files.readAllBytes(standing));
   }
 
   /** Remembers what was made; to be called when all is written. */

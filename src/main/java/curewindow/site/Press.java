@@ -8,6 +8,7 @@ import curewindow.problem.Faults;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.shop.Handout;
+import curewindow.shop.Job;
 import curewindow.shop.SheetPaper;
 import curewindow.shop.Shop;
 import curewindow.told.JobView;
@@ -18,6 +19,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,6 +42,9 @@ public final class Press {
   private final Leaving leaving;
   private final Problems problems = new Problems();
 
+  /** Jobs that have no page any more, as the time is over for which the shop keeps it. */
+  private final Set<String> over = new HashSet<>();
+
   private Press(LoadedShop shop, Output output, Leaving leaving) {
     this.shop = shop;
     this.output = output;
@@ -59,7 +65,7 @@ public final class Press {
   public static PressReport run(LoadedShop shop, Path out, Clock clock, Supplier<String> tokens)
       throws IOException {
     try (Output output = Output.open(out)) {
-      return run(shop, output, clock, tokens, false);
+      return run(shop, output, clock, tokens, Allowed.NOTHING);
     }
   }
 
@@ -71,22 +77,61 @@ public final class Press {
    * @param output the output folder
    * @param clock gives the date written beside new tokens
    * @param tokens makes the secret parts of new pages' addresses
-   * @param letGo whether the pages of jobs that are gone may go, however many they are
+   * @param allowed what was said to be meant
    * @return what was made; nothing where the link ledger no longer knows a page of the last press
    * @throws IOException where a folder cannot be written; the message is for the user
    */
   public static PressReport run(
-      LoadedShop shop, Output output, Clock clock, Supplier<String> tokens, boolean letGo)
+      LoadedShop shop, Output output, Clock clock, Supplier<String> tokens, Allowed allowed)
       throws IOException {
     Path out = output.root();
-    List<PageList.Row> before = PageList.read(out);
+    List<PageList.Row> before = shop.ledgers().open(PageList.read(out));
     List<Problem> lost = LostAddresses.of(shop, before);
     if (!lost.isEmpty()) {
       return new PressReport(0, List.of(), List.of(), 0, new PressReport.Files(0, 0, 0), lost, out);
     }
-    Press press = new Press(shop, output, letGo ? Leaving.FREELY : Leaving.of(shop, before));
-    return press.build(
-        before, JobViews.of(shop, shop.jobs(), clock, tokens, press.problems), clock);
+    Leaving leaving = allowed.letGo() ? Leaving.FREELY : Leaving.of(shop, before);
+    Press press = new Press(shop, output, leaving);
+    List<Job> jobs = press.jobs(allowed.same(), clock);
+    PressReport report =
+        press.build(before, JobViews.of(shop, jobs, clock, tokens, press.problems), clock);
+    ReusedIds.note(shop, jobs);
+    return report;
+  }
+
+  /**
+   * What was said to be meant, so that it is done although it looks like a mistake.
+   *
+   * @param letGo whether the pages of jobs that are gone may go, however many they are
+   * @param same ids of jobs that are the same customer's as their cards, although they look like
+   *     another's
+   */
+  public record Allowed(boolean letGo, Set<String> same) {
+
+    static final Allowed NOTHING = new Allowed(false, Set.of());
+
+    /** Copies the ids. */
+    public Allowed {
+      same = Set.copyOf(same);
+    }
+  }
+
+  /** The jobs that get a page: not those of another than their card's, nor what is long over. */
+  private List<Job> jobs(Set<String> same, Clock clock) {
+    Shop own = shop.shop().orElseThrow();
+    Expiry expiry = new Expiry(own, LocalDate.now(clock.withZone(own.zone())));
+    List<Job> jobs = new ArrayList<>();
+    for (Job job : shop.jobs()) {
+      Optional<Problem> reused =
+          same.contains(job.id()) ? Optional.empty() : ReusedIds.of(shop, job);
+      reused.ifPresent(problems::add);
+      if (expiry.problem(shop, job).isPresent()) {
+        over.add(job.id());
+      } else if (reused.isEmpty()) {
+        jobs.add(job);
+      }
+    }
+    return jobs;
   }
 
   /**
@@ -99,6 +144,9 @@ public final class Press {
    */
   public static List<Problem> rehearse(LoadedShop shop) {
     Problems problems = new Problems();
+    if (!shop.ledgerIsBroken()) {
+      problems.addAll(ReusedIds.of(shop));
+    }
     List<JobView> views = JobViews.of(shop, shop.jobs(), Tokens.SAMPLE, problems);
     Calendars calendars = Calendars.unnoted(shop.words().of(shop.shop().orElseThrow().language()));
     if (shop.files().changes(Pages.TEMPLATES)) {
@@ -132,7 +180,7 @@ public final class Press {
     List<JobView> good = pages.jobs();
     Optional<Integer> cards = cards(pages, clock);
     Set<String> ids = good.stream().map(view -> view.job().id()).collect(Collectors.toSet());
-    List<String> leftOut = shop.leftOut(ids);
+    List<String> leftOut = shop.leftOut(ids).stream().filter(id -> !over.contains(id)).toList();
     KeptPages stay =
         new KeptPages(before, ids, leaving.with(leftOut), !pages.openIsWhole(), cards.isEmpty());
     Office papers = Office.of(shop, views);
@@ -140,7 +188,9 @@ public final class Press {
     Shop own = shop.shop().orElseThrow();
     output.put("office/inspections.ics", pages.calendars().office(own.name(), problems));
     output.put("site/" + ShopCard.FILE, ShopCard.text(own, shop.words().of(own.language())));
-    output.put(PageList.FILE, PageList.text(rows(good, stay)));
+    List<PageList.Row> rows = rows(good, stay);
+    output.put(PageList.FILE, PageList.text(rows));
+    ClosedPages.put(shop, output, rows, PageList.read(output.root()), pages.closed());
     List<PressReport.Made> made =
         pages.madeNow().stream()
             .flatMap(v -> Faults.guard(v.job().where(), problems, () -> made(v)).stream())

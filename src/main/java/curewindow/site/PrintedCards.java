@@ -7,6 +7,7 @@ import curewindow.told.JobView;
 import java.io.IOException;
 import java.time.Clock;
 import java.time.LocalDateTime;
+import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 
@@ -16,7 +17,7 @@ final class PrintedCards {
   private PrintedCards() {}
 
   /**
-   * Notes the dates of some handouts; they are on disk when this returns.
+   * Notes the dates of some handouts, and whose they are; they are on disk when this returns.
    *
    * @param shop the shop folder
    * @param views the jobs whose handouts are made
@@ -26,13 +27,14 @@ final class PrintedCards {
    */
   static void note(LoadedShop shop, List<JobView> views, Handout kind, Clock clock)
       throws IOException {
-    LocalDateTime now =
-        LocalDateTime.now(clock.withZone(shop.shop().orElseThrow().zone()))
-            .truncatedTo(ChronoUnit.SECONDS);
+    ZoneId zone = shop.shop().orElseThrow().zone();
+    LocalDateTime now = LocalDateTime.now(clock.withZone(zone)).truncatedTo(ChronoUnit.SECONDS);
     try (FolderLock lock = FolderLock.on(shop.files().root())) {
       PrintedDates printed = Ledgers.printed(lock);
       CallsMade calls = Ledgers.calls(lock);
+      HandedOver handedOver = Ledgers.handedOver(lock);
       for (JobView view : views) {
+        handedOver.note(view.job(), zone);
         List<Release> dates = HandoutPress.dates(view, kind);
         if (!dates.isEmpty()) {
           String job = view.job().id();
@@ -40,6 +42,7 @@ final class PrintedCards {
         }
       }
       printed.save();
+      handedOver.save();
     }
   }
 }

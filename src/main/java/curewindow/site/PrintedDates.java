@@ -17,8 +17,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /**
  * The dates that stand on cards, so that none of them ever silently becomes unsafe. A date counts
@@ -36,7 +38,7 @@ final class PrintedDates {
   /** The file, relative to the shop folder. */
   static final String FILE = "printed-dates.csv";
 
-  private static final LedgerCsv CSV =
+  static final LedgerCsv CSV =
       new LedgerCsv(
           FILE,
           "printed-dates",
@@ -118,6 +120,11 @@ final class PrintedDates {
     Row row = new Row(fields.get(0), fields.get(1), fields.get(2), date, fields.get(4));
     row.printedAt();
     return row;
+  }
+
+  /** The jobs whose cards have a date. */
+  Set<String> jobs() {
+    return rows.stream().map(Row::job).collect(Collectors.toSet());
   }
 
   /**

@@ -92,10 +92,10 @@ final class CareCalendarTest {
             + "Rear defroster stays off: until Saturday, December 19, 10 AM\n"
             + "Haze is normal: until Monday, December 28\n"
             + "All dates and advice for this car:"
-            + " https://care.example/C/7K3MPQ9W2XHTR4VB/\n"
+            + " https://care.example/C/7K3MPQ9W2XHTR4VBD6NC/\n"
             + "Halyard Street Film & Glass, (503) 555-0142",
         value(event, Property.DESCRIPTION).replace('\u00a0', ' '));
-    assertEquals("https://care.example/C/7K3MPQ9W2XHTR4VB/", value(event, Property.URL));
+    assertEquals("https://care.example/C/7K3MPQ9W2XHTR4VBD6NC/", value(event, Property.URL));
     assertEquals("TRANSPARENT", value(event, Property.TRANSP));
     assertEquals("PT15M", value(event, Property.DURATION));
   }

@@ -146,7 +146,7 @@ class OwnHoldTest {
   void itWaitsForTheCoatingAndTheRinse() throws IOException {
     Files.writeString(shop.resolve("content/words/en/own.yaml"), WORDS);
     LoadedShop loaded = LoadedShop.load(shop, CLOCK);
-    JobView view = loaded.view(loaded.job("F-en").orElseThrow(), "7K3MPQ9W2XHTR4VB");
+    JobView view = loaded.view(loaded.job("F-en").orElseThrow(), "7K3MPQ9W2XHTR4VBD6NC");
     assertEquals(end(view, "rinse"), end(view, "foam"));
     assertFalse(end(view, "foam").isBefore(end(view, "keep-dry")));
     assertFalse(end(view, "topper").isBefore(end(view, "hand-wash")));
@@ -196,7 +196,7 @@ class OwnHoldTest {
     assertTrue(check.said().contains("foam after rinse after foam: they wait"), check::said);
     assertEquals(2, check.said().split("they wait for each other").length);
     LoadedShop loaded = LoadedShop.load(shop, CLOCK);
-    JobView view = loaded.view(loaded.job("F-en").orElseThrow(), "7K3MPQ9W2XHTR4VB");
+    JobView view = loaded.view(loaded.job("F-en").orElseThrow(), "7K3MPQ9W2XHTR4VBD6NC");
     assertEquals(end(view, "rinse"), end(view, "foam"));
   }
 

@@ -61,17 +61,17 @@ final class CardPressTest {
     byte[] pdf =
         bytes(
             SampleJobs.tinted().view(),
-            SampleJobs.tinted().token("0123ABCDEFGHJKMN").language("es").view(),
+            SampleJobs.tinted().token("0123ABCDEFGHJKMNPQRS").language("es").view(),
             longest().view());
     Files.createDirectories(Path.of("target/handout"));
     Files.write(Path.of("target/handout/cards.pdf"), pdf);
     try (PrintedCard card = new PrintedCard(pdf)) {
       assertEquals(3, card.pdf().getNumberOfPages());
-      assertEquals("HTTPS://CARE.EXAMPLE/C/7K3MPQ9W2XHTR4VB/", card.scanned(0));
-      assertEquals("HTTPS://CARE.EXAMPLE/C/0123ABCDEFGHJKMN/", card.scanned(1));
+      assertEquals("HTTPS://CARE.EXAMPLE/C/7K3MPQ9W2XHTR4VBD6NC/", card.scanned(0));
+      assertEquals("HTTPS://CARE.EXAMPLE/C/0123ABCDEFGHJKMNPQRS/", card.scanned(1));
       assertEquals(
           "HTTPS://AFTERCARE.WOLFESCHLEGELSTEINHAUSEN-AND-DAUGHTERS.EXAMPLE"
-              + "/customers/C/7K3MPQ9W2XHTR4VB/",
+              + "/customers/C/7K3MPQ9W2XHTR4VBD6NC/",
           card.scanned(2));
     }
   }
@@ -155,7 +155,7 @@ final class CardPressTest {
       List<TextPosition> secret =
           card.letters(0).stream().filter(l -> l.getFont().getName().contains("Mono")).toList();
       String text = secret.stream().map(TextPosition::getUnicode).collect(Collectors.joining());
-      assertEquals("7K3MPQ9W2XHTR4VB", text.strip());
+      assertEquals("7K3MPQ9W2XHTR4VBD6NC", text.strip());
       double side = HandoutPress.codeSide(Handout.WALLET);
       double from = secret.stream().mapToDouble(TextPosition::getX).min().orElseThrow();
       double to = secret.stream().mapToDouble(l -> l.getX() + l.getWidth()).max().orElseThrow();
@@ -190,7 +190,7 @@ final class CardPressTest {
         assertTrue(text.contains(part), () -> part + " is not in: " + text);
       }
       assertFalse(text.contains("DEC 28"), text);
-      assertTrue(text.replace(" ", "").contains("7K3MPQ9W2XHTR4VB"), text);
+      assertTrue(text.replace(" ", "").contains("7K3MPQ9W2XHTR4VBD6NC"), text);
     }
   }
 
@@ -315,7 +315,7 @@ final class CardPressTest {
         press.print(List.of(tooLong, SampleJobs.tinted().view()), SheetPaper.NONE, problems);
     try (PrintedCard card = new PrintedCard(pdf.orElseThrow())) {
       assertEquals(1, card.pdf().getNumberOfPages());
-      assertEquals("HTTPS://CARE.EXAMPLE/C/7K3MPQ9W2XHTR4VB/", card.scanned(0));
+      assertEquals("HTTPS://CARE.EXAMPLE/C/7K3MPQ9W2XHTR4VBD6NC/", card.scanned(0));
     }
     Problem p = problems.all().get(0);
     assertEquals("code-too-fine shop.yaml address", p.code() + " " + p.file() + " " + p.path());

@@ -218,7 +218,7 @@ final class HandoutPressTest {
   void aSheetOfTagsHasEveryBackBehindItsFront() throws Exception {
     List<JobView> views =
         List.of(
-            SampleJobs.tinted().token("0123ABCDEFGHJKMN").shippedWords().view(),
+            SampleJobs.tinted().token("0123ABCDEFGHJKMNPQRS").shippedWords().view(),
             SampleJobs.tinted().shippedWords().view());
     byte[] bytes = bytes(Handout.HANG_TAG, SheetPaper.A4, views);
     try (PrintedCard pdf = new PrintedCard(bytes)) {

@@ -375,7 +375,8 @@ final class OfficePaperTest {
         shop.opening(),
         shop.closed(),
         shop.visitWithin(),
-        new HandoutChoice(Handout.WALLET, sheet));
+        new HandoutChoice(Handout.WALLET, sheet),
+        Optional.empty());
   }
 
   @Test

@@ -1,16 +1,12 @@
 package curewindow.handout;
 
-import com.google.zxing.BinaryBitmap;
-import com.google.zxing.DecodeHintType;
-import com.google.zxing.NotFoundException;
-import com.google.zxing.client.j2se.BufferedImageLuminanceSource;
-import com.google.zxing.common.HybridBinarizer;
-import com.google.zxing.qrcode.QRCodeReader;
+import com.google.zxing.Result;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.ImageType;
@@ -34,17 +30,24 @@ final class PrintedCard implements AutoCloseable {
   }
 
   BufferedImage picture(int page) throws IOException {
-    return new PDFRenderer(pdf).renderImageWithDPI(page, DPI, ImageType.GRAY);
+    return picture(page, DPI);
   }
 
-  /** What a phone reads. */
-  String scanned(int page) throws Exception {
-    var source = new BufferedImageLuminanceSource(picture(page));
-    var bitmap = new BinaryBitmap(new HybridBinarizer(source));
+  private BufferedImage picture(int page, int dpi) throws IOException {
+    return new PDFRenderer(pdf).renderImageWithDPI(page, dpi, ImageType.GRAY);
+  }
+
+  /** What a phone reads, from near or from twice as far. */
+  String scanned(int page) throws IOException {
+    Optional<Result> near = CodeReaders.zxing(picture(page));
+    return near.or(() -> CodeReaders.zxing(far(page))).map(Result::getText).orElse("no code found");
+  }
+
+  private BufferedImage far(int page) {
     try {
-      return new QRCodeReader().decode(bitmap, Map.of(DecodeHintType.TRY_HARDER, true)).getText();
-    } catch (NotFoundException e) {
-      return "no code found";
+      return picture(page, DPI / 2);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
   }
 

@@ -49,8 +49,8 @@ final class QrCodeTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "HTTPS://CARE.EXAMPLE/C/7K3MPQ9W2XHTR4VB/",
-        "HTTPS://WWW.LONG-HARBOR-NAME.EXAMPLE/aftercare/C/7K3MPQ9W2XHTR4VB/",
+        "HTTPS://CARE.EXAMPLE/C/7K3MPQ9W2XHTR4VBD6NC/",
+        "HTTPS://WWW.LONG-HARBOR-NAME.EXAMPLE/aftercare/C/7K3MPQ9W2XHTR4VBD6NC/",
         "HTTP://127.0.0.1:8080/C/A/"
       })
   void anIndependentDecoderReadsTheText(String text) throws Exception {
@@ -81,7 +81,7 @@ final class QrCodeTest {
   @Test
   void levelQWhereItsModulesAreWideEnoughElseM() {
     // 50 capitals and digits: version 4 at Q (33 modules), version 3 at M (29 modules).
-    String text = "HTTPS://CARE-DATES.EXAMPLE/C/7K3MPQ9W2XHTR4VB/ABC/";
+    String text = "HTTPS://CARE-DATES.EXAMPLE/C/7K3MPQ9W2XHTR4VBD6NC/";
     assertEquals(50, text.length());
     QrCode roomy = QrCode.fitting(text, 41 * 0.4).orElseThrow();
     assertEquals("Q 4", roomy.level() + " " + roomy.version());
@@ -104,10 +104,10 @@ final class QrCodeTest {
   @Test
   void anAddressOnPaper() {
     PrintedAddress printed =
-        PrintedAddress.of(URI.create("https://Care.Example/shop/C/7K3MPQ9W2XHTR4VB/"));
-    assertEquals("HTTPS://CARE.EXAMPLE/shop/C/7K3MPQ9W2XHTR4VB/", printed.code());
+        PrintedAddress.of(URI.create("https://Care.Example/shop/C/7K3MPQ9W2XHTR4VBD6NC/"));
+    assertEquals("HTTPS://CARE.EXAMPLE/shop/C/7K3MPQ9W2XHTR4VBD6NC/", printed.code());
     assertEquals("care.example/shop/C/", printed.site());
-    assertEquals(List.of("7K3M", "PQ9W", "2XHT", "R4VB"), printed.groups());
+    assertEquals(List.of("7K3M", "PQ9W", "2XHT", "R4VB", "D6NC"), printed.groups());
     assertThrows(IllegalArgumentException.class, () -> PrintedAddress.of(URI.create("C/7K3M/")));
   }
 }

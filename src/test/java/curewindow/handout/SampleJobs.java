@@ -61,7 +61,7 @@ public final class SampleJobs {
   private String phone = "(503) 555-0142";
   private String language = "en";
   private String address = "https://care.example/C/";
-  private String token = "7K3MPQ9W2XHTR4VB";
+  private String token = "7K3MPQ9W2XHTR4VBD6NC";
   private ZoneId zone = ZoneId.of("America/Los_Angeles");
   private Optional<Visit> visit = Optional.empty();
 

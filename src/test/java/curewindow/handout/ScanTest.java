@@ -71,7 +71,7 @@ final class ScanTest {
 
   /** The longest address with which a code is still made for the smallest square. */
   private static JobView smallest() {
-    String site = "https://" + "care.".repeat(28) + "example/C/";
+    String site = "https://" + "care.".repeat(27) + "example/C/";
     JobView view = SampleJobs.tinted().shippedWords().site(site).view();
     QrCode code = HandoutPress.code(view, Handout.WINDOW_UP).orElseThrow();
     double module = code.module(HandoutPress.codeSide(Handout.WINDOW_UP));

@@ -37,6 +37,9 @@ class PublicPagesTest {
   private static final Map<String, Document> PARSED = parsed();
   private static final String ADDRESS = Demo.shop("S").address().toString();
 
+  /** They say that there is nothing. */
+  private static final List<String> NOT_LISTED = List.of("404.html", "closed.html");
+
   private static SortedMap<String, String> pages() {
     Problems problems = new Problems();
     SortedMap<String, String> pages =
@@ -192,7 +195,7 @@ class PublicPagesTest {
         .forEach(
             (path, html) -> {
               assertFalse(html.contains("[page.") || html.contains("[public."), path);
-              assertEquals(path.equals("404.html"), html.contains("noindex"), path);
+              assertEquals(NOT_LISTED.contains(path), html.contains("noindex"), path);
               assertEquals(
                   path.endsWith("find.html") || html.contains("data-date") ? 1 : 0,
                   PARSED.get(path).select("script:not([type])").size(),

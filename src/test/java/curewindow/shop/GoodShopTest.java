@@ -17,6 +17,7 @@ import java.time.DayOfWeek;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.Period;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
@@ -71,7 +72,8 @@ class GoodShopTest {
                 DayOfWeek.SATURDAY, List.of(saturday)),
             List.of(LocalDate.of(2026, 12, 25)),
             Shop.VISIT_WITHIN,
-            new HandoutChoice(Handout.HANG_TAG, SheetPaper.LETTER));
+            new HandoutChoice(Handout.HANG_TAG, SheetPaper.LETTER),
+            Optional.of(Period.ofMonths(18)));
     assertEquals(Optional.of(expected), read.shop());
   }
 

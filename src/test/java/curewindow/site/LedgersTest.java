@@ -35,7 +35,13 @@ class LedgersTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"link-ledger.csv", "printed-dates.csv", "calls.csv", "calendar-dates.csv"})
+      strings = {
+        "link-ledger.csv",
+        "printed-dates.csv",
+        "calls.csv",
+        "calendar-dates.csv",
+        "handed-over.csv"
+      })
   void whatIsNoFileIsNoEmptyLedger(String name) throws IOException {
     Path file = shop.resolve(name);
     Files.createSymbolicLink(file, shop.resolve("gone.csv"));

@@ -33,11 +33,11 @@ class LinkLedgerTest {
   void aTokenStaysWithItsJobForGood() throws IOException {
     LinkLedger first = read().orElseThrow();
     String token = first.tokenOf("K-7", Tokens.secure(), DAY);
-    first.save();
+    first.save(DAY);
     LinkLedger second = read().orElseThrow();
     assertEquals(token, second.tokenOf("K-7", Tokens.secure(), DAY.plusDays(9)));
     byte[] before = Files.readAllBytes(shop.resolve(LinkLedger.FILE));
-    second.save();
+    second.save(DAY);
     assertEquals(new String(before), Files.readString(shop.resolve(LinkLedger.FILE)));
   }
 
@@ -49,8 +49,43 @@ class LinkLedgerTest {
   }
 
   @Test
+  void anAddressThatWasTakenAwayIsNobodysForGood() throws IOException {
+    LinkLedger ledger = read().orElseThrow();
+    ledger.tokenOf("1", () -> A, DAY);
+    ledger.save(DAY);
+    assertTrue(ledger.close("1"));
+    assertFalse(ledger.close("1"));
+    ledger.save(DAY);
+    assertEquals(
+        "job,token,since\n," + A + ",2026-11-25\n",
+        Files.readString(shop.resolve(LinkLedger.FILE)));
+    LinkLedger again = read().orElseThrow();
+    assertEquals(List.of(A), again.closed());
+    Iterator<String> tokens = List.of(A, B).iterator();
+    assertEquals(B, again.tokenOf("1", tokens::next, DAY));
+  }
+
+  @Test
+  void theNewestCopiesAreKept() throws IOException {
+    LinkLedger ledger = read().orElseThrow();
+    for (int day = 0; day < 9; day++) {
+      ledger.tokenOf("J-" + day, Tokens.secure(), DAY);
+      ledger.save(DAY.plusDays(day));
+    }
+    List<String> copies = LedgerCopies.of(shop);
+    assertEquals(7, copies.size());
+    assertEquals("ledger-copies/link-ledger-2026-12-03.csv", copies.get(0));
+    assertEquals(
+        Files.readString(shop.resolve(LinkLedger.FILE)),
+        Files.readString(shop.resolve(copies.get(0))));
+    ledger.close("J-0");
+    ledger.save(DAY.plusDays(9));
+    assertEquals(List.of("ledger-copies/link-ledger-2026-12-04.csv"), LedgerCopies.of(shop));
+  }
+
+  @Test
   void aLedgerThatWasNotNeededIsNotWritten() throws IOException {
-    read().orElseThrow().save();
+    read().orElseThrow().save(DAY);
     assertFalse(Files.exists(shop.resolve(LinkLedger.FILE)));
   }
 
@@ -69,10 +104,23 @@ class LinkLedgerTest {
     Set<String> seen = new HashSet<>();
     for (int i = 0; i < 5000; i++) {
       String token = maker.get();
-      assertTrue(token.matches("[0-9A-HJKMNP-TV-Z]{16}"), token);
+      assertTrue(token.matches("[0-9A-HJKMNP-TV-Z]{20}"), token);
       assertTrue(seen.add(token));
     }
     assertNotEquals(A, maker.get());
+  }
+
+  /** A card with a shorter address of an earlier version still leads to its page. */
+  @Test
+  void addressesOfEarlierVersionsStay() throws IOException {
+    String old = "job,token,since\nX," + A + ",2026-11-25\n";
+    Files.writeString(shop.resolve(LinkLedger.FILE), old);
+    LinkLedger ledger = read().orElseThrow();
+    assertEquals(A, ledger.tokenOf("X", Tokens.secure(), DAY.plusDays(9)));
+    String longer = ledger.tokenOf("Y", Tokens.secure(), DAY);
+    ledger.save(DAY);
+    assertTrue(Files.readString(shop.resolve(LinkLedger.FILE)).startsWith(old));
+    assertEquals(Optional.of(longer), read().orElseThrow().known("Y"));
   }
 
   @ParameterizedTest
@@ -83,6 +131,7 @@ class LinkLedgerTest {
           job,token                        | 1 | the first line
           X,0123456789ABCDEF,2026-11-25    | 1 | the first line
           job,token,since~X,short,2026-11-25 | 2 | not a token
+          job,token,since~X,0123456789ABCDEFG,2026-11-25 | 2 | not a token
           job,token,since~X,0123456789ABCDEF | 2 | 2 fields
           job,token,since~X,0123456789ABCDEF,yesterday | 2 | not a date
           job,token,since~X,0123456789ABCDEF,2026-11-25~X,GHJKMNPQRSTVWXYZ,2026-11-25 | 3 | stands twice

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -23,6 +24,15 @@ class NoListTest {
     assertFalse(page.contains("/C/"), page);
     assertEquals(Files.readString(site.resolve("404.html")), page);
     assertFalse(Files.readString(site.resolve("index.html")).contains("noindex"));
+  }
+
+  @Test
+  void hostsAreAskedToKeepCustomersFilesOutOfSearches() throws IOException {
+    assertEquals(
+        "/C/*\n  X-Robots-Tag: noindex\n",
+        Files.readString(PressedDemo.get().site().resolve("_headers")));
+    assertTrue(
+        PagePaths.headers(URI.create("https://shop.example/care/")).startsWith("/care/C/*\n"));
   }
 
   @Test

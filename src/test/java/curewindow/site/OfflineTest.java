@@ -22,6 +22,7 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jsoup.Jsoup;
@@ -266,7 +267,12 @@ class OfflineTest {
         Files.readAllLines(Path.of("content/demo/jobs.csv")).get(0) + "\n");
     Clock clock = Clock.systemUTC();
     try (Output output = Output.open(out)) {
-      Press.run(LoadedShop.load(shop, clock), output, clock, () -> TOKEN, true);
+      Press.run(
+          LoadedShop.load(shop, clock),
+          output,
+          clock,
+          () -> TOKEN,
+          new Press.Allowed(true, Set.of()));
     }
     assertFalse(Files.exists(folder()), "with the job all of it goes");
   }

@@ -107,7 +107,8 @@ public final class PressedDemo {
         "find", open.resolve("find.html"),
         "year", open.resolve("year.html"),
         "lost card", open.resolve("lost-card.html"),
-        "not found", site().resolve("404.html"));
+        "not found", site().resolve("404.html"),
+        "closed", site().resolve("closed.html"));
   }
 
   private static void delete(Path folder) {

@@ -65,7 +65,7 @@ final class SecondProgram {
       try (FolderLock lock = FolderLock.on(shop, Duration.ofSeconds(60))) {
         LinkLedger ledger = Ledgers.links(lock);
         ledger.tokenOf(name + i, Tokens.secure(), LocalDate.of(2026, 11, 25));
-        ledger.save();
+        ledger.save(LocalDate.of(2026, 11, 25));
       }
     }
   }
