@@ -41,6 +41,7 @@ public final class Curewindow {
     commands.put("restore", RestoreCommand.class);
     commands.put("places", PlacesCommand.class);
     commands.put("new-shop", NewShopCommand.class);
+    commands.put("edit", EditCommand.class);
     commands.put("quick-start", QuickStartCommand.class);
     commands.put("help", CommandLine.HelpCommand.class);
     return commands;

@@ -32,7 +32,8 @@ final class NewShopCommand implements Callable<Integer> {
     out.println("A new shop folder is in " + folder + ". Next:");
     out.println("  1. Put your shop's name, phone and address into " + folder.resolve("shop.yaml"));
     out.println("  2. Look at the two sample jobs in " + folder.resolve("jobs"));
-    out.println("  3. " + Program.call("press --shop " + folder + " --out " + folder + "-site"));
+    out.println("  3. Put your films into " + folder.resolve("content/catalogue/films.yaml"));
+    out.println("  4. " + Program.call("press --shop " + folder + " --out " + folder + "-site"));
     return Exit.OK;
   }
 }

@@ -28,6 +28,12 @@ final class ShopOption {
   }
 
   LoadedShop load() throws IOException {
+    refuseOthers();
+    return LoadedShop.load(folder, clock);
+  }
+
+  /** Refuses what is no shop folder. */
+  void refuseOthers() throws IOException {
     if (!Files.isDirectory(folder)) {
       throw new IOException(folder + " is not a folder; name the shop folder with --shop");
     }
@@ -37,6 +43,5 @@ final class ShopOption {
               + folder
               + "; name the shop folder with --shop, or make one with new-shop");
     }
-    return LoadedShop.load(folder, clock);
   }
 }

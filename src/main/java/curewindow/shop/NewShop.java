@@ -10,10 +10,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** Lays out a new shop folder, which reads without problems and can be pressed at once. */
+/**
+ * Lays out a new shop folder, which reads without problems and can be pressed at once: what every
+ * shop changes, and what helps in writing it. All else follows the program until the shop takes a
+ * copy of it ({@link OwnCopies}).
+ */
 public final class NewShop {
 
   private static final String OWN = "content/starter-shop/";
+
+  /** What every shop changes, beside its own samples. */
+  private static final String FILMS = "content/catalogue/films.yaml";
+
+  private static final List<String> HELPS = List.of("content/schemas/", "content/places/");
   private static final String SCHEMA = "# yaml-language-server: $schema=";
 
   private NewShop() {}
@@ -82,6 +91,9 @@ public final class NewShop {
     List<String> written = new ArrayList<>();
     for (String file : Starter.bundled().all()) {
       boolean own = file.startsWith(OWN);
+      if (!own && !file.equals(FILMS) && HELPS.stream().noneMatch(file::startsWith)) {
+        continue;
+      }
       String name = own ? file.substring(OWN.length()) : file;
       byte[] bytes = Starter.bundled().bytes(file).orElseThrow();
       Path target = root.resolve(name);
@@ -89,6 +101,7 @@ public final class NewShop {
       Files.write(target, own ? withSchemaPath(bytes) : bytes);
       written.add(name);
     }
+    OwnCopies.note(root, List.of(FILMS));
     written.sort(null);
     return written;
   }

@@ -48,6 +48,7 @@ public final class ShopFolder {
    */
   public static ShopRead read(ShopFiles files, Instant now) {
     ShopFolder folder = new ShopFolder(files, now);
+    OwnCopies.tell(files, folder.problems);
     try {
       return folder.lacksOne() ? folder.nothing() : folder.read();
     } catch (UncheckedIOException e) {

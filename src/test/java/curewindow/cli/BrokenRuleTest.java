@@ -42,6 +42,7 @@ class BrokenRuleTest {
     shop = temp.resolve("shop");
     out = temp.resolve("out");
     assertEquals(Exit.OK, Typed.run("new-shop", shop).code());
+    assertEquals(Exit.OK, Typed.run("edit", HOLDS, "--shop", shop).code());
     Files.writeString(
         shop.resolve("jobs/COAT.yaml"),
         JOB.formatted("COAT", 5, "paint-coating", "tidewater-paint", "hood"));

@@ -77,6 +77,11 @@ class OwnHoldTest {
   void layOut() throws IOException {
     shop = temp.resolve("shop");
     assertEquals(Exit.OK, Typed.run("new-shop", shop).code());
+    for (String name : List.of("holds", "spots", "services")) {
+      String file = "content/catalogue/" + name + ".yaml";
+      assertEquals(Exit.OK, Typed.run("edit", file, "--shop", shop).code());
+    }
+    Files.createDirectories(shop.resolve("content/words/en"));
     edit(
         "content/catalogue/holds.yaml",
         "\nrules:\n",

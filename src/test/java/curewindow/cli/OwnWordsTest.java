@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -54,6 +55,10 @@ class OwnWordsTest {
   void layOut() throws IOException {
     shop = temp.resolve("shop");
     assertEquals(Exit.OK, Typed.run("new-shop", shop).code());
+    for (String file : List.of("content/catalogue/holds.yaml", "content/catalogue/services.yaml")) {
+      assertEquals(Exit.OK, Typed.run("edit", file, "--shop", shop).code());
+    }
+    Files.createDirectories(shop.resolve("content/words/en"));
     Files.delete(shop.resolve("jobs/1001.yaml"));
     Files.delete(shop.resolve("jobs/1002.yaml"));
     Files.writeString(shop.resolve("jobs/T-1.yaml"), JOB.formatted("T-1"));
