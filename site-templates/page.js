@@ -68,6 +68,12 @@ e.querySelector(".sure").setAttribute("width", at(e, "sure") + "%");
 e.querySelectorAll(".cut").forEach(cut => cut.setAttribute("display", end - list.start > +list.span ? "inline" : "none"));
 e.querySelector("time").dateTime = new Date(end * 1000).toISOString();
 });
+all("#chosen").forEach(e => {
+var ics = JSON.parse(document.getElementById("ics").textContent);
+// Dates of another parking go into the link itself (RFC 2397).
+e.href = "data:text/calendar;charset=utf-8," + encodeURIComponent(ics.cases[k].map(n => ics.lines[n] + "\r\n").join("")).replace(/'/g, "%27");
+show(e, k > 0);
+});
 all("[data-answer] time").forEach(e => {
 e.dateTime = new Date(at(e.closest("[data-end]"), "end") * 1000).toISOString();
 });
@@ -82,12 +88,13 @@ park(i);
 };
 try { if (localStorage[kept] === e.value) e.checked = true; } catch (x) {}
 });
-// The guides that this page leads to tell this car's dates.
+// The guides that this page leads to tell this car's dates, as long as those need no year.
 document.onclick = () => {
 var dates = {}, comma = root.dir === "rtl" ? "\u060C " : ", ";
-rows.forEach(e => {
-var parts = ["b", "[data-to]"].map(s => e.querySelector("time " + s)).map(part => part && !part.hidden ? part.innerText.trim() : "");
-dates[e.dataset.hold] = [parts.filter(part => part).join(comma), parts[0]];
+var shown = e => e && !e.hidden ? [...e.childNodes].filter(n => !n.hidden).map(n => n.textContent).join("").trim() : "";
+rows.filter(e => !e.matches(".old")).forEach(e => {
+var parts = ["b", "[data-to]"].map(s => shown(e.querySelector("time " + s)));
+dates[e.dataset.hold] = [parts.filter(part => part).join(comma), parts[0], at(e, "end")];
 });
 try { sessionStorage.car = JSON.stringify({ lang: root.lang, page: location.href, dates }); } catch (e) {}
 };

@@ -92,14 +92,22 @@ public final class CareEvents {
   }
 
   private Map<String, String> other(Release release, When when) {
-    return Map.of(
-        "label", words.text("hold." + release.hold() + ".label"), "when", when.dayAndTime(release));
+    return Map.of("label", When.shortLabel(release, words), "when", when.dayAndTime(release));
   }
 
-  /** The action, then the car, as far as there is room. */
+  /** The action, then the car, with as many of its words as there is room for. */
   private String title(String action) {
-    String named = words.text("calendar.title", Map.of("action", action, "car", view.car()));
+    String car = view.car();
+    String named = named(action, car);
+    while (named.length() > TITLE && car.indexOf(' ') > 0) {
+      car = car.substring(0, car.lastIndexOf(' '));
+      named = named(action, car + "\u2026");
+    }
     return named.length() <= TITLE ? named : action;
+  }
+
+  private String named(String action, String car) {
+    return words.text("calendar.title", Map.of("action", action, "car", car));
   }
 
   private CareEvent event(Visit visit) {

@@ -13,6 +13,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The first thing on a customer's page: what must not be done now, and until when. */
@@ -31,7 +33,7 @@ final class Answers {
    *
    * @param rank of what is in force, the one of the least rank is shown, and of those the first to
    *     end
-   * @param more what else there is to say of it: of danger, and of care once it is over
+   * @param more what else there is to say of it, as HTML: of danger, and of care once it is over
    */
   record Answer(
       String hold,
@@ -43,7 +45,7 @@ final class Answers {
       List<Cases.Text> time,
       String iso,
       String letters,
-      List<Cases.Text> more,
+      String more,
       boolean hidden) {}
 
   /** In place of the id of a hold. */
@@ -84,7 +86,7 @@ final class Answers {
                 List.of(),
                 iso(at, there),
                 size(noted.words().fullMonthDay(at, there)),
-                cases.text(v -> v.words().text("page.now.almost-more")),
+                merged(v -> Stream.of(v.words().text("page.now.almost-more"))),
                 true));
   }
 
@@ -111,7 +113,7 @@ final class Answers {
         cases.text(v -> new When(v).time(end(v, hold))),
         iso(at, there),
         size(noted.words().fullMonthDay(at, there)),
-        cases.text(v -> more(v, end(v, hold))),
+        merged(v -> more(v, end(v, hold))),
         hidden);
   }
 
@@ -124,19 +126,28 @@ final class Answers {
   }
 
   /** What a sentence says after its date, of danger, and of care once it is over. */
-  private static String more(JobView view, Release release) {
+  private static Stream<String> more(JobView view, Release release) {
     When when = new When(view);
     String[] parts = sentence(view, release.hold());
     String rest = parts.length == 2 ? parts[1].replaceFirst("^[\\s.,:;\u060C\u061B]+", "") : "";
-    return String.join(
-        " ",
-        Stream.of(
-                Optional.of(Listing.capital(rest)).filter(text -> !text.isEmpty()),
-                Safety.of(release, view),
-                when.setByThen(release),
-                when.gently(release))
-            .flatMap(Optional::stream)
+    return Stream.of(
+            Optional.of(Listing.capital(rest)).filter(text -> !text.isEmpty()),
+            Safety.of(release, view),
+            when.setByThen(release),
+            when.gently(release))
+        .flatMap(Optional::stream);
+  }
+
+  /** What is said in each case, a sentence a line, word by word where the cases differ. */
+  private String merged(Function<JobView, Stream<String>> said) {
+    return MergedHtml.of(
+        cases.views().stream()
+            .map(v -> said.apply(v).map(Answers::line).collect(Collectors.joining("\n")))
             .toList());
+  }
+
+  private static String line(String text) {
+    return "<span>" + MergedHtml.escaped(text) + "</span>";
   }
 
   private static String size(String date) {

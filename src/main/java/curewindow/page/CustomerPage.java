@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /** Gathers what stands on a job's page. */
@@ -36,7 +37,7 @@ final class CustomerPage {
    * A job's page.
    *
    * @param views the job in each case of parking, the noted one first
-   * @param calendars where the calendar of each case is to be had
+   * @param calendars the calendar of each case but the noted one
    * @param below where the style of what stands below the first screen is to be had
    */
   CustomerPage(
@@ -51,6 +52,10 @@ final class CustomerPage {
     this.look = look;
     this.below = below;
     this.guides = guides;
+    if (calendars.size() != views.size() - 1) {
+      throw new IllegalArgumentException(
+          calendars.size() + " calendars for " + views.size() + " cases, the noted one among them");
+    }
     this.calendars = calendars;
     this.contact = new Contact(view);
     this.asking = new Asking(cases, contact, guides);
@@ -63,18 +68,54 @@ final class CustomerPage {
     return words;
   }
 
-  /** How many care texts there are. */
-  int texts() {
-    return care.size();
+  /**
+   * What there is room for.
+   *
+   * @param questions how many questions
+   * @param texts how many care texts; the others are told where they stand
+   * @param calendars whether for the calendars of other parkings
+   */
+  record Room(int questions, int texts, boolean calendars) {
+
+    /** Rather a care text stands in its guide alone than that there are fewer questions. */
+    private static final int FEW_QUESTIONS = 6;
+
+    /** Rather the calendars of other parkings go than these. */
+    private static final int LEAST_QUESTIONS = 3;
+
+    /** The first care text is that of the cautions, which no page goes without. */
+    private static final int CAUTIONS = 1;
+
+    boolean canShrink() {
+      return questions > 0 || texts > CAUTIONS || calendars;
+    }
+
+    /** What can best be missed is left out first, of the questions so many at once. */
+    Room smaller(int so) {
+      if (questions > FEW_QUESTIONS) {
+        return with(Math.max(FEW_QUESTIONS, questions - so));
+      }
+      if (texts > CAUTIONS) {
+        return new Room(questions, texts - 1, calendars);
+      }
+      if (questions > LEAST_QUESTIONS) {
+        return with(Math.max(LEAST_QUESTIONS, questions - so));
+      }
+      return calendars ? new Room(questions, texts, false) : with(Math.max(0, questions - so));
+    }
+
+    Room with(int asked) {
+      return new Room(asked, texts, calendars);
+    }
   }
 
-  /**
-   * All that stands on the page.
-   *
-   * @param questions how many questions there is room for
-   * @param texts for how many care texts there is room; the others are told where they stand
-   */
-  CustomerView view(int questions, int texts) {
+  /** Room for everything. */
+  Room room() {
+    return new Room(Asking.MOST, care.size(), true);
+  }
+
+  /** All that stands on the page. */
+  CustomerView view(Room room) {
     Map<String, String> job = Map.of("id", view.job().id(), "car", view.car());
     List<Answers.Answer> answers = new Answers(cases).all();
     ParkingChoice parking = new ParkingChoice(cases);
@@ -98,15 +139,15 @@ final class CustomerPage {
         cases.each(CustomerPage::notes),
         new DateList(cases).dates(),
         parking.choice(),
-        calendars(),
+        room.calendars() ? calendars() : Optional.empty(),
         parking.here(),
         cases.text(CustomerPage::basis),
-        asking.of(asked.stream().limit(questions).toList(), !changed.isEmpty()),
+        asking.of(asked.stream().limit(room.questions()).toList(), !changed.isEmpty()),
         new CarPicture(view).picture(),
         new Fittings(view).work(),
         Stream.concat(
-                care.stream().limit(texts),
-                care.stream().skip(texts).map(CustomerView.Fold::withoutText))
+                care.stream().limit(room.texts()),
+                care.stream().skip(room.texts()).map(CustomerView.Fold::withoutText))
             .toList(),
         words.text("page.kept", Map.of("day", "{day}")),
         words.text("page.private", job));
@@ -141,10 +182,17 @@ final class CustomerPage {
     return shown.words().text("page.basis", Map.of("place", place));
   }
 
-  private List<CustomerView.Calendar> calendars() {
-    return cases.each(calendars.stream().map(List::of).toList()).stream()
-        .map(c -> new CustomerView.Calendar(c.what(), c.cases(), c.hidden()))
-        .toList();
+  /** The calendars of the other cases, each line once: for each case the numbers of its lines. */
+  private Optional<String> calendars() {
+    Map<String, Integer> lines = new LinkedHashMap<>();
+    List<List<Integer>> each = new ArrayList<>(List.of(List.of()));
+    for (String calendar : calendars) {
+      each.add(calendar.lines().map(l -> lines.computeIfAbsent(l, n -> lines.size())).toList());
+    }
+    return calendars.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            Json.of(new TreeMap<>(Map.of("lines", List.copyOf(lines.keySet()), "cases", each))));
   }
 
   /** Whose page it is. */

@@ -7,6 +7,8 @@ import java.util.Optional;
 /**
  * A customer's page, ready to be put into its template. Instants stand twice: as text for people,
  * and as seconds since 1970 for the script.
+ *
+ * @param calendars of the cases of parking beside the noted one, as JSON; empty where there is none
  */
 record CustomerView(
     String lang,
@@ -24,7 +26,7 @@ record CustomerView(
     List<Cases.Said<Note>> notes,
     DateList.Dates dates,
     Optional<ParkingChoice.Choice> parked,
-    List<Calendar> calendars,
+    Optional<String> calendars,
     List<Cases.Text> here,
     List<Cases.Text> basis,
     Asking.Cards asked,
@@ -47,9 +49,6 @@ record CustomerView(
       this(text, Optional.empty(), to);
     }
   }
-
-  /** A calendar of the dates that matter most, and where it is to be had. */
-  record Calendar(String href, Optional<String> cases, boolean hidden) {}
 
   /**
    * The record of the car: what was found, seen and is due; {@code law} and {@code removal} are

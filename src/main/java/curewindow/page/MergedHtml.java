@@ -31,15 +31,28 @@ final class MergedHtml {
   /** One line in each case, nothing where the case lacks it, by the key of the first. */
   private record Line(String key, String[] each) {}
 
+  /** The pieces of a line in each of the cases that have it. */
   private final List<List<String>> cases;
 
-  private MergedHtml(List<List<String>> cases) {
+  /** The numbers of these cases, and of how many there are in all. */
+  private final List<Integer> numbers;
+
+  private final int all;
+
+  private MergedHtml(List<List<String>> cases, List<Integer> numbers, int all) {
     this.cases = cases;
+    this.numbers = numbers;
+    this.all = all;
   }
 
   private static String key(String line) {
     Matcher key = KEY.matcher(INSTANT.matcher(line).replaceAll("$1$3"));
     return key.find() ? key.group() : line;
+  }
+
+  /** Text as it stands between tags. */
+  static String escaped(String text) {
+    return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
   }
 
   /**
@@ -93,11 +106,10 @@ final class MergedHtml {
     List<Integer> having =
         IntStream.range(0, line.each().length).filter(i -> line.each()[i] != null).boxed().toList();
     List<String> each = having.stream().map(i -> line.each()[i]).toList();
-    if (having.size() == line.each().length) {
-      Optional<String> one = pieces(each);
-      if (one.isPresent()) {
-        return one.get();
-      }
+    int all = line.each().length;
+    Optional<String> one = pieces(each, having, all);
+    if (one.isPresent()) {
+      return having.size() == all ? one.get() : marked(one.get(), new TreeSet<>(having));
     }
     Map<String, TreeSet<Integer>> texts = new LinkedHashMap<>();
     having.forEach(i -> texts.computeIfAbsent(line.each()[i], t -> new TreeSet<>()).add(i));
@@ -116,20 +128,22 @@ final class MergedHtml {
     return tag.group() + mark(cases) + (hidden ? "" : hidden(cases)) + rest;
   }
 
-  private static Optional<String> pieces(List<String> each) {
+  private static Optional<String> pieces(List<String> each, List<Integer> numbers, int all) {
     MergedHtml merged =
         new MergedHtml(
             each.stream()
                 .map(html -> PIECE.matcher(html).results().map(MatchResult::group).toList())
-                .toList());
+                .toList(),
+            numbers,
+            all);
     int pieces = merged.cases.get(0).size();
     if (merged.cases.stream().anyMatch(one -> one.size() != pieces)) {
       return Optional.empty();
     }
-    List<Optional<String>> all = IntStream.range(0, pieces).mapToObj(merged::piece).toList();
-    return all.stream().anyMatch(Optional::isEmpty)
+    List<Optional<String>> made = IntStream.range(0, pieces).mapToObj(merged::piece).toList();
+    return made.stream().anyMatch(Optional::isEmpty)
         ? Optional.empty()
-        : Optional.of(all.stream().map(Optional::get).collect(Collectors.joining()));
+        : Optional.of(made.stream().map(Optional::get).collect(Collectors.joining()));
   }
 
   private Optional<String> piece(int at) {
@@ -141,8 +155,8 @@ final class MergedHtml {
     return tags ? tag(each) : Optional.of(words(each));
   }
 
-  /** Tags that differ in their instants alone get all of them. */
-  private static Optional<String> tag(List<String> each) {
+  /** Tags that differ in their instants alone get all of them, nothing for a case without one. */
+  private Optional<String> tag(List<String> each) {
     if (each.stream().map(tag -> INSTANT.matcher(tag).replaceAll("$1$3")).distinct().count() > 1) {
       return Optional.empty();
     }
@@ -153,15 +167,21 @@ final class MergedHtml {
       Matcher first = instants.get(0);
       tag.append(each.get(0), last, first.start())
           .append(first.group(1))
-          .append(instants.stream().map(m -> m.group(2)).collect(Collectors.joining(",")))
+          .append(inTheirPlaces(instants.stream().map(m -> m.group(2)).toList()))
           .append(first.group(3));
       last = first.end();
     }
     return Optional.of(tag.append(each.get(0), last, each.get(0).length()).toString());
   }
 
+  private String inTheirPlaces(List<String> instants) {
+    return IntStream.range(0, all)
+        .mapToObj(i -> numbers.contains(i) ? instants.get(numbers.indexOf(i)) : "")
+        .collect(Collectors.joining(","));
+  }
+
   /** What all begin and end with stands once. */
-  private static String words(List<String> each) {
+  private String words(List<String> each) {
     List<List<String>> words = each.stream().map(text -> List.of(text.split("(?<= )"))).toList();
     int least = words.stream().mapToInt(List::size).min().orElseThrow();
     int head = 0;
@@ -176,7 +196,7 @@ final class MergedHtml {
     for (int i = 0; i < words.size(); i++) {
       List<String> one = words.get(i);
       String middle = String.join("", one.subList(head, one.size() - tail));
-      middles.computeIfAbsent(middle, m -> new TreeSet<>()).add(i);
+      middles.computeIfAbsent(middle, m -> new TreeSet<>()).add(numbers.get(i));
     }
     List<String> first = words.get(0);
     List<String> parts = new ArrayList<>(first.subList(0, head));

@@ -44,9 +44,6 @@ public final class Pages {
     "closed"
   };
 
-  /** Rather a care text stands in its guide alone than that there are fewer questions. */
-  private static final int FEW_QUESTIONS = 6;
-
   /** The looks of the two kinds of pages, and the style that customers' pages share. */
   private record Looks(PageLook customer, BelowStyle below, PublicLooks open) {}
 
@@ -86,44 +83,39 @@ public final class Pages {
 
   /**
    * A job's page. It is held to {@link Weight#MOST}: where it would be heavier, it has fewer
-   * questions, and leads to the guides in place of care texts.
+   * questions, leads to the guides in place of care texts, and at last has no calendars of other
+   * parkings. The cautions stay.
    *
    * @param cases the job in each case of parking, the noted one first
-   * @param calendars where the calendar of each case is to be had
+   * @param calendars the calendar (RFC 5545) of each case but the noted one
    * @param problems where mistakes in the templates are reported, with file and line
    * @return the page, or empty where its template has a mistake
    */
   public Optional<String> customer(List<JobView> cases, List<String> calendars, Problems problems) {
     CustomerPage page = page(cases, calendars);
-    int questions = Asking.MOST;
-    int texts = page.texts();
-    Optional<String> html = fill(page, questions, texts, problems);
+    CustomerPage.Room room = page.room();
+    Optional<String> html = fill(page, room, problems);
     int over = over(html);
-    while (over > 0 && questions + texts > 0) {
-      if (texts == 0 || questions > FEW_QUESTIONS) {
-        int least = texts == 0 ? 0 : FEW_QUESTIONS;
-        questions = Math.max(least, questions - Weight.questions(over));
-      } else {
-        texts--;
-      }
-      html = fill(page, questions, texts, problems);
+    while (over > 0 && room.canShrink()) {
+      room = room.smaller(Weight.questions(over));
+      html = fill(page, room, problems);
       over = over(html);
     }
-    return roomier(page, html, questions, texts, problems);
+    return roomier(page, html, room, problems);
   }
 
   /**
    * Finds out whether a job's page can be made, however heavy it is.
    *
    * @param cases the job in some cases of parking, the noted one first
-   * @param calendars where the calendar of each case is to be had
+   * @param calendars the calendar (RFC 5545) of each case but the noted one
    * @param problems where mistakes in the templates are reported, with file and line
    * @return the page, or empty where its template has a mistake
    */
   public Optional<String> rehearsed(
       List<JobView> cases, List<String> calendars, Problems problems) {
     CustomerPage page = page(cases, calendars);
-    return fill(page, Asking.MOST, page.texts(), problems);
+    return fill(page, page.room(), problems);
   }
 
   private CustomerPage page(List<JobView> cases, List<String> calendars) {
@@ -132,10 +124,10 @@ public final class Pages {
 
   /** Where a care text has gone, there may be room for questions again. */
   private Optional<String> roomier(
-      CustomerPage page, Optional<String> html, int questions, int texts, Problems problems) {
+      CustomerPage page, Optional<String> html, CustomerPage.Room room, Problems problems) {
     Optional<String> best = html;
-    for (int more = questions + 1; more <= Asking.MOST; more++) {
-      Optional<String> next = fill(page, more, texts, problems);
+    for (int more = room.questions() + 1; more <= Asking.MOST; more++) {
+      Optional<String> next = fill(page, room.with(more), problems);
       if (over(next) > 0) {
         break;
       }
@@ -153,8 +145,8 @@ public final class Pages {
     return looks.below().text();
   }
 
-  private Optional<String> fill(CustomerPage page, int questions, int texts, Problems problems) {
-    return templates.fill("customer", page.view(questions, texts), page.words(), problems);
+  private Optional<String> fill(CustomerPage page, CustomerPage.Room room, Problems problems) {
+    return templates.fill("customer", page.view(room), page.words(), problems);
   }
 
   private static int over(Optional<String> html) {

@@ -59,12 +59,14 @@ record PublicView(
    * A guide to read.
    *
    * @param basis what the days mean that it quotes; empty where it quotes none
+   * @param over how a car's date is said that is over, with {@code {day}} in its place
    * @param months what it quotes, and how that is said of work in each month, as JSON
    */
   record Reading(
       String title,
       String html,
       Optional<String> basis,
+      String over,
       String months,
       boolean questions,
       List<Link> parts,

@@ -106,6 +106,7 @@ final class PublicViews {
             chapter.title(),
             chapter.parts().stream().map(GuidePart::html).collect(Collectors.joining("\n")),
             chapter.basis(),
+            book.words().text("public.own.over", Map.of("day", "{day}")),
             Json.of(chapter.months()),
             questions,
             chapter.sections(),

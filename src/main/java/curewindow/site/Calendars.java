@@ -1,7 +1,5 @@
 package curewindow.site;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
-
 import curewindow.calendar.CareCalendar;
 import curewindow.calendar.CareEvent;
 import curewindow.calendar.CareEvents;
@@ -12,7 +10,6 @@ import curewindow.problem.Problems;
 import curewindow.told.JobView;
 import curewindow.words.Words;
 import java.io.IOException;
-import java.net.URLEncoder;
 import java.nio.file.Files;
 import java.time.Clock;
 import java.time.Duration;
@@ -24,15 +21,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.regex.Pattern;
 
 /** The calendars of a press, with what the shop folder remembers of earlier ones. */
 final class Calendars {
 
   private static final String OFFICE = "office";
-
-  /** What has to be written in another way within a link (RFC 3986, RFC 3987). */
-  private static final Pattern UNLINKED = Pattern.compile("[^\\p{L}\\p{Nd}.,:;/=-]+");
 
   private final Map<String, Revisions> customers = new TreeMap<>();
   private final Map<String, String> said = new HashMap<>();
@@ -152,22 +145,9 @@ final class Calendars {
     return CareCalendar.all(noted, revisions(noted));
   }
 
-  /**
-   * Where a page has the calendar of each case: a file for the noted one, and within the link
-   * itself for the others (RFC 2397).
-   */
-  List<String> links(List<JobView> cases) {
-    return cases.stream()
-        .map(
-            v ->
-                v == cases.get(0) ? CareCalendar.MAIN : inLink(CareCalendar.brief(v, revisions(v))))
-        .toList();
-  }
-
-  /** Letters of any script may stand in a link as they are, which makes it far shorter. */
-  private static String inLink(String text) {
-    String bare = UNLINKED.matcher(text).replaceAll(m -> URLEncoder.encode(m.group(), UTF_8));
-    return "data:text/calendar;charset=utf-8," + bare.replace("+", "%20");
+  /** The calendar with the dates that matter most of each case but the noted one. */
+  List<String> others(List<JobView> cases) {
+    return cases.stream().skip(1).map(v -> CareCalendar.brief(v, revisions(v))).toList();
   }
 
   /** The office's calendar of all visits. */

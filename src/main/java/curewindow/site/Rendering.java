@@ -79,9 +79,9 @@ record Rendering(
     return new Rendering(customers, new TreeMap<>(), false, pages.below(), problems.all());
   }
 
-  /** Makes the page of a job in its cases, of which each has a calendar. */
+  /** Makes the page of a job in its cases; those beside the noted one have calendars. */
   private interface PageMaker {
-    Optional<String> page(List<JobView> cases, List<String> calendars, Problems mistakes);
+    Optional<String> page(List<JobView> cases, List<String> others, Problems mistakes);
   }
 
   private static List<Customer> customers(
@@ -114,7 +114,7 @@ record Rendering(
               Guideless.of(shop, noted.job()).ifPresent(mistakes::add);
               return mistakes.hasErrors()
                   ? Optional.<String>empty()
-                  : maker.page(cases, calendars.links(cases), mistakes);
+                  : maker.page(cases, calendars.others(cases), mistakes);
             })
         .flatMap(Function.identity())
         .filter(html -> !mistakes.hasErrors())

@@ -89,7 +89,7 @@ final class CareCalendarTest {
     assertEquals("Windows can come down: Dark blue four-door", value(event, Property.SUMMARY));
     assertEquals(
         "You can roll the windows down.\n"
-            + "Rear defroster stays off: until Saturday, December 19, 10 AM\n"
+            + "Rear defroster off: until Saturday, December 19, 10 AM\n"
             + "Haze is normal: until Monday, December 28\n"
             + "All dates and advice for this car:"
             + " https://care.example/C/7K3MPQ9W2XHTR4VBD6NC/\n"

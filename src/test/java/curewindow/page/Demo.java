@@ -246,10 +246,10 @@ final class Demo {
         .orElseThrow(() -> new AssertionError(problems.all().toString()));
   }
 
-  /** The same by other pages; the calendar of each case has a name of its own. */
+  /** The same by other pages; the calendar of each other case has a line of its own. */
   static Optional<String> page(Pages pages, Problems problems, JobView... cases) {
     List<String> calendars =
-        IntStream.range(0, cases.length).mapToObj(i -> i == 0 ? "care.ics" : i + ".ics").toList();
+        IntStream.range(1, cases.length).mapToObj(i -> "BEGIN\r\n" + i + "\r\n").toList();
     return pages.customer(List.of(cases), calendars, problems);
   }
 

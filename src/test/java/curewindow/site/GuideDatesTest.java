@@ -73,7 +73,9 @@ class GuideDatesTest {
     browser.run("document.querySelector('.more > p a').click()");
     awaitTitle("Is this normal?");
     assertEquals(inside, browser.seen("#q-dog ~ p [data-date='hold.inside-glass.until']"));
-    assertEquals("The dates here are for your car. Back to your page", browser.seen("#own"));
+    assertEquals(
+        "Dates on this page are for your car. Day counts are general. Back to your page",
+        browser.seen("#own"));
     browser.go(guide("en", "tint"));
     assertEquals(row, browser.seen(WINDOWS), "as long as the window is open");
     browser.go(guide("es", "tint"));

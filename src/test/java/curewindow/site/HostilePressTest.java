@@ -160,10 +160,9 @@ class HostilePressTest {
         List<Element> json = page.select("script[type=application/ld+json]");
         data += json.size();
         json.forEach(e -> QUOTING.readTree(e.data()));
-        for (String link : page.select("a[href^=data:]").eachAttr("href")) {
+        for (List<String> lines : ParkedCalendars.of(page)) {
           calendars++;
-          String text = URLDecoder.decode(link, StandardCharsets.UTF_8);
-          whole(text.substring(text.indexOf(',') + 1).lines().toList(), link);
+          whole(lines, name);
         }
       } else if (name.endsWith(".webmanifest")) {
         data++;

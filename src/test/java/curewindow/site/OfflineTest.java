@@ -10,8 +10,6 @@ import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.net.URI;
-import java.net.URLDecoder;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -292,14 +290,10 @@ class OfflineTest {
   void calendarsOfAllParkingsNameTheSameEvents() throws IOException {
     List<String> noted = Files.readAllLines(folder().resolve("care.ics"));
     assertFalse(starting(noted, "UID:").isEmpty());
-    List<String> links =
-        Jsoup.parse(Files.readString(folder().resolve("index.html")))
-            .select("#dates a[href^=data:]")
-            .eachAttr("href");
-    assertTrue(links.size() > 2, links.toString());
-    for (String link : links) {
-      String text = URLDecoder.decode(link, StandardCharsets.UTF_8);
-      List<String> lines = text.substring(text.indexOf(',') + 1).lines().toList();
+    List<List<String>> others =
+        ParkedCalendars.of(Jsoup.parse(Files.readString(folder().resolve("index.html"))));
+    assertTrue(others.size() > 2, others.toString());
+    for (List<String> lines : others) {
       assertEquals("BEGIN:VCALENDAR", lines.get(0));
       assertEquals("END:VCALENDAR", lines.get(lines.size() - 1));
       assertEquals(starting(noted, "UID:"), starting(lines, "UID:"));

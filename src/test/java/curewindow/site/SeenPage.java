@@ -53,7 +53,7 @@ record SeenPage(
           + "W('.when',r)[0]||'',r.querySelector('time').dateTime,W('p',r).filter(t=>t).join(' '),"
           + "String(r.classList.contains('over')),P(r,'.sure','width'),P(r,'.may','width'),"
           + "P(r,'.cut','x'),P(r,'.at','x')]),"
-          + "notes:W('.card,.now .note'),parked:W('#parking summary,.list~.note'),"
+          + "notes:W('.card,.now .note'),parked:W('#parking summary,.own~.note'),"
           + "calendars:S('#dates a').map(e=>e.getAttribute('href')),"
           + "folds:S('#normal details:not(.more),#care details').map(d=>"
           + "[V(d.firstElementChild),W(':scope>:not(summary)',d).join(' ')])}";

@@ -178,8 +178,7 @@ class TimeTravelTest {
     List<JobView> cases = cases(id);
     List<Path> own = new ArrayList<>();
     for (JobView view : cases) {
-      String html =
-          pages.customer(List.of(view), List.of("care.ics"), new Problems()).orElseThrow();
+      String html = pages.customer(List.of(view), List.of(), new Problems()).orElseThrow();
       own.add(Files.writeString(temp.resolve(own.size() + ".html"), html));
     }
     Instant first = cases.get(0).timeline().releases().get(0).end().at();
