@@ -43,7 +43,7 @@ var x = (now - e.parentNode.dataset.start) / e.parentNode.dataset.span, mark = e
 var likely = e.querySelector("small"), sure = at(e, "sure"), end = at(e, "end");
 e.classList.toggle("over", now >= end);
 // A date without its year would be taken for one ahead.
-e.classList.toggle("old", now > end + 270 * 86400);
+e.classList.toggle("old", now > end + 180 * 86400);
 if (likely) show(likely, now < end && (x * 100 < sure || sure >= 100));
 e.classList.toggle("first", e.dataset.hold === first.dataset.answer);
 // What is beyond the line of time stands at its end, where the bars are broken.

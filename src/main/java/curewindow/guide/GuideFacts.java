@@ -55,4 +55,13 @@ public interface GuideFacts {
   default Optional<Instant> set(String hold) {
     return over(hold);
   }
+
+  /**
+   * Until when the invitation to a visit stands.
+   *
+   * @return the instant, or empty where there is none, or no job is known
+   */
+  default Optional<Instant> invitedUntil() {
+    return Optional.empty();
+  }
 }

@@ -90,6 +90,11 @@ public final class JobFacts implements GuideFacts {
     return view.timeline().of(hold).map(Release::setAt);
   }
 
+  @Override
+  public Optional<Instant> invitedUntil() {
+    return view.visit().map(visit -> visit.invitedUntil(view.shop().zone()));
+  }
+
   private Optional<String> hold(String id, String what) {
     Optional<Release> release = view.timeline().of(id);
     return switch (what) {

@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
  */
 final class Quotes {
 
-  private static final Pattern DATE = Pattern.compile("hold\\.(.+)\\.(until|full)");
+  private static final Pattern DATE = Pattern.compile("hold\\.(.+)\\.(until|full)|visit\\.day");
 
   private final GuideFacts facts;
   private final Set<String> told;
@@ -41,13 +41,20 @@ final class Quotes {
         inline.stream()
             .filter(Piece.Slot.class::isInstance)
             .map(slot -> DATE.matcher(((Piece.Slot) slot).name()))
-            .filter(date -> date.matches() && !told.contains(date.group(1)))
+            .filter(date -> date.matches() && !isTold(date.group(1)))
             .map(this::end)
             .toList());
   }
 
+  private boolean isTold(String hold) {
+    return hold != null && told.contains(hold);
+  }
+
   private Optional<Instant> end(Matcher date) {
     String hold = date.group(1);
+    if (hold == null) {
+      return facts.invitedUntil();
+    }
     return date.group(2).equals("full") ? facts.set(hold) : facts.over(hold);
   }
 }

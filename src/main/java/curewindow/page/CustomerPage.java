@@ -81,7 +81,7 @@ final class CustomerPage {
     private static final int FEW_QUESTIONS = 6;
 
     /** Rather the calendars of other parkings go than these. */
-    private static final int LEAST_QUESTIONS = 3;
+    private static final int LEAST_QUESTIONS = 4;
 
     /** The first care text is that of the cautions, which no page goes without. */
     private static final int CAUTIONS = 1;

@@ -26,9 +26,6 @@ import java.util.stream.Stream;
  */
 final class DateList {
 
-  /** For how many days an invitation stands; our own choice. */
-  private static final int INVITED_DAYS = 90;
-
   /**
    * The whole list.
    *
@@ -199,12 +196,6 @@ final class DateList {
     return String.format(Locale.ROOT, "%.1f%%", percent).replace(".0%", "%");
   }
 
-  /** Who has not come by then was called, or all is well. */
-  private static long invitedUntil(curewindow.told.Visit visit, JobView view) {
-    LocalDate last = visit.day().plusDays(INVITED_DAYS);
-    return last.atStartOfDay(view.shop().zone()).toEpochSecond();
-  }
-
   private List<Cases.Said<Visit>> visit() {
     return cases.each(
         view ->
@@ -215,7 +206,7 @@ final class DateList {
                             VisitWords.title(visit, view.words()),
                             VisitWords.firstDay(visit, view),
                             VisitWords.moved(visit, view),
-                            invitedUntil(visit, view)))
+                            visit.invitedUntil(view.shop().zone()).getEpochSecond()))
                 .toList());
   }
 }

@@ -127,12 +127,12 @@ public record LaterCare(
 
   private static LaterCare replacement(JobView view, FittedItem item) {
     int years = years(view, List.of(item));
-    LocalDate end = date(item.finished(), view).plusYears(years);
+    LocalDate finished = item.finished().atZone(view.timeline().zone()).toLocalDate();
     return new LaterCare(
         Kind.REPLACE,
         "later.replace-" + item.film(),
         List.of(item.film()),
-        open(view, end),
+        finished.plusYears(years),
         years * MONTHS,
         1);
   }

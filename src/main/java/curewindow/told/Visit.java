@@ -10,6 +10,7 @@ import curewindow.shop.Shop;
 import curewindow.shop.VisitRule;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -34,6 +35,19 @@ public record Visit(LocalDate day, List<String> services, boolean byPhoto) {
   public Visit {
     Objects.requireNonNull(day, "day");
     services = List.copyOf(services);
+  }
+
+  /** For how many days an invitation stands; our own choice. */
+  private static final int INVITED_DAYS = 90;
+
+  /**
+   * Until when the invitation stands: who has not come by then was called, or all is well.
+   *
+   * @param zone of the shop's clock
+   * @return the instant
+   */
+  public Instant invitedUntil(ZoneId zone) {
+    return day.plusDays(INVITED_DAYS).atStartOfDay(zone).toInstant();
   }
 
   /** When a service would like to be looked at, as days. */

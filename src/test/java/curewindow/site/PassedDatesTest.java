@@ -140,7 +140,7 @@ class PassedDatesTest {
     browser.scripts(true).screen(390, 844, true).zone("Asia/Kolkata").clock(now).go(page);
     Seen first = see("document.querySelectorAll('#parking input')[%d].click();".formatted(chosen));
     Map<String, Integer> all = counted(first.text(), quotes);
-    assertTrue(all.size() > 3, all::toString);
+    assertTrue(all.size() >= 3, all::toString);
     for (Instant time : times) {
       Seen seen = see(LATER, Duration.between(now, time).toMillis());
       now = time;

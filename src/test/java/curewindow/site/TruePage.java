@@ -159,7 +159,7 @@ record TruePage(List<JobView> cases, int chosen, Instant now, boolean hasClock, 
 
   /** A day of another year, which would be taken for one ahead. */
   private boolean isLongOver(Release release) {
-    return now.isAfter(release.end().at().plus(Duration.ofDays(270)));
+    return now.isAfter(release.end().at().plus(Duration.ofDays(180)));
   }
 
   /** What was likely by now is said no more; it is known to a thousandth of the line. */
