@@ -146,7 +146,7 @@ class BritishShopTest {
     String end = "L-1  .* (Mon|Tue|Wed|Thu|Fri|Sat|Sun),? [0-9]+ [A-Z][a-z]+ 202[67]";
     String dates = Typed.run(CLOCK, "dates", "--shop", shop).said();
     isBritish("dates", dates);
-    assertTrue(dates.lines().allMatch(l -> l.matches(end + "(, [0-9]{2}:00, .*| on)")), dates);
+    assertTrue(dates.lines().allMatch(l -> l.matches(end + "(, [0-9]{2}:00, .*)?")), dates);
     isBritish("why", Typed.run(CLOCK, "why", "L-1", "--shop", shop).said().split("\n\n")[0]);
     String csv = Typed.run(CLOCK, "dates", "--csv", "--shop", shop).said();
     assertTrue(csv.contains(",2026-12-0") && csv.contains(":00Z,"), csv);
