@@ -56,7 +56,7 @@ class BritishShopTest {
       Pattern.compile(
           "(?i)\\b(windshields?|hood|trunk|fenders?|rocker|sedan|defog\\w*|defroster|gray|\\w*colou?red(?<!oured)|colors?|"
               + "(?<!garden )sprinklers?|toll|valet|slushy|quarter panels?|right away|as of|ride along|kids|"
-              + "installed|feet|inch(es)?|°F|[0-9]\\s(AM|PM)|(Wed|Sat), (Dec|Jan)\\w* [0-9]+)\\b");
+              + "installed|states?|highways?|feet|inch(es)?|°F|[0-9]\\s(AM|PM)|(Wed|Sat), (Dec|Jan)\\w* [0-9]+)\\b");
 
   @TempDir Path temp;
 
