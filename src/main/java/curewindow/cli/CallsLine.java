@@ -12,7 +12,7 @@ final class CallsLine {
    * @return a sentence without a full stop
    */
   static String of(int calls) {
-    return (calls == 1 ? "1 date on a card has" : calls + " dates on cards have")
-        + " become too early; due lists whom to call";
+    return (calls == 1 ? "1 date on a card is" : calls + " dates on cards are")
+        + " now too early; run due to see whom to call";
   }
 }

@@ -110,6 +110,6 @@ final class CardCommand implements Callable<Integer> {
   }
 
   private static String told(int jobs, HandoutChoice choice) {
-    return choice.as().id() + " for " + jobs + (jobs == 1 ? " job" : " jobs");
+    return choice.as().many() + " for " + jobs + (jobs == 1 ? " job" : " jobs");
   }
 }

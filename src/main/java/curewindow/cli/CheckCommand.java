@@ -42,13 +42,21 @@ final class CheckCommand implements Callable<Integer> {
     List<Problem> errors = problems.stream().filter(Problem::isError).toList();
     int notices = problems.size() - errors.size();
     ProblemLines.print(notes ? problems : errors, out);
-    String hint = notices > 0 && !notes ? " (--notes prints them)" : "";
+    String hint =
+        notices > 0 && !notes ? " (--notes shows " + (notices == 1 ? "it" : "them") + ")" : "";
     out.printf(
-        "%d to mend; good jobs: %d; notes: %d%s%n",
-        errors.size(), good(loaded, errors), notices, hint);
+        "%s; %s; %s%s%n",
+        count(errors.size(), "problem"),
+        count(good(loaded, errors), "good job"),
+        count(notices, "note"),
+        hint);
     loaded.languages().forEach(l -> out.println("Language " + l.line()));
     sayCalls(loaded, time, out);
     return errors.isEmpty() ? Exit.OK : Exit.PROBLEMS;
+  }
+
+  private static String count(long number, String what) {
+    return number + " " + what + (number == 1 ? "" : "s");
   }
 
   /** How many jobs press would make: an error of the rehearsal stands at the job it leaves out. */

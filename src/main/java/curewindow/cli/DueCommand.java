@@ -88,8 +88,8 @@ final class DueCommand implements Callable<Integer> {
     if (due.tooEarly().isEmpty()) {
       out.println(
           loaded.remembersCards()
-              ? "Nobody to call: every date on a card that is still ahead holds."
-              : "Nobody to call: no card was made yet, or printed-dates.csv is gone.");
+              ? "No one to call: every card date still ahead is good."
+              : "No one to call: no card was made yet, or printed-dates.csv is gone.");
     }
     due.tooEarly().forEach(c -> print("call", c, "wait until " + c.now(), out));
     if (!due.sooner().isEmpty()) {
@@ -101,7 +101,7 @@ final class DueCommand implements Callable<Integer> {
       due.visits().forEach(c -> print("visit", c, "from " + c.now(), out));
     }
     if (!due.tooEarly().isEmpty() || !due.sooner().isEmpty() || !due.visits().isEmpty()) {
-      out.println("Who was told is not listed any more after due --called JOB.");
+      out.println("After you tell someone, run due --called JOB to take them off the list.");
     }
   }
 

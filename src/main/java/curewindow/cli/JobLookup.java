@@ -78,7 +78,7 @@ final class JobLookup {
     ProblemLines.print(errors, err);
     int others = loaded.errors().size() - errors.size();
     if (others > 0) {
-      err.println(others + " more to mend in other jobs: check tells them");
+      err.println(others + " more to fix in other jobs: run check to see them");
     }
   }
 

@@ -139,7 +139,7 @@ final class PressCommand implements Callable<Integer> {
             .distinct()
             .toList();
     if (!errors.isEmpty()) {
-      out.printf("To mend (%d):%n", errors.size());
+      out.printf("To fix (%d):%n", errors.size());
       ProblemLines.print(errors, out);
       sayLeftOut(report.leftOut(), out);
       out.println();
@@ -167,12 +167,12 @@ final class PressCommand implements Callable<Integer> {
       out.println(
           "  "
               + folder.resolve("office/cards.pdf")
-              + "  to look at: "
+              + "  preview only: "
               + (cards == 1 ? "the car" : "the " + cards + " cars")
               + " still to be picked up");
     }
     out.println(
-        "To hand over a card, print it with this, which keeps in mind what it says:\n  "
+        "To hand out a card, print it with this. It keeps a record of the dates on it:\n  "
             + Program.call("card JOB --shop " + Program.quoted(shop.folder())));
     out.println("To look at it: " + Program.call("view --out " + Program.quoted(folder)));
   }

@@ -7,23 +7,27 @@ import java.util.Optional;
 /** What a customer can be given on paper. */
 public enum Handout {
   /** A card for the wallet, 85 by 55 mm. */
-  WALLET("wallet", "card for the wallet, 85 x 55 mm"),
+  WALLET("wallet", "wallet cards", "card for the wallet, 85 x 55 mm"),
   /** A card for the wallet, 3.5 by 2 inches. */
-  WALLET_INCH("wallet-inch", "card for the wallet, 3.5 x 2 in"),
+  WALLET_INCH("wallet-inch", "wallet cards", "card for the wallet, 3.5 x 2 in"),
   /** A tag that hangs on the mirror until the car drives, 70 by 125 mm, with two sides. */
-  HANG_TAG("hang-tag", "tag to hang on the parked car's mirror, 70 x 125 mm, two sides"),
+  HANG_TAG(
+      "hang-tag", "hang tags", "tag to hang on the parked car's mirror, 70 x 125 mm, two sides"),
   /** A sticker that tells which window stays up and until when, 90 by 60 mm. */
-  WINDOW_UP("window-up", "sticker for every window that must stay up, 90 x 60 mm"),
+  WINDOW_UP(
+      "window-up", "window stickers", "sticker for every window that must stay up, 90 x 60 mm"),
   /** One page with all dates and the five rules that matter most, A5. */
-  CARE_A5("care-a5", "care sheet, A5"),
+  CARE_A5("care-a5", "care sheets", "care sheet, A5"),
   /** The same page on half a Letter sheet, 5.5 by 8.5 inches. */
-  CARE_LETTER("care-letter", "care sheet, half Letter, 5.5 x 8.5 in");
+  CARE_LETTER("care-letter", "care sheets", "care sheet, half Letter, 5.5 x 8.5 in");
 
   private final String id;
+  private final String many;
   private final String description;
 
-  Handout(String id, String description) {
+  Handout(String id, String many, String description) {
     this.id = id;
+    this.many = many;
     this.description = description;
   }
 
@@ -34,6 +38,15 @@ public enum Handout {
    */
   public String id() {
     return id;
+  }
+
+  /**
+   * What several of them are called.
+   *
+   * @return English words without a size, such as {@code hang tags}
+   */
+  public String many() {
+    return many;
   }
 
   /**

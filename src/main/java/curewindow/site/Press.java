@@ -1,6 +1,7 @@
 package curewindow.site;
 
 import curewindow.calendar.ShopCard;
+import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
 import curewindow.handout.HandoutPress;
 import curewindow.page.Pages;
@@ -282,8 +283,11 @@ public final class Press {
 
   private static String answer(JobView view, Release first, Words words) {
     When when = new When(view.in(words));
-    return words.text("hold." + first.hold() + ".label")
-        + ": "
+    String until = first.kind() == HoldKind.HOLD ? "hold" : "settle";
+    return words.text("hold." + first.hold() + ".short")
+        + " "
+        + words.text("page.state." + until)
+        + " "
         + Stream.of(when.shortDay(first), when.time(first))
             .filter(text -> !text.isEmpty())
             .reduce((day, time) -> words.text("page.comma", Map.of("first", day, "next", time)))

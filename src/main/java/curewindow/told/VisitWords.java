@@ -5,7 +5,9 @@ import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
 
-/** How a job's visit is told: as an invitation for any open day from one on, or for a photo. */
+/**
+ * How a job's visit is told: as an invitation for any day we are open from one on, or for a photo.
+ */
 public final class VisitWords {
 
   private VisitWords() {}
@@ -45,7 +47,7 @@ public final class VisitWords {
    *
    * @param visit the visit
    * @param view the job
-   * @return such as "any open day from Mon, Dec 7"
+   * @return such as "any day we are open from Mon, Dec 7"
    */
   public static String firstDay(Visit visit, JobView view) {
     Map<String, String> day = Map.of("day", shortDay(visit.day(), view));
@@ -65,7 +67,7 @@ public final class VisitWords {
    *
    * @param visit the visit
    * @param words the words of any language
-   * @return such as {@code Come in for a look}
+   * @return such as {@code Come in so we can check it}
    */
   public static String title(Visit visit, Words words) {
     return words.text(visit.byPhoto() ? "page.visit.title-photo" : "page.visit.title");

@@ -45,7 +45,7 @@ final class BarelySetWords {
     long percent = Math.max(1, Math.round(100 * ((Release.AtLimit) release.end()).share()));
     return String.format(
         Locale.ROOT,
-        "%s: ends at its limit, %s, only about %d%% set",
+        "%s: ends at its limit, %s, only about %d%% cured",
         told.label(release),
         told.endDay(release),
         percent);

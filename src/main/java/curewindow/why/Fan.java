@@ -30,7 +30,7 @@ final class Fan {
   void draw(Ends ends) {
     lines.say(
         2,
-        "ends in %d equally likely weathers, before rounding; marked where so many in a hundred"
+        "ends in %d weather runs, before rounding; marked where so many in a hundred"
             + " have ended:",
         ends.weathers());
     int most = Math.max(ends.open(), 1);

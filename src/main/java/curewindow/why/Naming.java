@@ -18,7 +18,7 @@ final class Naming {
       DateTimeFormatter.ofPattern("EEE d MMM yyyy HH:mm", Locale.ENGLISH);
   private static final Map<Driver, String> DRIVERS =
       Map.of(
-          Driver.DRY_OUT, "mounting water drying out through the film (dry-out)",
+          Driver.DRY_OUT, "install water drying out through the film (dry-out)",
           Driver.BOND, "the adhesive gaining strength (bond)",
           Driver.CROSSLINK, "the coating hardening (crosslink)");
 

@@ -41,7 +41,7 @@ final class SpokenDates {
     return words.text("hold." + release.hold() + ".label");
   }
 
-  /** When, and in which sense, such as {@code Sun, Dec 13, 1 PM, at the limit (60 % set)}. */
+  /** When, and in which sense, such as {@code Sun, Dec 13, 1 PM, at the limit (60 % cured)}. */
   String end(Release release) {
     return release.end() instanceof Release.BySeason
         ? endDay(release)
@@ -60,7 +60,7 @@ final class SpokenDates {
   private static String state(Release release) {
     if (release.end() instanceof Release.AtLimit limit) {
       return String.format(
-          Locale.ROOT, "at the limit (%.0f%% set)", Math.min(99, 100 * limit.share()));
+          Locale.ROOT, "at the limit (%.0f%% cured)", Math.min(99, 100 * limit.share()));
     }
     if (release.end() instanceof Release.Seen) {
       return "over, seen by us";
@@ -68,11 +68,11 @@ final class SpokenDates {
     return release.kind() == HoldKind.HOLD ? "safe by then" : "settled by then";
   }
 
-  /** What is left to be careful with, such as {@code , then gently}; empty where nothing is. */
+  /** What is left to be careful with, such as {@code , then go easy}; empty where nothing is. */
   String gently(Release release) {
     return release
         .gentleUntil()
-        .map(full -> ", then gently, all set about " + plain(words.monthDay(full, zone)))
+        .map(full -> ", then go easy, fully cured about " + plain(words.monthDay(full, zone)))
         .orElse("");
   }
 
@@ -82,7 +82,7 @@ final class SpokenDates {
 
   String day(Visit visit) {
     String day = plain(words.shortDay(visit.day().atStartOfDay(zone).toInstant(), zone));
-    return (visit.byPhoto() ? "from " : "any open day from ") + day + " on";
+    return (visit.byPhoto() ? "starting " : "any day we are open, starting ") + day;
   }
 
   /** Terminals may not know the blank that does not break. */

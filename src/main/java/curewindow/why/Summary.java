@@ -2,6 +2,7 @@ package curewindow.why;
 
 import curewindow.cure.CureCase;
 import curewindow.cure.HoldKind;
+import curewindow.cure.PaintTone;
 import curewindow.cure.Release;
 import curewindow.told.JobView;
 import curewindow.told.Urgency;
@@ -68,7 +69,11 @@ final class Summary {
             view.place().zone()),
         String.format(
             "Parking: %s by day, %s by night; %s paint",
-            curing.parking().day().id(), curing.parking().night().id(), curing.paint().id()));
+            curing.parking().day().id(), curing.parking().night().id(), paint(curing.paint())));
+  }
+
+  private static String paint(PaintTone tone) {
+    return tone == PaintTone.MID ? "medium" : tone.id();
   }
 
   private List<String> dates() {

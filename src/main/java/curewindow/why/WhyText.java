@@ -149,10 +149,10 @@ final class WhyText {
     return limit.full().isAfter(limit.at())
         ? String.format(
             Locale.ROOT,
-            "by then %.0f%% set in the median weather, fully about %s",
+            "by then %.0f%% cured in the median weather, fully about %s",
             Math.min(99, 100 * limit.share()),
             names.when(limit.full()))
-        : "by then all set in the median weather";
+        : "by then fully cured in the median weather";
   }
 
   private void dates(Release release) {
@@ -210,7 +210,7 @@ final class WhyText {
     }
     lines.say(
         4,
-        "on the mean: air %.1f C, film %.1f C, dew point %.1f C",
+        "on average: air %.1f C, film %.1f C, dew point %.1f C",
         because.meanAir(),
         because.meanFilm(),
         because.meanDewPoint());
@@ -245,9 +245,8 @@ final class WhyText {
     if (shown.stream().anyMatch(r -> r.end() instanceof Release.AtLimit)) {
       lines.say(
           0,
-          "The limit is the longest that the trade makes anybody wait. Where the weather has not"
-              + " been enough by then, the hold ends all the same, and the customer is told what"
-              + " still to be careful with.");
+          "The limit is the longest the trade asks anyone to wait. If the weather falls short,"
+              + " the wait still ends, and the customer is told where to go easy.");
     }
   }
 }

@@ -133,7 +133,7 @@ final class CareCalendarTest {
     assertTrue(
         value(event, Property.DESCRIPTION)
             .startsWith(
-                "In this weather, it will be only about 60% set by then.\n"
+                "In this weather, it will be only about 60% cured by then.\n"
                     + "Until about January 13, move the windows only if you must. Never force a frozen one."),
         () -> value(event, Property.DESCRIPTION));
   }

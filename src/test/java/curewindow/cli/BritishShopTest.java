@@ -56,7 +56,7 @@ class BritishShopTest {
       Pattern.compile(
           "(?i)\\b(windshields?|hood|trunk|fenders?|rocker|sedan|defog\\w*|defroster|gray|\\w*colou?red(?<!oured)|colors?|"
               + "(?<!garden )sprinklers?|toll|valet|slushy|quarter panels?|right away|as of|ride along|kids|"
-              + "installed|feet|inch(es)?|°F|[0-9]\\s(AM|PM)|(Wed|Sat), (Dec|Jan)\\w* [0-9]+)\\b");
+              + "installed|states?|highways?|feet|inch(es)?|°F|[0-9]\\s(AM|PM)|(Wed|Sat), (Dec|Jan)\\w* [0-9]+)\\b");
 
   @TempDir Path temp;
 
@@ -146,7 +146,7 @@ class BritishShopTest {
     String end = "L-1  .* (Mon|Tue|Wed|Thu|Fri|Sat|Sun),? [0-9]+ [A-Z][a-z]+ 202[67]";
     String dates = Typed.run(CLOCK, "dates", "--shop", shop).said();
     isBritish("dates", dates);
-    assertTrue(dates.lines().allMatch(l -> l.matches(end + "(, [0-9]{2}:00, .*| on)")), dates);
+    assertTrue(dates.lines().allMatch(l -> l.matches(end + "(, [0-9]{2}:00, .*)?")), dates);
     isBritish("why", Typed.run(CLOCK, "why", "L-1", "--shop", shop).said().split("\n\n")[0]);
     String csv = Typed.run(CLOCK, "dates", "--csv", "--shop", shop).said();
     assertTrue(csv.contains(",2026-12-0") && csv.contains(":00Z,"), csv);

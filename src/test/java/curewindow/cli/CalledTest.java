@@ -83,7 +83,7 @@ class CalledTest {
     String first = CALLS + "Q-3101,2026-11-24T22:30,windows-up," + told + "\n";
     assertEquals(first, calls(), "the time is that of the shop");
     due();
-    assertEquals("Nobody to call: every date on a card that is still ahead holds.", said.strip());
+    assertEquals("No one to call: every card date still ahead is good.", said.strip());
     finished("24", "26");
     due();
     assertTrue(said.startsWith("call  Q-3101 ") && said.contains("    we said "), said);
@@ -99,7 +99,7 @@ class CalledTest {
     due("--called", "Q-3101");
     finished("24", "22");
     due();
-    assertTrue(said.startsWith("Nobody to call"), said);
+    assertTrue(said.startsWith("No one to call"), said);
     assertTrue(said.contains("sooner  Q-3101") && said.contains("    we said "), said);
     due("--called", "Q-3101");
     due();

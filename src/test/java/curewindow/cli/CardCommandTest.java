@@ -64,10 +64,10 @@ final class CardCommandTest {
 
   @Test
   void allJobsOfADay() throws IOException {
-    says(card("--pickup", "2026-11-21"), Exit.OK, "wallet for ");
-    says(card("--pickup", "2026-11-21T08:00"), Exit.OK, "wallet for ");
+    says(card("--pickup", "2026-11-21"), Exit.OK, "wallet cards for ");
+    says(card("--pickup", "2026-11-21T08:00"), Exit.OK, "wallet cards for ");
     assertEquals(List.of("cards.pdf"), written());
-    says(card("Q-3111", "--pickup", "2026-11-21", "--sheet", "a4"), Exit.OK, "wallet for ");
+    says(card("Q-3111", "--pickup", "2026-11-21", "--sheet", "a4"), Exit.OK, "wallet cards for ");
   }
 
   @Test
@@ -91,9 +91,15 @@ final class CardCommandTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"wallet", "wallet-inch", "hang-tag", "care-a5", "care-letter"})
-  void everyHandoutByItsName(String handout) throws IOException {
-    says(card("Q-3111", "--as", handout), Exit.OK, handout + " for 1 job");
+  @CsvSource({
+    "wallet, wallet cards",
+    "wallet-inch, wallet cards",
+    "hang-tag, hang tags",
+    "care-a5, care sheets",
+    "care-letter, care sheets"
+  })
+  void everyHandoutByItsName(String handout, String many) throws IOException {
+    says(card("Q-3111", "--as", handout), Exit.OK, many + " for 1 job");
     assertEquals(List.of("cards.pdf"), written());
   }
 
@@ -170,7 +176,7 @@ final class CardCommandTest {
     says(card("Q-3106"), Exit.PROBLEMS, line, "content/guides/en/vinyl.md");
     assertEquals(List.of(), written());
     assertEquals(ledger, Files.readString(shop.resolve("link-ledger.csv")));
-    says(card("Q-3101", "Q-3106"), Exit.PROBLEMS, line, "wallet for 1 job");
+    says(card("Q-3101", "Q-3106"), Exit.PROBLEMS, line, "wallet cards for 1 job");
     assertEquals(List.of("cards.pdf"), written());
   }
 

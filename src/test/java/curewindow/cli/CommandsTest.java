@@ -176,7 +176,7 @@ class CommandsTest {
     Path pdf = temp.resolve("two.pdf");
     assertEquals(
         Exit.OK, run("card", "Q-3101", "Q-3111", "--shop", shop, "--out", pdf), () -> said);
-    assertTrue(said.contains("wallet for 2 jobs"), said);
+    assertTrue(said.contains("wallet cards for 2 jobs"), said);
     assertTrue(
         Files.readString(pdf, java.nio.charset.StandardCharsets.ISO_8859_1).startsWith("%PDF"));
     assertEquals(Exit.PROBLEMS, run("card", "nobody", "--shop", shop, "--out", pdf));
@@ -235,9 +235,9 @@ class CommandsTest {
     keepTwoJobs();
     Path cards = out.resolve("office/cards.pdf");
     assertEquals(2, pagesPressed("2026-11-23T23:59:59-08:00", cards), "by the shop's clock");
-    assertTrue(said.contains("cards.pdf  to look at: the 2 cars still to be picked up"), said);
+    assertTrue(said.contains("cards.pdf  preview only: the 2 cars still to be picked up"), said);
     assertEquals(1, pagesPressed("2026-11-24T23:59:59-08:00", cards), "later on its day");
-    assertTrue(said.contains("cards.pdf  to look at: the car still to be picked up"), said);
+    assertTrue(said.contains("cards.pdf  preview only: the car still to be picked up"), said);
     assertEquals(0, pagesPressed("2026-11-25T00:00:00-08:00", cards));
     assertFalse(said.contains("cards.pdf"), said);
     assertTrue(said.contains("card JOB --shop "), said);

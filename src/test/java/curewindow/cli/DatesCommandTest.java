@@ -76,7 +76,9 @@ class DatesCommandTest {
     assertTrue(visit.get("hold").isNull() && visit.get("at").isNull(), visit::toString);
     run(DEMO, "Q-3101");
     String last = said.strip().lines().reduce((a, b) -> b).orElseThrow();
-    assertTrue(last.matches("Q-3101  Come in for a look  +any open day from [A-Z].* on"), said);
+    assertTrue(
+        last.matches("Q-3101  Come in so we can check it  +any day we are open, starting [A-Z].*"),
+        said);
   }
 
   @Test
@@ -106,14 +108,15 @@ class DatesCommandTest {
     assertEquals(dates, said.lines().count());
     assertTrue(said.startsWith("Q-3103  "), "in the order asked for: " + said);
     String date = "[A-Z][a-z]{2}, [A-Z][a-z]{2} \\d+, 20\\d\\d, (\\d+ [AP]M|noon)";
-    String limit = ", at the limit \\(\\d+% set\\)(, then gently, all set about .* 20\\d\\d)?";
+    String limit =
+        ", at the limit \\(\\d+% cured\\)(, then go easy, fully cured about .* 20\\d\\d)?";
     assertFalse(said.contains("12 PM"), "noon is called so: " + said);
     for (String line : said.lines().filter(l -> l.matches(".*(M|noon), .*")).toList()) {
       assertTrue(
           line.matches("Q-310[13]  .*  " + date + "(, (safe|settled) by then|" + limit + ")"),
           line);
     }
-    assertTrue(said.contains("safe by then") && said.contains(", then gently, all set"), said);
+    assertTrue(said.contains("safe by then") && said.contains(", then go easy, fully cured"), said);
   }
 
   /** Of a day its first moment counts, by the shop's clock; a visit stays through its day. */
@@ -197,7 +200,7 @@ class DatesCommandTest {
     String two = told(shop, "Q-3102");
     assertTrue(two.startsWith("Job Q-3102 has to be mended first:\njobs/Q-3102.yaml:"), two);
     assertFalse(two.contains("Q-3101.yaml") || two.contains("jobs.csv"), two);
-    assertTrue(two.endsWith("\n7 more to mend in other jobs: check tells them\n"), two);
+    assertTrue(two.endsWith("\n7 more to fix in other jobs: run check to see them\n"), two);
     assertEquals(two, told(shop, "Q-3102", "why"));
     assertEquals(two, told(shop, "Q-3102", "card"));
     assertTrue(told(shop, "C-1").contains("jobs.csv:2:5  no body type is called sedann"), said);
@@ -227,7 +230,7 @@ class DatesCommandTest {
     assertEquals(lines.size(), new HashSet<>(lines).size(), both.said());
     String place = "content/places/cove.yaml:1:1  ";
     assertEquals(5, lines.stream().filter(l -> l.startsWith(place)).count(), both.said());
-    assertEquals("4 more to mend in other jobs: check tells them", lines.get(7), both.said());
+    assertEquals("4 more to fix in other jobs: run check to see them", lines.get(7), both.said());
     assertEquals(8, lines.size(), both.said());
     Files.writeString(shop.resolve("shop.yaml"), "name: Shop\n");
     List<String> none =

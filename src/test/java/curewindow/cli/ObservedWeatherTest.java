@@ -118,7 +118,7 @@ class ObservedWeatherTest {
     assertTrue(page(JOB).select(".now .note").text().contains("sooner than the card says"));
     assertTrue(page(JOB).select("main > .card").isEmpty());
     assertEquals(Exit.OK, run("due", "--shop", shop, "--at", "2026-11-25T08:00-08:00"));
-    assertTrue(said.contains("Nobody to call"), said);
+    assertTrue(said.contains("No one to call"), said);
     assertTrue(said.contains("May go ahead sooner than they were told:"), said);
     String sooner = "(?s).*sooner  Q-3101 +Mara +Windows stay up\\R    the card says .*";
     assertTrue(said.matches(sooner), said);
@@ -151,11 +151,14 @@ class ObservedWeatherTest {
     days(11, 24, 5);
     press();
     assertTrue(
-        page(JOB).text().matches(".*Come in for a look any .*We told you .*That has moved.*"));
+        page(JOB)
+            .text()
+            .matches(".*Come in so we can check it any .*We told you .*That has moved.*"));
     assertEquals(Exit.OK, run("due", "--shop", shop, "--at", "2026-11-25T08:00-08:00"));
     String visits = said.substring(said.indexOf("The visit has moved to another day:"));
     assertTrue(
-        visits.matches("(?s).*visit  Q-3101 +Mara +Come in for a look\\R    we said .*"), said);
+        visits.matches("(?s).*visit  Q-3101 +Mara +Come in so we can check it\\R    we said .*"),
+        said);
     assertTrue(visits.contains("now from "), said);
     run("due", "--shop", shop, "--at", asked.plusDays(1) + "T08:00-08:00");
     assertFalse(said.contains("visit  Q-3101"), "both days are over: " + said);
@@ -206,7 +209,7 @@ class ObservedWeatherTest {
     run("check", "--shop", shop, "--at", "2026-11-25T08:00-08:00");
     assertTrue(said.contains("To call: " + calls.size() + " date"), said);
     run("due", "--shop", shop, "--at", "2027-11-25T08:00-08:00");
-    assertTrue(said.contains("Nobody to call"), "it is too late to call: " + said);
+    assertTrue(said.contains("No one to call"), "it is too late to call: " + said);
     run("check", "--shop", shop, "--at", "2027-11-25T08:00-08:00");
     assertFalse(said.contains("To call"), said);
     assertEquals(Exit.USAGE, run("due", "--shop", shop, "--at", "tomorrow"));
@@ -277,7 +280,7 @@ class ObservedWeatherTest {
     assertFalse(Files.exists(shop.resolve("printed-dates.csv")));
     assertTrue(page(JOB).select("main > .card").isEmpty());
     run("due", "--shop", shop, "--at", "2026-11-25T08:00-08:00");
-    assertTrue(said.contains("Nobody to call: no card was made yet"), said);
+    assertTrue(said.contains("No one to call: no card was made yet"), said);
   }
 
   /** Q-3108 is picked up on November 18, 2026, at 16:00, with a coating over fresh film. */

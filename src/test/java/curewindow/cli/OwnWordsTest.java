@@ -127,7 +127,7 @@ class OwnWordsTest {
     Typed check = Typed.run(CLOCK, "check", "--shop", shop);
     assertEquals(Exit.PROBLEMS, check.code());
     assertTrue(check.said().contains("the care guide no-tint cannot be used in en"), check::said);
-    assertTrue(check.said().contains("1 to mend; good jobs: 0;"), check::said);
+    assertTrue(check.said().contains("1 problem; 0 good jobs;"), check::said);
   }
 
   @Test

@@ -55,7 +55,7 @@ class PickupNotesTest {
         notes
             .said()
             .contains(
-                "note: jobs/Q-3107.yaml:3:5  Coating stays dry: at pickup Tidewater Paint has 18 of"
+                "note: jobs/Q-3107.yaml:3:5  Keep the coating dry: at pickup Tidewater Paint has 18 of"
                     + " its 24 hours  keep the car in 7 hours longer (bay at 21 C), or give each"
                     + " part 35 minutes of lamp at 60 C in the bay, and the way home does no harm in any"
                     + " weather; never more heat than its maker allows\n"),
@@ -64,7 +64,7 @@ class PickupNotesTest {
         notes
             .said()
             .contains(
-                "note: jobs/Q-3111.yaml:3:5  Treated seats stay unused: at pickup Tidewater Fabric has 3 of its 12"
+                "note: jobs/Q-3111.yaml:3:5  Stay off the treated seats: at pickup Tidewater Fabric has 3 of its 12"
                     + " hours  keep the car in 11 hours longer (bay at 21 C), and the way home"
                     + " does no harm in any weather\n"),
         notes.said());
@@ -171,7 +171,8 @@ class PickupNotesTest {
   void checkNotesWhatIsHardlySetWhenItEnds() throws IOException {
     Path job = shop.resolve("jobs/Q-3103.yaml");
     Files.copy(Path.of("content/demo/jobs/Q-3103.yaml"), job);
-    String hardly = "Rear defroster stays off: ends at its limit, Thu, Dec 17, only about 21% set";
+    String hardly =
+        "Rear defroster stays off: ends at its limit, Thu, Dec 17, only about 21% cured";
     assertEquals(
         "note: jobs/Q-3103.yaml:3:5  "
             + hardly

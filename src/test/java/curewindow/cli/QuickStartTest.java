@@ -85,7 +85,7 @@ final class QuickStartTest {
     Object[] card = {script, "card", "1001", "--shop", shop, "--out", quick};
     Typed typed = call(Map.of(), card);
     assertEquals(Exit.OK, typed.code(), typed.said());
-    assertEquals(quick + ": wallet for 1 job\n", typed.said(), "and no word of Java's");
+    assertEquals(quick + ": wallet cards for 1 job\n", typed.said(), "and no word of Java's");
     Path usual = temp.resolve("usual.pdf");
     assertEquals(Exit.OK, Typed.run("card", "1001", "--shop", shop, "--out", usual).code());
     assertArrayEquals(Files.readAllBytes(usual), Files.readAllBytes(quick));
@@ -96,7 +96,7 @@ final class QuickStartTest {
     Files.delete(odd.resolve("curewindow.jsa"));
     Typed without = call(Map.of(), card);
     assertEquals(Exit.OK, without.code(), without.said());
-    assertEquals(quick + ": wallet for 1 job\n", without.said(), "without the archive too");
+    assertEquals(quick + ": wallet cards for 1 job\n", without.said(), "without the archive too");
     assertFalse(fromArchive(call(loud, card).said()));
   }
 

@@ -158,8 +158,8 @@ class WhyCommandTest {
             .matcher(said);
     assertTrue(end.find(), said);
     assertEquals(Exit.OK, run("Q-3103"), () -> said);
-    assertTrue(said.contains("set in the median weather, fully about"), said);
-    assertTrue(said.contains("by then all set in the median weather\n"), said);
+    assertTrue(said.contains("cured in the median weather, fully about"), said);
+    assertTrue(said.contains("by then fully cured in the median weather\n"), said);
   }
 
   /** Q-3110 stands in the warmth, where five days are more than a coating needs for its wash. */

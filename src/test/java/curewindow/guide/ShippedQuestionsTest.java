@@ -148,4 +148,27 @@ class ShippedQuestionsTest {
       }
     }
   }
+
+  @Test
+  void rainIsNoHoseWhereTheRinseStillHasToWait() {
+    Map<String, String> hoses = Map.of("en", "hose", "es", "manguera", "ar", "الخرطوم");
+    hoses.forEach(
+        (language, hose) -> {
+          String wrap = question(language, "rain", car("service wrap", "hold rinse")).html();
+          assertTrue(wrap.contains(hose), wrap);
+          String tint = question(language, "rain", car("service tint")).html();
+          assertFalse(tint.contains(hose), tint);
+        });
+  }
+
+  @Test
+  void onlyACoatingOutsideIsSaidToStopNoRocks() {
+    Map<String, String> rocks = Map.of("en", "rock chips", "es", "piedras", "ar", "الحجارة");
+    rocks.forEach(
+        (language, rock) -> {
+          assertTrue(guide(language, "coating").html(car("service paint-coating")).contains(rock));
+          assertFalse(
+              guide(language, "coating").html(car("service fabric-coating")).contains(rock));
+        });
+  }
 }

@@ -149,7 +149,7 @@ final class OfficePaperTest {
     OfficeJobs jobs = jobs(usual().view());
     assertEquals(List.of(), visits(jobs, "2026-12-20").ahead());
     assertEquals(1, visits(jobs, "2026-12-21").ahead().size());
-    assertEquals("Come in for a look", visits(jobs, "2026-12-28").ahead().get(0).what());
+    assertEquals("Come in so we can check it", visits(jobs, "2026-12-28").ahead().get(0).what());
     OfficeVisits later = visits(jobs, "2027-01-24");
     assertEquals(List.of(), later.ahead());
     assertEquals(1, later.overdue().size());

@@ -105,7 +105,7 @@ class CardNotesTest {
       JobView view =
           Demo.tint().view().withPrinted(new Printed(List.of(), Optional.of(LocalDate.parse(day))));
       String page = plain(Jsoup.parse(Demo.html(view)).text());
-      assertTrue(page.contains("any open day from Mon, Jan 4"), page);
+      assertTrue(page.contains("any day we are open, starting Mon, Jan 4"), page);
       String moved = "We told you " + (day.endsWith("02") ? "Sat, Jan 2" : "Fri, Jan 8");
       assertEquals(!day.endsWith("04"), page.contains(moved + ". That has moved."), page);
     }

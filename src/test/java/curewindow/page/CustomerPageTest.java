@@ -162,7 +162,7 @@ class CustomerPageTest {
         "Until about Dec 22, move the windows only if you must. Never force a frozen one.",
         plain(row.select(".done[hidden]").text()));
     assertEquals(
-        "Emergency? Open the windows. In this weather, it will be only about 60% set by then."
+        "Emergency? Open the windows. In this weather, it will be only about 60% cured by then."
             + " Until about December 22, move the windows only if you must. Never force a frozen one.",
         plain(page.select("[data-of=windows-up]").text()));
     long set =
@@ -175,7 +175,7 @@ class CustomerPageTest {
     assertEquals(String.valueOf(set), almost.attr("data-end"));
     assertTrue(almost.text().startsWith("Almost there. Take care until about"), almost::text);
     assertEquals(
-        "Some of it is still setting. The list shows where to go easy.",
+        "Some of it is still curing. The list shows where to go easy.",
         page.select("[data-of=almost]").text());
     assertTrue(page(Demo.tint()).select("[data-answer=almost]").isEmpty());
   }
@@ -184,11 +184,11 @@ class CustomerPageTest {
   void theVisitIsAnInvitationForADay() {
     Demo demo = Demo.tint();
     assertEquals(
-        "Come in for a look any open day from Mon, Jan 4",
+        "Come in so we can check it any day we are open, starting Mon, Jan 4",
         plain(page(demo).select(".visit").text()));
     demo.visit = Optional.of(new Visit(LocalDate.of(2027, 1, 4), List.of("tint"), true));
     assertEquals(
-        "Send us a photo from Mon, Jan 4 on. If something looks odd, send one right away.",
+        "Send us a photo starting Mon, Jan 4. If something looks odd, send one right away.",
         plain(page(demo).select(".visit").text()));
     demo.visit = Optional.empty();
     assertTrue(page(demo).select(".visit").isEmpty());
@@ -270,7 +270,7 @@ class CustomerPageTest {
     // A film maker's note to dealers: 35 percent film on 80 percent glass is 28 percent.
     assertTrue(
         text.contains("28%, glass and film together, worked out from 35% film on 80% glass"), text);
-    assertTrue(text.contains("Local law limits"), text);
+    assertTrue(text.contains("State and local laws limit"), text);
     assertFalse(text.toLowerCase(java.util.Locale.ROOT).contains("legal"), text);
     demo.items.remove(0);
     assertFalse(page(demo).select("#car").text().contains("law"));

@@ -85,10 +85,10 @@ class DateListTest {
     demo.safe("hand-wash", HoldKind.HOLD, "2026-12-15T14:00", "2026-12-15T14:00");
     demo.limit("hand-wash", 0.6, "2027-02-20T12:00");
     assertEquals(
-        "About 60% set by then, fully about Feb 20.",
+        "About 60% cured by then, fully about Feb 20.",
         row(dates(demo), "hand-wash").set().get(0).text());
     String html = demo.html();
-    assertEquals(1, html.split("About 60% set", -1).length - 1, "once");
+    assertEquals(1, html.split("About 60% cured", -1).length - 1, "once");
   }
 
   @Test

@@ -203,11 +203,10 @@ class ParkedTest {
   void theChoiceNamesEachCaseAndHasTheNotedOneChosen() {
     Document page = Jsoup.parse(Demo.html(views(Demo.tint().view())));
     assertEquals(
-        "Where do you really park? Your dates depend on it.",
-        page.select("#parking legend").text());
+        "Where do you park? Your dates depend on it.", page.select("#parking legend").text());
     assertEquals(
         List.of(
-            "Outside by day and in a garage at night (as we noted it), or in a garage, or in a heated garage",
+            "Outside by day and in a garage at night (what we wrote down), or in a garage, or in a heated garage",
             "Outside",
             "Outside in the shade"),
         page.select("#parking label").eachText());
@@ -248,7 +247,7 @@ class ParkedTest {
   void theChoiceIsInTheLanguageOfThePage() {
     Document page = chosen(2, views(Demo.coatedFilm().view()));
     assertEquals(
-        "¿Dónde estaciona en realidad? De eso dependen sus fechas.",
+        "¿Dónde estaciona? De eso dependen sus fechas.",
         Jsoup.parse(Demo.html(views(Demo.coatedFilm().view()))).select("legend").text());
     assertFalse(page.select("#parking").text().contains("shade"), page.select("#parking").text());
   }

@@ -135,7 +135,7 @@ class SearchWordsTest {
     "es, puedo usar el desempañador, (?i)desempañador trasero",
     "es, niño, (?i)silla del niño",
     "es, silla del bebé, (?i)silla del niño",
-    "es, raspador, (?i)rasqueta",
+    "es, rasqueta, (?i)raspador",
     "es, tarjeta perdida, (?i)tarjeta",
     "es, inspeccion, (?i)inspección",
     "es, pájaro, (?i)excremento de aves",

@@ -93,7 +93,7 @@ class KeyboardTest {
     String noted = browser.seen("li[data-hold=windows-up] time");
     browser.run("document.querySelector('#parking summary').focus()");
     browser.key("Enter", 13);
-    assertTrue(browser.seen("#parking fieldset").contains("Where do you really park?"));
+    assertTrue(browser.seen("#parking fieldset").contains("Where do you park?"));
     for (int choice = 1; choice <= 2; choice++) {
       browser.key(choice == 1 ? "Tab" : "ArrowDown", choice == 1 ? 9 : 40).run(USABLE);
       assertEquals("seen", ((List<?>) browser.run(HERE)).get(1));

@@ -69,6 +69,13 @@ class MadeBeforeTest {
   }
 
   @Test
+  void theAnswerSaysWhatWaitsUntilWhen() throws IOException {
+    for (PressReport.Made made : press(out).made()) {
+      assertTrue(made.firstAnswer().matches("[^:]+ until [A-Z].*\\d.*"), made::firstAnswer);
+    }
+  }
+
+  @Test
   void theAnswerIsWrittenAsInTheShopsLanguage() throws IOException {
     edit("shop.yaml", "language: en", "language: ar");
     List<String> answers = press(out).made().stream().map(PressReport.Made::firstAnswer).toList();

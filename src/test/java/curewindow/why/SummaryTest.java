@@ -47,7 +47,8 @@ class SummaryTest {
       assertEquals(more > 0, whole.contains("... and " + more + " more: see below"), whole);
       assertEquals(
           view.visit().isPresent(),
-          whole.contains("Come in for a look: any") || whole.contains("Send us a photo: from"),
+          whole.contains("Come in so we can check it: any")
+              || whole.contains("Send us a photo: starting"),
           whole);
       full += more > 0 ? 1 : 0;
     }
@@ -65,8 +66,8 @@ class SummaryTest {
     assertTrue(
         said.get(3).matches("Windows stay up: [A-Z]\\w\\w, Dec \\d, \\d+ [AP]M, safe by then"),
         said::toString);
-    assertTrue(said.get(4).matches(".*, at the limit \\(\\d+% set\\)"), said::toString);
-    assertTrue(said.get(said.size() - 1).matches(".*, \\w+ \\d+ on"), said::toString);
+    assertTrue(said.get(4).matches(".*, at the limit \\(\\d+% cured\\)"), said::toString);
+    assertTrue(said.get(said.size() - 1).matches(".* starting .*, \\w+ \\d+"), said::toString);
   }
 
   @Test

@@ -63,7 +63,8 @@ class WhyTextTest {
   void tellsTheShopBeforePickupWhatWouldLetTheCarLeaveInAnyWeather() {
     String text = flat(Why.of(Steady.coated(Optional.empty())).text(ExplanationChoice.USUAL));
     assertTrue(
-        text.contains("Coating stays dry: at pickup Tidewater Paint has 6 of its 24 hours"), text);
+        text.contains("Keep the coating dry: at pickup Tidewater Paint has 6 of its 24 hours"),
+        text);
     assertTrue(
         text.contains(
             "keep the car in 18 hours longer (bay at 23 C), or give each part 80 minutes of lamp at"
