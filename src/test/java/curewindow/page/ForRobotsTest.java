@@ -92,9 +92,9 @@ class ForRobotsTest {
         assertEquals(others.get(k), link.getAttribute("href"));
       }
     }
-    // All pages but the second address of the shop's own home and the page for lost visitors.
+    // All but the second address of the shop's own home and the pages for who finds none.
     long pages = PAGES.keySet().stream().filter(p -> p.endsWith(".html")).count();
-    assertEquals(pages - 2, named.size());
+    assertEquals(pages - 3, named.size());
   }
 
   private static String file(String address) {
