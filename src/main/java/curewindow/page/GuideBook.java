@@ -10,6 +10,7 @@ import curewindow.search.Entry;
 import curewindow.search.Headword;
 import curewindow.search.Volume;
 import curewindow.shop.Shop;
+import curewindow.told.Contact;
 import curewindow.told.YearHere;
 import curewindow.words.Words;
 import java.util.ArrayList;
@@ -72,11 +73,15 @@ final class GuideBook {
         add(new Chapter(id, guide.title(), parts, facts.basis(), facts.months()));
       }
     }
-    addPages();
+    addPages(shop);
   }
 
   /** What can be looked up beside the guides. */
-  private void addPages() {
+  private void addPages(Shop shop) {
+    String reach = words.text("page.reach.title");
+    Contact contact = new Contact(shop, words);
+    String how = String.join(" ", contact.hoursText()) + " " + shop.phone();
+    spots.add(new Spot(PublicSite.HOME + "#reach", reach, reach, how.strip()));
     year.ifPresent(
         y ->
             spots.add(

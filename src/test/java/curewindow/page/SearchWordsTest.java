@@ -105,9 +105,9 @@ class SearchWordsTest {
     "en, pressure washer, (?i)use a pressure washer",
     "en, car wash, (?i)an automatic wash",
     "en, when can I go to the car wash, (?i)an automatic wash",
-    "en, roll down, (?i)rolled a window down",
-    "en, how long until I can roll down windows, (?i)rolled a window down",
-    "en, can I open the window, (?i)rolled a window down",
+    "en, roll down, (?i)roll(ed)? (the|a) window",
+    "en, how long until I can roll down windows, (?i)when can I roll the windows down",
+    "en, can I open the window, (?i)roll(ed)? (the|a) window",
     "en, when can I wash my car, (?i)wash it by hand",
     "en, how long until I can wash, (?i)wash it by hand",
     "en, is it normal that my tint looks cloudy, (?i)hazy",
@@ -130,7 +130,7 @@ class SearchWordsTest {
     "es, cera, (?i)nada de cera",
     "es, lavado, (?i)lavado",
     "es, cuándo puedo lavar el carro, (?i)lavarlo a mano",
-    "es, cuánto tiempo hasta que pueda bajar las ventanas, (?i)bajé una ventana",
+    "es, cuánto tiempo hasta que pueda bajar las ventanas, (?i)cuándo puedo bajar",
     "es, es normal que el polarizado se vea opaco, (?i)lechoso",
     "es, puedo usar el desempañador, (?i)desempañador trasero",
     "es, niño, (?i)silla del niño",
@@ -170,6 +170,10 @@ class SearchWordsTest {
 
   @ParameterizedTest
   @CsvSource({
+    "en, opening hours, index.html#reach",
+    "en, what are your hours, index.html#reach",
+    "en, appointment, index.html#reach",
+    "es, horario, index.html#reach",
     "en, lost card, lost-card.html",
     "en, my card is lost, lost-card.html",
     "en, inspection, through-the-year.html#s-once-a-year-inspection",
