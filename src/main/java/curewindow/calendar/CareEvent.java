@@ -1,6 +1,6 @@
 package curewindow.calendar;
 
-import java.nio.charset.StandardCharsets;
+import curewindow.shop.Sha256;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.HexFormat;
@@ -77,7 +77,7 @@ public record CareEvent(
    */
   public String textPrint() {
     String all = String.join("\n", summary, details, location.orElse(""), String.valueOf(rings));
-    byte[] hash = EventName.sha256(all.getBytes(StandardCharsets.UTF_8));
+    byte[] hash = Sha256.of(all);
     return HexFormat.of().formatHex(hash, 0, 4);
   }
 

@@ -1,9 +1,7 @@
 package curewindow.calendar;
 
+import curewindow.shop.Sha256;
 import java.nio.ByteBuffer;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.UUID;
 
 /** The name by which calendars know an event again when its date has moved. */
@@ -16,18 +14,9 @@ final class EventName {
    * ever, and tells neither token nor job.
    */
   static String of(String token, String hold) {
-    byte[] text = ("event\n" + token + "\n" + hold).getBytes(StandardCharsets.UTF_8);
-    ByteBuffer hash = ByteBuffer.wrap(sha256(text));
+    ByteBuffer hash = ByteBuffer.wrap(Sha256.of("event\n" + token + "\n" + hold));
     long high = hash.getLong() & ~0xF000L | 0x8000L;
     long low = hash.getLong() & ~(0b11L << 62) | 0b10L << 62;
     return new UUID(high, low).toString();
-  }
-
-  static byte[] sha256(byte[] text) {
-    try {
-      return MessageDigest.getInstance("SHA-256").digest(text);
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
   }
 }

@@ -33,6 +33,9 @@ final class CustomerPage {
   private final List<Asking.Card> asked;
   private final List<CustomerView.Fold> care;
 
+  /** Everything that can stand on the page. */
+  private final CustomerView whole;
+
   /**
    * A job's page.
    *
@@ -61,6 +64,7 @@ final class CustomerPage {
     this.asking = new Asking(cases, contact, guides);
     this.asked = asking.cards();
     this.care = care();
+    this.whole = whole();
   }
 
   /** The words of the page. */
@@ -114,8 +118,18 @@ final class CustomerPage {
     return new Room(Asking.MOST, care.size(), true);
   }
 
-  /** All that stands on the page. */
+  /** What stands on the page with so much room. */
   CustomerView view(Room room) {
+    return whole.with(
+        asking.of(asked.stream().limit(room.questions()).toList(), !whole.changed().isEmpty()),
+        Stream.concat(
+                care.stream().limit(room.texts()),
+                care.stream().skip(room.texts()).map(CustomerView.Fold::withoutText))
+            .toList(),
+        room.calendars() ? whole.calendars() : Optional.empty());
+  }
+
+  private CustomerView whole() {
     Map<String, String> job = Map.of("id", view.job().id(), "car", view.car());
     List<Answers.Answer> answers = new Answers(cases).all();
     ParkingChoice parking = new ParkingChoice(cases);
@@ -139,16 +153,13 @@ final class CustomerPage {
         cases.each(CustomerPage::notes),
         new DateList(cases).dates(),
         parking.choice(),
-        room.calendars() ? calendars() : Optional.empty(),
+        calendars(),
         parking.here(),
         cases.text(CustomerPage::basis),
-        asking.of(asked.stream().limit(room.questions()).toList(), !changed.isEmpty()),
+        asking.of(asked, !changed.isEmpty()),
         new CarPicture(view).picture(),
         new Fittings(view).work(),
-        Stream.concat(
-                care.stream().limit(room.texts()),
-                care.stream().skip(room.texts()).map(CustomerView.Fold::withoutText))
-            .toList(),
+        care,
         words.text("page.kept", Map.of("day", "{day}")),
         words.text("page.private", job));
   }

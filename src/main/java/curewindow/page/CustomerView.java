@@ -36,6 +36,35 @@ record CustomerView(
     String kept,
     String privacy) {
 
+  /** The same with other questions, care texts and calendars. */
+  CustomerView with(Asking.Cards someAsked, List<Fold> someCare, Optional<String> someCalendars) {
+    return new CustomerView(
+        lang,
+        dir,
+        hidden,
+        title,
+        share,
+        greeting,
+        look,
+        below,
+        shop,
+        changed,
+        answers,
+        clear,
+        notes,
+        dates,
+        parked,
+        someCalendars,
+        here,
+        basis,
+        someAsked,
+        car,
+        work,
+        someCare,
+        kept,
+        privacy);
+  }
+
   /**
    * What is shown of the page where its address is sent to somebody; it tells nothing of the job.
    */

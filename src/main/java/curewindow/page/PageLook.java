@@ -1,10 +1,8 @@
 package curewindow.page;
 
 import curewindow.problem.Problems;
+import curewindow.shop.Sha256;
 import curewindow.shop.ShopFiles;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 import java.util.List;
 
@@ -70,12 +68,6 @@ record PageLook(String style, String script, String policy) {
   }
 
   private static String hash(String text) {
-    try {
-      byte[] digest =
-          MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
-      return "'sha256-" + Base64.getEncoder().encodeToString(digest) + "'";
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException(e);
-    }
+    return "'sha256-" + Base64.getEncoder().encodeToString(Sha256.of(text)) + "'";
   }
 }

@@ -87,11 +87,7 @@ final class ParkingChoice {
   }
 
   private Contact.Pair date(JobView view, Release release) {
-    When when = new When(view);
-    String time = when.time(release);
-    String day = when.shortDay(release);
     return new Contact.Pair(
-        When.shortLabel(release, words),
-        time.isEmpty() ? day : words.text("page.comma", Map.of("first", day, "next", time)));
+        When.shortLabel(release, words), new When(view).shortDayAndTime(release));
   }
 }

@@ -3,6 +3,7 @@ package curewindow.site;
 import curewindow.problem.Problems;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -17,21 +18,27 @@ import java.util.stream.Stream;
  * @param calendars what calendars say
  * @param calls what was told by phone
  * @param handedOver whose cards were handed over
+ * @param withCard the jobs whose card was handed over
  */
 record Ledgers(
     Optional<LinkLedger> links,
     Optional<PrintedDates> printed,
     Optional<CalendarDates> calendars,
     Optional<CallsMade> calls,
-    Optional<HandedOver> handedOver) {
+    Optional<HandedOver> handedOver,
+    Set<String> withCard) {
 
   static Ledgers read(Path shop, Problems problems) {
+    Optional<LinkLedger> links = LinkLedger.read(shop, problems);
+    Optional<PrintedDates> printed = PrintedDates.read(shop, problems);
+    Optional<CalendarDates> calendars = CalendarDates.read(shop, problems);
+    Optional<CallsMade> calls = CallsMade.read(shop, problems);
+    Optional<HandedOver> handedOver = HandedOver.read(shop, problems);
+    Set<String> withCard = new TreeSet<>();
+    handedOver.ifPresent(list -> withCard.addAll(list.jobs()));
+    printed.ifPresent(dates -> withCard.addAll(dates.jobs()));
     return new Ledgers(
-        LinkLedger.read(shop, problems),
-        PrintedDates.read(shop, problems),
-        CalendarDates.read(shop, problems),
-        CallsMade.read(shop, problems),
-        HandedOver.read(shop, problems));
+        links, printed, calendars, calls, handedOver, Collections.unmodifiableSet(withCard));
   }
 
   boolean areBroken() {
@@ -61,14 +68,6 @@ record Ledgers(
   /** The cards that were handed over as they stand on disk while the shop folder is locked. */
   static HandedOver handedOver(FolderLock lock) throws IOException {
     return whole(HandedOver.read(lock.folder(), new Problems()), HandedOver.FILE);
-  }
-
-  /** The jobs whose card was handed over. */
-  Set<String> withCard() {
-    Set<String> jobs = new TreeSet<>();
-    handedOver.ifPresent(list -> jobs.addAll(list.jobs()));
-    printed.ifPresent(dates -> jobs.addAll(dates.jobs()));
-    return jobs;
   }
 
   /** Some pages without those whose address was taken from their job, or whose id is another. */

@@ -1,6 +1,7 @@
 package curewindow.site;
 
 import curewindow.problem.Problems;
+import curewindow.shop.Sha256;
 import curewindow.told.JobView;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -9,8 +10,6 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.FileTime;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -186,11 +185,6 @@ final class MadeBefore {
 
   /** A short text that stands for some bytes, another one for others. */
   static String print(byte[] bytes) {
-    try {
-      byte[] print = MessageDigest.getInstance("SHA-256").digest(bytes);
-      return HexFormat.of().formatHex(print, 0, 16);
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException(e);
-    }
+    return HexFormat.of().formatHex(Sha256.of(bytes), 0, 16);
   }
 }

@@ -23,7 +23,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -86,7 +85,8 @@ public final class Press {
       LoadedShop shop, Output output, Clock clock, Supplier<String> tokens, Allowed allowed)
       throws IOException {
     Path out = output.root();
-    List<PageList.Row> before = shop.ledgers().open(PageList.read(out));
+    List<PageList.Row> last = PageList.read(out);
+    List<PageList.Row> before = shop.ledgers().open(last);
     List<Problem> lost = LostAddresses.of(shop, before);
     if (!lost.isEmpty()) {
       return new PressReport(0, List.of(), List.of(), 0, new PressReport.Files(0, 0, 0), lost, out);
@@ -95,7 +95,7 @@ public final class Press {
     Press press = new Press(shop, output, leaving);
     List<Job> jobs = press.jobs(allowed.same(), clock);
     PressReport report =
-        press.build(before, JobViews.of(shop, jobs, clock, tokens, press.problems), clock);
+        press.build(last, before, JobViews.of(shop, jobs, clock, tokens, press.problems), clock);
     ReusedIds.note(shop, jobs);
     return report;
   }
@@ -175,7 +175,14 @@ public final class Press {
     views.forEach(v -> papers.papers(papers.day(v.job().pickup()), problems));
   }
 
-  private PressReport build(List<PageList.Row> before, List<JobView> views, Clock clock)
+  /**
+   * Makes everything and writes it.
+   *
+   * @param last the customers' pages of the last press
+   * @param before those of them whose address is still their job's
+   */
+  private PressReport build(
+      List<PageList.Row> last, List<PageList.Row> before, List<JobView> views, Clock clock)
       throws IOException {
     PagesMade pages = PagesMade.of(shop, output, views, !before.isEmpty(), clock, problems);
     List<JobView> good = pages.jobs();
@@ -191,7 +198,7 @@ public final class Press {
     output.put("site/" + ShopCard.FILE, ShopCard.text(own, shop.words().of(own.language())));
     List<PageList.Row> rows = rows(good, stay);
     output.put(PageList.FILE, PageList.text(rows));
-    ClosedPages.put(shop, output, rows, PageList.read(output.root()), pages.closed());
+    ClosedPages.put(shop, output, rows, last, pages.closed());
     List<PressReport.Made> made =
         pages.madeNow().stream()
             .flatMap(v -> Faults.guard(v.job().where(), problems, () -> made(v)).stream())
@@ -282,15 +289,11 @@ public final class Press {
   }
 
   private static String answer(JobView view, Release first, Words words) {
-    When when = new When(view.in(words));
     String until = first.kind() == HoldKind.HOLD ? "hold" : "settle";
     return words.text("hold." + first.hold() + ".short")
         + " "
         + words.text("page.state." + until)
         + " "
-        + Stream.of(when.shortDay(first), when.time(first))
-            .filter(text -> !text.isEmpty())
-            .reduce((day, time) -> words.text("page.comma", Map.of("first", day, "next", time)))
-            .orElse("");
+        + new When(view.in(words)).shortDayAndTime(first);
   }
 }

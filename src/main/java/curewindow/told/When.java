@@ -86,6 +86,19 @@ public final class When {
     return hasHour(release) ? words.time(at(release), zone) : "";
   }
 
+  /**
+   * The day in few letters and the hour.
+   *
+   * @param release one of the job's releases
+   * @return such as {@code Thu, Dec 3, 2 PM}; the day alone, or the part of a month, where no hour
+   *     is told
+   */
+  public String shortDayAndTime(Release release) {
+    String day = shortDay(release);
+    String time = time(release);
+    return time.isEmpty() ? day : words.text("page.comma", Map.of("first", day, "next", time));
+  }
+
   private static boolean hasHour(Release release) {
     return release.kind() == HoldKind.HOLD && !(release.end() instanceof BySeason);
   }
