@@ -3,7 +3,6 @@ package curewindow.page;
 import curewindow.cure.Release;
 import curewindow.told.JobView;
 import curewindow.told.Listing;
-import curewindow.told.Safety;
 import curewindow.told.Urgency;
 import curewindow.told.When;
 import java.time.Instant;
@@ -13,8 +12,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The first thing on a customer's page: what must not be done now, and until when. */
@@ -33,7 +30,7 @@ final class Answers {
    *
    * @param rank of what is in force, the one of the least rank is shown, and of those the first to
    *     end
-   * @param more what else there is to say of it, as HTML: of danger, and of care once it is over
+   * @param more what the sentence says after its date; may be empty
    */
   record Answer(
       String hold,
@@ -86,7 +83,7 @@ final class Answers {
                 List.of(),
                 iso(at, there),
                 size(noted.words().fullMonthDay(at, there)),
-                merged(v -> Stream.of(v.words().text("page.now.almost-more"))),
+                noted.words().text("page.now.almost-more"),
                 true));
   }
 
@@ -103,17 +100,18 @@ final class Answers {
     JobView noted = cases.noted();
     ZoneId there = noted.timeline().zone();
     Instant at = release.end().at();
+    String[] parts = sentence(noted, hold);
     return new Answer(
         hold,
         Urgency.rank(noted, release),
         cases.seconds(v -> end(v, hold).end().at()),
-        sentence(noted, hold)[0].strip(),
+        parts[0].strip(),
         cases.text(v -> v.words().fullWeekday(end(v, hold).end().at(), there)),
         cases.text(v -> v.words().fullMonthDay(end(v, hold).end().at(), there)),
         cases.text(v -> new When(v).time(end(v, hold))),
         iso(at, there),
         size(noted.words().fullMonthDay(at, there)),
-        merged(v -> more(v, end(v, hold))),
+        parts.length == 2 ? more(parts[1]) : "",
         hidden);
   }
 
@@ -125,29 +123,8 @@ final class Answers {
     return view.words().text("hold." + hold + ".until", Map.of("when", DATE)).split(DATE, 2);
   }
 
-  /** What a sentence says after its date, of danger, and of care once it is over. */
-  private static Stream<String> more(JobView view, Release release) {
-    When when = new When(view);
-    String[] parts = sentence(view, release.hold());
-    String rest = parts.length == 2 ? parts[1].replaceFirst("^[\\s.,:;\u060C\u061B]+", "") : "";
-    return Stream.of(
-            Optional.of(Listing.capital(rest)).filter(text -> !text.isEmpty()),
-            Safety.of(release, view),
-            when.setByThen(release),
-            when.gently(release))
-        .flatMap(Optional::stream);
-  }
-
-  /** What is said in each case, a sentence a line, word by word where the cases differ. */
-  private String merged(Function<JobView, Stream<String>> said) {
-    return MergedHtml.of(
-        cases.views().stream()
-            .map(v -> said.apply(v).map(Answers::line).collect(Collectors.joining("\n")))
-            .toList());
-  }
-
-  private static String line(String text) {
-    return "<span>" + MergedHtml.escaped(text) + "</span>";
+  private static String more(String afterDate) {
+    return Listing.capital(afterDate.replaceFirst("^[\\s.,:;\u060C\u061B]+", ""));
   }
 
   private static String size(String date) {

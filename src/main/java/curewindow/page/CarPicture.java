@@ -8,16 +8,14 @@ import curewindow.told.JobView;
 import curewindow.told.Listing;
 import curewindow.words.Words;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * The car with what was fitted on it: each service has its own pattern, each fitted item its
- * number, in the picture and in the list beside it. Only the outline and the fitted spots are put
- * into the page.
+ * number, in the picture and in the list beside it. The car itself is a file for all, {@link
+ * CarOutline}; only the fitted spots are drawn in the page.
  */
 final class CarPicture {
 
@@ -69,33 +67,42 @@ final class CarPicture {
       String spots,
       List<String> facts) {}
 
-  /** The whole picture with its list. */
+  /**
+   * The whole picture with its list.
+   *
+   * @param box what is seen of it: the car, and the numbers beside it
+   * @param car where the page finds the car itself, which begins at {@code top}
+   */
   record Picture(
       String box,
+      String car,
+      int top,
+      int width,
+      int height,
       List<Pattern> patterns,
-      String outline,
-      String lines,
-      String spokes,
-      String outlineAbove,
-      String linesAbove,
       List<Item> items) {}
 
   private final JobView view;
+  private final SharedFile car;
   private final Words words;
   private final CarDrawing drawing;
   private final CarMarks marks;
   private final List<String> services;
-  private final Set<String> fitted = new LinkedHashSet<>();
   private int top;
   private int bottom;
 
-  CarPicture(JobView view) {
+  /**
+   * The picture of a job.
+   *
+   * @param car the file of its body type
+   */
+  CarPicture(JobView view, SharedFile car) {
     this.view = view;
+    this.car = car;
     this.words = view.words();
     this.drawing = CarDrawing.of(view.job().car().body());
     this.marks = new CarMarks(drawing.width());
     this.services = view.job().items().stream().map(FittedItem::service).distinct().toList();
-    view.job().items().forEach(i -> fitted.addAll(i.spots()));
     this.top = drawing.top();
     this.bottom = drawing.bottom();
   }
@@ -113,26 +120,12 @@ final class CarPicture {
             .toList();
     return new Picture(
         "0 " + top + " " + drawing.width() + " " + (bottom - top),
+        car.href(),
+        drawing.top(),
+        drawing.width(),
+        drawing.bottom() - drawing.top(),
         patterns,
-        plain(Kind.BODY, false),
-        plain(Kind.LINE, false),
-        plain(Kind.SPOKES, false),
-        plain(Kind.BODY, true),
-        plain(Kind.LINE, true),
         items);
-  }
-
-  /** The outline, or all thin lines with the spots on which nothing was fitted. */
-  private String plain(Kind kind, boolean above) {
-    StringBuilder path = new StringBuilder();
-    drawing.parts().stream()
-        .filter(p -> p.above() == above)
-        .filter(
-            p ->
-                p.kind() == kind
-                    || kind == Kind.LINE && p.kind() == Kind.PART && !fitted.contains(p.spot()))
-        .forEach(p -> path.append(p.path()));
-    return path.toString();
   }
 
   private String fill(String service) {

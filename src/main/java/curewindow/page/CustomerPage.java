@@ -12,7 +12,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /** Gathers what stands on a job's page. */
@@ -25,7 +24,7 @@ final class CustomerPage {
   private final JobView view;
   private final Words words;
   private final PageLook look;
-  private final String below;
+  private final SharedFile.All shared;
   private final GuideLibrary guides;
   private final List<String> calendars;
   private final Contact contact;
@@ -41,19 +40,19 @@ final class CustomerPage {
    *
    * @param views the job in each case of parking, the noted one first
    * @param calendars the calendar of each case but the noted one
-   * @param below where the style of what stands below the first screen is to be had
+   * @param shared the style of what stands below the first screen, and the script
    */
   CustomerPage(
       List<JobView> views,
       List<String> calendars,
       PageLook look,
-      String below,
+      SharedFile.All shared,
       GuideLibrary guides) {
     this.cases = new Cases(views);
     this.view = cases.noted();
     this.words = view.words();
     this.look = look;
-    this.below = below;
+    this.shared = shared;
     this.guides = guides;
     if (calendars.size() != views.size() - 1) {
       throw new IllegalArgumentException(
@@ -82,10 +81,7 @@ final class CustomerPage {
   record Room(int questions, int texts, boolean calendars) {
 
     /** Rather a care text stands in its guide alone than that there are fewer questions. */
-    private static final int FEW_QUESTIONS = 6;
-
-    /** Rather the calendars of other parkings go than these. */
-    private static final int LEAST_QUESTIONS = 4;
+    private static final int FEW_QUESTIONS = 4;
 
     /** The first care text is that of the cautions, which no page goes without. */
     private static final int CAUTIONS = 1;
@@ -101,9 +97,6 @@ final class CustomerPage {
       }
       if (texts > CAUTIONS) {
         return new Room(questions, texts - 1, calendars);
-      }
-      if (questions > LEAST_QUESTIONS) {
-        return with(Math.max(LEAST_QUESTIONS, questions - so));
       }
       return calendars ? new Room(questions, texts, false) : with(Math.max(0, questions - so));
     }
@@ -145,7 +138,8 @@ final class CustomerPage {
             view.shop().address().resolve(PublicViews.SHARED).toString()),
         greeting(view),
         look,
-        below,
+        shared.below().href(),
+        shared.script().href(),
         contact.card(words.text("page.reach.subject", job), words.text("page.reach.body", job)),
         changed,
         answers,
@@ -153,11 +147,11 @@ final class CustomerPage {
         cases.each(CustomerPage::notes),
         new DateList(cases).dates(),
         parking.choice(),
-        calendars(),
+        calendars.isEmpty() ? Optional.empty() : Optional.of(CalendarLines.json(calendars)),
         parking.here(),
         cases.text(CustomerPage::basis),
         asking.of(asked, !changed.isEmpty()),
-        new CarPicture(view).picture(),
+        new CarPicture(view, shared.cars().get(view.job().car().body())).picture(),
         new Fittings(view).work(),
         care,
         words.text("page.kept", Map.of("day", "{day}")),
@@ -191,19 +185,6 @@ final class CustomerPage {
   private static String basis(JobView shown) {
     String place = new JobFacts(shown).value("job.place").orElse("");
     return shown.words().text("page.basis", Map.of("place", place));
-  }
-
-  /** The calendars of the other cases, each line once: for each case the numbers of its lines. */
-  private Optional<String> calendars() {
-    Map<String, Integer> lines = new LinkedHashMap<>();
-    List<List<Integer>> each = new ArrayList<>(List.of(List.of()));
-    for (String calendar : calendars) {
-      each.add(calendar.lines().map(l -> lines.computeIfAbsent(l, n -> lines.size())).toList());
-    }
-    return calendars.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            Json.of(new TreeMap<>(Map.of("lines", List.copyOf(lines.keySet()), "cases", each))));
   }
 
   /** Whose page it is. */

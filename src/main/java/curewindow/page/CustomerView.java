@@ -8,6 +8,8 @@ import java.util.Optional;
  * A customer's page, ready to be put into its template. Instants stand twice: as text for people,
  * and as seconds since 1970 for the script.
  *
+ * @param below the address of the style of what stands below the first screen
+ * @param script the address of the script
  * @param calendars of the cases of parking beside the noted one, as JSON; empty where there is none
  */
 record CustomerView(
@@ -19,6 +21,7 @@ record CustomerView(
     String greeting,
     PageLook look,
     String below,
+    String script,
     Contact.Card shop,
     List<Cases.Said<Note>> changed,
     List<Answers.Answer> answers,
@@ -47,6 +50,7 @@ record CustomerView(
         greeting,
         look,
         below,
+        script,
         shop,
         changed,
         answers,

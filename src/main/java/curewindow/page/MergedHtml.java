@@ -200,7 +200,10 @@ final class MergedHtml {
     }
     List<String> first = words.get(0);
     List<String> parts = new ArrayList<>(first.subList(0, head));
-    middles.forEach((text, numbers) -> parts.add(span(text, numbers)));
+    String space = middles.keySet().stream().allMatch(text -> text.endsWith(" ")) ? " " : "";
+    middles.forEach(
+        (text, n) -> parts.add(span(text.substring(0, text.length() - space.length()), n)));
+    parts.add(space);
     parts.addAll(first.subList(first.size() - tail, first.size()));
     return String.join("", parts);
   }

@@ -7,8 +7,9 @@ import java.util.Base64;
 import java.util.List;
 
 /**
- * The style and script that stand inside every page, and the content security policy that allows
- * exactly these two by their hashes (W3C Content Security Policy Level 3) and nothing else.
+ * The style and script that stand inside a page, and the content security policy that allows
+ * exactly these two by their hashes (W3C Content Security Policy Level 3), and of other files those
+ * that the page asks for.
  *
  * @param style the style sheet
  * @param script the script; may be empty
@@ -20,24 +21,24 @@ record PageLook(String style, String script, String policy) {
   static final List<String> CUSTOMER = List.of("page", "customer", "dates");
 
   /** Those of all that stands below it, and of paper, once for all customers' pages. */
-  static final List<String> BELOW = List.of("text", "normal", "car", "print", "customer-print");
+  static final List<String> BELOW =
+      List.of("late", "text", "normal", "car", "print", "customer-print");
 
   /** Those of the pages for anyone. */
   static final List<String> OPEN = List.of("page", "text", "print", "public");
 
-  /** A customer's page, without what stands in {@link BelowStyle}. */
+  /**
+   * A customer's page: what its first screen needs. It takes its script and the rest of its style
+   * from {@link SharedFile}, and what lets a phone keep it, from its own host alone.
+   */
   static PageLook customer(ShopFiles files, Problems problems) {
-    String script = files.text(Templates.FOLDER + "/page.js", problems).orElse("");
-    return kept(of(style(files, CUSTOMER, problems), PageTrim.script(script)));
-  }
-
-  /** Allows the shared style and what lets a phone keep the page, from its own host alone. */
-  private static PageLook kept(PageLook look) {
+    PageLook look = still(files, CUSTOMER, problems);
     return new PageLook(
         look.style(),
         look.script(),
         look.policy()
             .replace("style-src", "style-src 'self'")
+            .replace("script-src 'none'", "script-src 'self'")
             .replace(
                 "img-src data:", "img-src 'self' data:; manifest-src 'self'; worker-src 'self'"));
   }

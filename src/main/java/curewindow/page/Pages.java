@@ -44,8 +44,8 @@ public final class Pages {
     "closed"
   };
 
-  /** The looks of the two kinds of pages, and the style that customers' pages share. */
-  private record Looks(PageLook customer, BelowStyle below, PublicLooks open) {}
+  /** The looks of the two kinds of pages, and the files that customers' pages share. */
+  private record Looks(PageLook customer, SharedFile.All shared, PublicLooks open) {}
 
   private final Templates templates;
   private final Looks looks;
@@ -76,7 +76,7 @@ public final class Pages {
     Looks looks =
         new Looks(
             PageLook.customer(files, problems),
-            BelowStyle.read(files, problems),
+            SharedFile.read(files, problems),
             PublicLooks.read(files, problems));
     return new Pages(templates, looks, guides);
   }
@@ -119,7 +119,7 @@ public final class Pages {
   }
 
   private CustomerPage page(List<JobView> cases, List<String> calendars) {
-    return new CustomerPage(cases, calendars, looks.customer(), looks.below().href(), guides);
+    return new CustomerPage(cases, calendars, looks.customer(), looks.shared(), guides);
   }
 
   /** Where a care text has gone, there may be room for questions again. */
@@ -137,16 +137,16 @@ public final class Pages {
   }
 
   /**
-   * The style of what stands below the first screen of customers' pages.
+   * What customers' pages need beside them.
    *
-   * @return the text of the file {@link BelowStyle#FILE}
+   * @return the files, for the top of the site
    */
-  public String below() {
-    return looks.below().text();
+  public List<SharedFile> shared() {
+    return looks.shared().files();
   }
 
   private Optional<String> fill(CustomerPage page, CustomerPage.Room room, Problems problems) {
-    return templates.fill("customer", page.view(room), page.words(), problems);
+    return templates.fill("customer", page.view(room), page.words(), problems).map(SaidOnce::of);
   }
 
   private static int over(Optional<String> html) {

@@ -1,7 +1,6 @@
 package curewindow.site;
 
 import curewindow.calendar.CareCalendar;
-import curewindow.page.BelowStyle;
 import curewindow.page.HomeScreen;
 import curewindow.page.Pages;
 import curewindow.problem.Faults;
@@ -146,7 +145,7 @@ final class PagesMade {
   /** The public pages, and what all pages share. */
   private void putOpen(Rendering rendered) {
     output.put("site/" + HomeScreen.WORKER, HomeScreen.worker(shop.files(), problems));
-    output.put("site/" + BelowStyle.FILE, rendered.below());
+    rendered.shared().forEach(file -> output.put("site/" + file.name(), file.text()));
     output.put("site/" + PagePaths.HEADERS, PagePaths.headers(shop.shop().orElseThrow().address()));
     for (String icon : List.of("icon.svg", "icon-180.png", "icon-512.png")) {
       shop.files()

@@ -1,6 +1,7 @@
 package curewindow.site;
 
 import curewindow.page.Pages;
+import curewindow.page.SharedFile;
 import curewindow.problem.Faults;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
@@ -23,14 +24,14 @@ import java.util.stream.IntStream;
  *     made
  * @param open the public pages by path
  * @param openIsWhole whether all public pages could be made
- * @param below the style that the customers' pages share
+ * @param shared the files that the customers' pages share
  * @param problems what is wrong with templates and guides
  */
 record Rendering(
     List<Customer> customers,
     SortedMap<String, String> open,
     boolean openIsWhole,
-    String below,
+    List<SharedFile> shared,
     List<Problem> problems) {
 
   /** A job in all cases of parking, the noted one first, and its page. */
@@ -57,7 +58,7 @@ record Rendering(
     int before = problems.errorCount();
     SortedMap<String, String> open = wantsOpen ? openPages(shop, pages, problems) : new TreeMap<>();
     boolean whole = problems.errorCount() == before && !open.isEmpty();
-    return new Rendering(customers, open, whole, pages.below(), problems.all());
+    return new Rendering(customers, open, whole, pages.shared(), problems.all());
   }
 
   /**
@@ -76,7 +77,7 @@ record Rendering(
     if (!languages.isEmpty()) {
       pages.rehearseOpen(shop.shop().orElseThrow(), languages, problems);
     }
-    return new Rendering(customers, new TreeMap<>(), false, pages.below(), problems.all());
+    return new Rendering(customers, new TreeMap<>(), false, pages.shared(), problems.all());
   }
 
   /** Makes the page of a job in its cases; those beside the noted one have calendars. */

@@ -224,7 +224,7 @@ class BrowserPageTest {
     List<String> asked =
         browser.requests().stream().filter(r -> !r.startsWith("data:")).distinct().toList();
     String site = folder.toUri().toString();
-    assertEquals(3, asked.size(), "the page, its style, its icon");
+    assertEquals(5, asked.size(), "the page, its style, script, picture and icon: " + asked);
     assertTrue(asked.stream().allMatch(from -> from.startsWith(site)), asked.toString());
   }
 

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import curewindow.page.CarDrawing.Kind;
 import curewindow.page.CarDrawing.Part;
 import curewindow.page.CarDrawing.Point;
+import curewindow.problem.Problems;
 import curewindow.shop.BodyType;
 import curewindow.shop.ShopFiles;
 import curewindow.shop.ShopFolder;
@@ -158,10 +159,44 @@ class CarPictureTest {
     return demo;
   }
 
+  private static CarPicture.Picture picture(Demo demo) {
+    return new CarPicture(demo.view(), CarOutline.file(demo.body)).picture();
+  }
+
+  /** A picture takes no colour from its page, so both have to name the same. */
+  @Test
+  void theCarHasTheInkOfThePages() {
+    List<String> inks =
+        Pattern.compile("--ink:([^;}]+)")
+            .matcher(PageLook.customer(Demo.FILES, new Problems()).style())
+            .results()
+            .map(m -> m.group(1))
+            .toList();
+    assertEquals(List.of(CarOutline.INK, CarOutline.INK_IN_THE_DARK), inks);
+  }
+
+  /** What is drawn of every car stands in its file, and in it what the page shows of it. */
+  @ParameterizedTest
+  @EnumSource(BodyType.class)
+  void theFileOfACarHasAllOfItsLines(BodyType body) {
+    SharedFile file = CarOutline.file(body);
+    for (Part part : CarDrawing.of(body).parts()) {
+      boolean always = part.kind() != Kind.ONLY && part.kind() != Kind.INSIDE;
+      assertEquals(always, file.text().contains(part.path()), body + " " + part.spot());
+    }
+    Demo demo = Demo.tint();
+    demo.body = body;
+    CarPicture.Picture picture = picture(demo);
+    String box = "0 %d %d %d".formatted(picture.top(), picture.width(), picture.height());
+    assertTrue(file.text().contains("viewBox=\"" + box + "\""), box);
+    assertEquals(file.href(), picture.car());
+    assertTrue(picture.car().startsWith("../../" + file.name() + "?"), picture.car());
+  }
+
   @ParameterizedTest
   @EnumSource(BodyType.class)
   void noNumberLiesOnAnother(BodyType body) {
-    CarPicture.Picture picture = new CarPicture(everywhere(body).view()).picture();
+    CarPicture.Picture picture = picture(everywhere(body));
     List<CarPicture.Mark> marks =
         picture.items().stream().flatMap(i -> i.marks().stream()).toList();
     assertEquals(body == BodyType.COUPE ? 60 : 62, marks.size());
@@ -215,7 +250,7 @@ class CarPictureTest {
     demo.body = BodyType.COUPE;
     demo.items.clear();
     demo.fit("tint", "harbor-35", "2026-12-01T14:00", 31, "rear-door-glass");
-    CarPicture.Item item = new CarPicture(demo.view()).picture().items().get(0);
+    CarPicture.Item item = picture(demo).items().get(0);
     assertEquals(List.of(), item.marks());
     assertEquals(1, item.number());
     String html = section(demo.html());
@@ -237,10 +272,10 @@ class CarPictureTest {
 
   @Test
   void eachServiceHasItsOwnPattern() {
-    CarPicture.Picture picture = new CarPicture(everywhere(BodyType.SUV).view()).picture();
+    CarPicture.Picture picture = picture(everywhere(BodyType.SUV));
     assertEquals(List.of("k0", "k1"), picture.items().stream().map(CarPicture.Item::fill).toList());
     assertEquals(2, picture.patterns().size());
-    CarPicture.Picture tint = new CarPicture(Demo.tint().view()).picture();
+    CarPicture.Picture tint = picture(Demo.tint());
     assertEquals(List.of("k0", "k0"), tint.items().stream().map(CarPicture.Item::fill).toList());
     assertEquals(1, tint.patterns().size());
     assertEquals(CarPicture.PATTERNS.size(), Set.copyOf(CarPicture.PATTERNS).size());
@@ -262,6 +297,6 @@ class CarPictureTest {
     demo.body = body;
     String html = demo.html();
     int cost = gzipped(html) - gzipped(html.replace(section(html), ""));
-    assertTrue(cost <= 1700, body + ": " + cost);
+    assertTrue(cost <= 1100, body + ": " + cost);
   }
 }

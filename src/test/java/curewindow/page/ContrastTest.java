@@ -53,7 +53,7 @@ class ContrastTest {
     Problems problems = new Problems();
     String css =
         PageLook.customer(Demo.FILES, problems).style()
-            + BelowStyle.read(Demo.FILES, problems).text();
+            + SharedFile.read(Demo.FILES, problems).below().text();
     Matcher roots = Pattern.compile(":root\\{[^}]*\\}").matcher(css);
     int schemes = 0;
     Map<String, String> all = new LinkedHashMap<>();

@@ -228,7 +228,9 @@ final class Demo {
   /** A page where it comes to stand in a site, with what all pages share. */
   static Path onDisk(Path site, String html) throws IOException {
     Problems problems = new Problems();
-    Files.writeString(site.resolve(BelowStyle.FILE), BelowStyle.read(FILES, problems).text());
+    for (SharedFile file : SharedFile.read(FILES, problems).files()) {
+      Files.writeString(site.resolve(file.name()), file.text());
+    }
     Files.write(
         site.resolve("icon.svg"), FILES.bytes("site-templates/icon.svg", problems).orElseThrow());
     Path folder = Files.createDirectories(site.resolve("C/X"));

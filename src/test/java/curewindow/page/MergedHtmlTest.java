@@ -69,8 +69,8 @@ class MergedHtmlTest {
                 "<p>Leave the windows up until Sat, Dec 5, 2 PM. Then roll them down.</p>",
                 "<p>Leave the windows up until Fri, Dec 4, 2 PM. Then roll them down.</p>"));
     assertEquals(
-        "<p>Leave the windows up until <span data-p=\"0 2\">Fri, Dec 4, </span>"
-            + "<span data-p=\"1\" hidden>Sat, Dec 5, </span>2 PM. Then roll them down.</p>",
+        "<p>Leave the windows up until <span data-p=\"0 2\">Fri, Dec 4,</span>"
+            + "<span data-p=\"1\" hidden>Sat, Dec 5,</span> 2 PM. Then roll them down.</p>",
         merged);
   }
 

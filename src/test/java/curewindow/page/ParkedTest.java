@@ -82,6 +82,13 @@ class ParkedTest {
   /** A page as it is seen when one of its cases was chosen. */
   private static Document chosen(int number, JobView... views) {
     Document page = Jsoup.parse(Demo.html(views));
+    for (Element e : page.select("[data-g]:not([data-p])")) {
+      Element of = page.selectFirst("[data-p][data-g=" + e.attr("data-g") + "]");
+      while (!List.of(of.attr("data-p").split(" ")).contains(String.valueOf(number))) {
+        of = of.nextElementSibling();
+      }
+      e.text(of.text());
+    }
     for (Element e : page.select("[data-p]")) {
       if (List.of(e.attr("data-p").split(" ")).contains(String.valueOf(number))) {
         e.removeAttr("hidden");
@@ -107,7 +114,7 @@ class ParkedTest {
     Document other = Jsoup.parse(Demo.html(views));
     assertEquals(List.of("Add main dates to calendar"), other.select("#chosen").eachText());
     assertEquals(
-        "{\"cases\":[[],[0,1],[0,2]],\"lines\":[\"BEGIN\",\"1\",\"2\"]}",
+        "{\"cases\":[[],[0,1],[0,0,2,2]],\"lines\":[\"BEGIN\",\"1\",\"2\"]}",
         other.selectFirst("#ics").data().strip());
   }
 

@@ -92,7 +92,7 @@ class OfflineTest {
   private static final String ALL =
       Stream.of("", "all.ics", "care.ics", "care.webmanifest")
           .map(FOLDER::concat)
-          .collect(Collectors.joining(" ", "", " /below.css"));
+          .collect(Collectors.joining(" ", "", " /below.css /car-sedan.svg /page.js"));
 
   private void waitForCopies() throws InterruptedException {
     waitFor("!!navigator.serviceWorker.controller");
@@ -134,6 +134,36 @@ class OfflineTest {
     }
     browser.go("about:blank").go(page.toString() + "#main");
     assertTrue(browser.seen(".for").startsWith("Noor"), "the copy follows the network");
+  }
+
+  /** A car with so much on it that its page leads to guides, which then have this car's dates. */
+  @Test
+  void whatAPageHasNoRoomForOpensWithoutANetworkToo() throws Exception {
+    edit("parking: {day: outside, night: outside}", "parking: {day: outside, night: heated}");
+    edit(
+        "items:\n",
+        """
+        items:
+          - {service: paint-coating, film: tidewater-paint, spots: [hood, door], finished: 2026-11-24T10:00}
+          - {service: fabric-coating, film: tidewater-fabric, spots: [seats], finished: 2026-11-24T09:00}
+          - {service: paint-film, film: fieldcoat-gloss, spots: [hood, mirror], finished: 2026-11-24T09:00}
+          - {service: wrap, film: colorway-gloss, spots: [roof], finished: 2026-11-24T11:00}
+        """);
+    press();
+    String page;
+    String guide;
+    try (ViewServer view = ViewServer.start(out, 0)) {
+      page = view.address().resolve("C/" + TOKEN + "/").toString();
+      browser.go(page);
+      guide = (String) browser.run("return document.querySelector('.guide a').href");
+      waitFor("caches.match(arguments[0]||'" + guide + "').then(r=>!!r)");
+    }
+    browser.go("about:blank").go(page);
+    browser.run(
+        "document.querySelector('#care').scrollIntoView();document.querySelector('.guide a').click()");
+    waitFor("location.href==='" + guide + "'&&document.readyState==='complete'");
+    assertTrue(browser.seen("#own").contains("for your car"), browser.seen("main"));
+    assertFalse(browser.seen("#own").contains("saved on"), "only a page tells of its copy");
   }
 
   private void assertCalendarsAreKept() throws IOException {

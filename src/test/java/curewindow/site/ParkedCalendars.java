@@ -12,15 +12,19 @@ final class ParkedCalendars {
 
   private ParkedCalendars() {}
 
-  /** The lines of each; none where the page has none. */
+  /** The lines of each, unfolded; none where the page has none. */
   static List<List<String>> of(Document page) {
     List<List<String>> calendars = new ArrayList<>();
     Element data = page.selectFirst("#ics");
     if (data != null) {
       JsonNode json = JsonMapper.shared().readTree(data.data());
-      for (JsonNode numbers : json.get("cases")) {
+      for (JsonNode runs : json.get("cases")) {
         List<String> lines = new ArrayList<>();
-        numbers.forEach(n -> lines.add(json.get("lines").get(n.asInt()).asString()));
+        for (int i = 0; i < runs.size(); i += 2) {
+          for (int n = runs.get(i).asInt(); n <= runs.get(i + 1).asInt(); n++) {
+            lines.add(json.get("lines").get(n).asString());
+          }
+        }
         calendars.add(lines);
       }
       calendars.remove(0);

@@ -50,7 +50,7 @@ record SeenPage(
           + "answers:S('h1 .answer').map(e=>e.dataset.answer),answer:W('h1')[0],"
           + "stamp:S('h1 time').map(e=>e.dateTime).join(),more:W('.rel')[0],"
           + "rows:[...document.querySelectorAll('.rows li')].map(r=>[r.dataset.hold,W('.what',r)[0],"
-          + "W('.when',r)[0]||'',r.querySelector('time').dateTime,W('p',r).filter(t=>t).join(' '),"
+          + "W('.when',r)[0]||'',r.querySelector('time').dateTime,W('.safety,.set,.done',r).filter(t=>t).join(' '),"
           + "String(r.classList.contains('over')),P(r,'.sure','width'),P(r,'.may','width'),"
           + "P(r,'.cut','x'),P(r,'.at','x')]),"
           + "notes:W('.card,.now .note'),parked:W('#parking summary,.own~.note'),"

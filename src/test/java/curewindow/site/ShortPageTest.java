@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.cure.Release;
-import curewindow.page.BelowStyle;
 import curewindow.page.Browser;
+import curewindow.page.SharedFile;
 import curewindow.problem.Problems;
 import curewindow.told.JobView;
 import curewindow.told.Printed;
@@ -91,7 +91,9 @@ class ShortPageTest {
     Calendars calendars = Calendars.unnoted(shop.words().of("en"));
     Rendering pages = Rendering.of(shop, cases, calendars, true);
     assertEquals(jobs, pages.customers().size(), () -> pages.problems().toString());
-    Files.writeString(temp.resolve(BelowStyle.FILE), pages.below());
+    for (SharedFile file : pages.shared()) {
+      Files.writeString(temp.resolve(file.name()), file.text());
+    }
     List<String> tooLong = new ArrayList<>();
     try (Browser browser = Browser.open()) {
       browser.scripts(true).screen(390, SCREEN, true);

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import curewindow.cure.Release;
 import curewindow.page.Browser;
 import curewindow.page.Pages;
+import curewindow.page.SharedFile;
 import curewindow.problem.Problems;
 import curewindow.told.JobView;
 import java.io.IOException;
@@ -176,10 +177,14 @@ class TimeTravelTest {
   @ValueSource(strings = {"Q-3101", "Q-3108", "Q-3114", "Q-3117"})
   void eachCaseSaysWhatAPageOfItsOwnSays(String id) throws IOException {
     List<JobView> cases = cases(id);
+    for (SharedFile file : pages.shared()) {
+      Files.writeString(temp.resolve(file.name()), file.text());
+    }
+    Path folder = Files.createDirectories(temp.resolve("C/X"));
     List<Path> own = new ArrayList<>();
     for (JobView view : cases) {
       String html = pages.customer(List.of(view), List.of(), new Problems()).orElseThrow();
-      own.add(Files.writeString(temp.resolve(own.size() + ".html"), html));
+      own.add(Files.writeString(folder.resolve(own.size() + ".html"), html));
     }
     Instant first = cases.get(0).timeline().releases().get(0).end().at();
     for (Instant now : List.of(first.minusSeconds(1), first, first.plus(Duration.ofDays(900)))) {

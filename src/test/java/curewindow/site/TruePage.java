@@ -111,7 +111,7 @@ record TruePage(List<JobView> cases, int chosen, Instant now, boolean hasClock, 
     assertEquals(at, OffsetDateTime.parse(seen.stamp()).toInstant(), where);
     assertTrue(seen.more().startsWith(in), where + ": " + in + ", not " + seen.more());
     When when = new When(view());
-    Stream.of(Safety.of(release, view()), when.setByThen(release), when.gently(release))
+    Stream.of(Safety.of(release, view()), when.setInShort(release))
         .flatMap(Optional::stream)
         .forEach(more -> assertTrue(seen.more().contains(plain(more)), where + " " + more));
   }

@@ -1,0 +1,82 @@
+package curewindow.page;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Takes out of a customer's page what it has for each case of parking more than once: an instant
+ * that is the end of a row in the list of dates is told by the name of its hold, and words that
+ * stand before are told by their number. The script knows both; without one the words of the noted
+ * case stand.
+ */
+final class SaidOnce {
+
+  private static final Pattern ROW =
+      Pattern.compile("data-hold=\"?([\\w-]+)\"? data-end=\"?([\\d,]+)\"?");
+  private static final Pattern INSTANT =
+      Pattern.compile(
+          "(?<!data-hold=[\\w-]{1,99}) (data-(?:to|from|end))=(\"?)([\\d,]+)\\2(?=[ >])");
+  private static final Pattern ONE =
+      Pattern.compile("<span data-p=(\"[\\d ]+\"|\\d+)( hidden(?:=\"hidden\")?)?>([^<]*)</span>");
+  private static final Pattern WORDS = Pattern.compile("(?:" + ONE.pattern() + "){2,}");
+
+  private SaidOnce() {}
+
+  /** The same page, with less in it. */
+  static String of(String html) {
+    return words(instants(html));
+  }
+
+  private static String instants(String html) {
+    Map<String, String> ends = new HashMap<>();
+    ROW.matcher(html).results().forEach(row -> ends.putIfAbsent(row.group(2), row.group(1)));
+    return INSTANT
+        .matcher(html)
+        .replaceAll(
+            m ->
+                ends.containsKey(m.group(3))
+                    ? " " + m.group(1) + "=" + m.group(2) + ends.get(m.group(3)) + m.group(2)
+                    : m.group());
+  }
+
+  private static String words(String html) {
+    Map<String, Integer> times = new HashMap<>();
+    WORDS.matcher(html).results().forEach(m -> times.merge(m.group(), 1, Integer::sum));
+    Map<String, Integer> numbers = new HashMap<>();
+    return WORDS
+        .matcher(html)
+        .replaceAll(
+            m -> {
+              String group = m.group();
+              List<MatchResult> each = ONE.matcher(group).results().toList();
+              if (times.get(group) == 1 || !isOneEach(each)) {
+                return Matcher.quoteReplacement(group);
+              }
+              Integer number = numbers.putIfAbsent(group, numbers.size());
+              return Matcher.quoteReplacement(
+                  number == null
+                      ? group.replaceFirst("<span", "<span data-g=" + (numbers.size() - 1))
+                      : "<span data-g=" + number + ">" + noted(each) + "</span>");
+            });
+  }
+
+  private static boolean isOneEach(List<MatchResult> each) {
+    List<String> cases =
+        each.stream()
+            .flatMap(m -> List.of(m.group(1).replace("\"", "").split(" ")).stream())
+            .toList();
+    return cases.stream().distinct().count() == cases.size();
+  }
+
+  private static String noted(List<MatchResult> each) {
+    return each.stream()
+        .filter(m -> m.group(2) == null)
+        .map(m -> m.group(3))
+        .findFirst()
+        .orElse("");
+  }
+}
