@@ -64,7 +64,7 @@ e.classList.toggle("first", e.dataset.hold === first.dataset.answer);
 mark.setAttribute("x", Math.min(x, 1) * 100 + "%");
 mark.setAttribute("display", x >= 0 && !past(e, "end") ? "inline" : "none");
 });
-if (list) show(list.previousElementSibling, rows.some(e => !past(e, "end")));
+if (list) all(".axis,.dated").forEach(e => show(e, rows.some(row => !past(row, "end"))));
 var sorted = [...inOrder].sort((a, b) => past(a, "end") - past(b, "end") || at(a, "end") - at(b, "end"));
 if (sorted.some((e, i) => e !== rows[i])) {
 rows = sorted;
@@ -142,6 +142,7 @@ app.rel = "manifest";
 var workers = navigator.serviceWorker;
 if (workers) {
 workers.register(new URL("../../offline.js", app.href)).then(() => workers.ready).then(found => {
+all(".kept").forEach(e => show(e, true));
 found.active.postMessage(["./", "care.ics", "all.ics", app.href, document.querySelector("[rel=stylesheet]").href, own, document.querySelector("image").href.baseVal, ...all(".guide a").map(e => e.href)].map(file => new URL(file, app.href).href));
 }).catch(() => {});
 }

@@ -36,6 +36,7 @@ class LayersTest {
           "calendar",
           "why",
           "site",
+          "send",
           "cli");
 
   /** Which libraries a package may use; what is not named here is the JDK's. */
@@ -61,6 +62,7 @@ class LayersTest {
           Map.entry("calendar", Set.of("biweekly", "com.github.mangstadt.vinnie")),
           Map.entry("why", Set.of("tools.jackson", "de.siegmar.fastcsv")),
           Map.entry("site", Set.of("de.siegmar.fastcsv")),
+          Map.entry("send", Set.of("com.jcraft.jsch")),
           Map.entry("cli", Set.of("picocli")));
 
   private static final JavaClasses CLASSES =

@@ -25,8 +25,8 @@ final class Asking {
   /** More than these at a glance are a wall; the others are folded, if it is not just one. */
   private static final int AT_A_GLANCE = 4;
 
-  /** Below a box that says that a date has moved. */
-  private static final int BELOW_A_BOX = 2;
+  /** Below a long list of dates, or a box that says that a date has moved. */
+  private static final int BELOW_MUCH = 2;
 
   /**
    * The likeliest questions, the others, and the page of all that anybody asks.
@@ -59,8 +59,8 @@ final class Asking {
   }
 
   /** As many of the questions as there is room for. */
-  Cards of(List<Card> room, boolean below) {
-    int most = below ? BELOW_A_BOX : AT_A_GLANCE;
+  Cards of(List<Card> room, boolean isBelowMuch) {
+    int most = isBelowMuch ? BELOW_MUCH : AT_A_GLANCE;
     int glance = room.size() > most + 1 ? most : room.size();
     return new Cards(
         language,

@@ -20,6 +20,9 @@ final class CustomerPage {
   /** For how many days it is said that something is due; our own choice. */
   private static final int DUE_DAYS = 90;
 
+  /** A list of more dates takes a screen and a half by itself. */
+  private static final int MANY_DATES = 10;
+
   private final Cases cases;
   private final JobView view;
   private final Words words;
@@ -114,7 +117,9 @@ final class CustomerPage {
   /** What stands on the page with so much room. */
   CustomerView view(Room room) {
     return whole.with(
-        asking.of(asked.stream().limit(room.questions()).toList(), !whole.changed().isEmpty()),
+        asking.of(
+            asked.stream().limit(room.questions()).toList(),
+            isMuch(whole.changed(), whole.dates())),
         Stream.concat(
                 care.stream().limit(room.texts()),
                 care.stream().skip(room.texts()).map(CustomerView.Fold::withoutText))
@@ -127,6 +132,7 @@ final class CustomerPage {
     List<Answers.Answer> answers = new Answers(cases).all();
     ParkingChoice parking = new ParkingChoice(cases);
     List<Cases.Said<CustomerView.Note>> changed = cases.each(v -> new CardNotes(v).later());
+    DateList.Dates dates = new DateList(cases).dates();
     return new CustomerView(
         words.language(),
         words.rightToLeft() ? "rtl" : "ltr",
@@ -145,17 +151,22 @@ final class CustomerPage {
         answers,
         answers.isEmpty(),
         cases.each(CustomerPage::notes),
-        new DateList(cases).dates(),
+        dates,
         parking.choice(),
         calendars.isEmpty() ? Optional.empty() : Optional.of(CalendarLines.json(calendars)),
         parking.here(),
         cases.text(CustomerPage::basis),
-        asking.of(asked, !changed.isEmpty()),
+        asking.of(asked, isMuch(changed, dates)),
         new CarPicture(view, shared.cars().get(view.job().car().body())).picture(),
         new Fittings(view).work(),
         care,
         words.text("page.kept", Map.of("day", "{day}")),
         words.text("page.private", job));
+  }
+
+  /** Whether there is much to read before the questions. */
+  private static boolean isMuch(List<Cases.Said<CustomerView.Note>> changed, DateList.Dates dates) {
+    return !changed.isEmpty() || dates.rows().size() > MANY_DATES;
   }
 
   private static List<CustomerView.Note> notes(JobView shown) {

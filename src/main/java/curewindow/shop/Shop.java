@@ -34,6 +34,7 @@ import java.util.Optional;
  * @param handout what the shop hands out unless told otherwise
  * @param keepPages how long customers' pages are kept after the car was last at the shop; for good
  *     where the shop does not say
+ * @param send where the site is sent to
  */
 public record Shop(
     String name,
@@ -53,7 +54,8 @@ public record Shop(
     List<LocalDate> closed,
     double visitWithin,
     HandoutChoice handout,
-    Optional<Period> keepPages) {
+    Optional<Period> keepPages,
+    Optional<SendTo> send) {
 
   /** Nobody drives farther than this for a look, km; common practice, no source. */
   public static final double VISIT_WITHIN = 100;
@@ -73,6 +75,7 @@ public record Shop(
     Objects.requireNonNull(bay, "bay");
     Objects.requireNonNull(handout, "handout");
     Objects.requireNonNull(keepPages, "keepPages");
+    Objects.requireNonNull(send, "send");
     street = List.copyOf(street);
     opening = Map.copyOf(opening);
     closed = List.copyOf(closed);
@@ -129,6 +132,7 @@ public record Shop(
         closed,
         VISIT_WITHIN,
         HandoutChoice.USUAL,
+        Optional.empty(),
         Optional.empty());
   }
 }

@@ -39,7 +39,8 @@ final class ShopReader {
               "closed",
               "visit-within",
               "handout",
-              "keep-pages");
+              "keep-pages",
+              "send");
   private static final Keys BAY = Keys.needs("temperature", "humidity").allows("lamp");
   private static final Keys OPENING = Keys.needs().allows(DAYS.toArray(String[]::new));
   private static final Keys HANDOUT = Keys.needs().allows("as", "sheet");
@@ -107,6 +108,8 @@ final class ShopReader {
     double visitWithin = f.number("visit-within", 0, 20_000).orElse(Shop.VISIT_WITHIN);
     HandoutChoice handout = f.has("handout") ? handout(f) : HandoutChoice.USUAL;
     Optional<Period> keepPages = f.text("keep-pages", 40).flatMap(k -> keepPages(f, k));
+    Optional<SendTo> send =
+        f.fields("send", SendToReader.KEYS).flatMap(new SendToReader(source)::read);
     if (source.errors() > 0) {
       return Optional.empty();
     }
@@ -129,7 +132,8 @@ final class ShopReader {
             closed,
             visitWithin,
             handout,
-            keepPages));
+            keepPages,
+            send));
   }
 
   private Optional<Period> keepPages(Fields f, String text) {

@@ -43,7 +43,7 @@ public final class AtomicFiles {
    * @param bytes its content
    * @throws IOException where it cannot be written; the message is for the user
    */
-  static void writePrivate(Path file, byte[] bytes) throws IOException {
+  public static void writePrivate(Path file, byte[] bytes) throws IOException {
     write(file, bytes, AtomicFiles::closeAndForce);
     forceName(file);
   }

@@ -128,8 +128,12 @@ public final class Output implements AutoCloseable {
     }
   }
 
-  /** The folder. */
-  Path root() {
+  /**
+   * The folder.
+   *
+   * @return where everything stands
+   */
+  public Path root() {
     return root;
   }
 

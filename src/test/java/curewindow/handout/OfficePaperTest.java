@@ -376,6 +376,7 @@ final class OfficePaperTest {
         shop.closed(),
         shop.visitWithin(),
         new HandoutChoice(Handout.WALLET, sheet),
+        Optional.empty(),
         Optional.empty());
   }
 

@@ -250,6 +250,14 @@ class ParkedTest {
     assertFalse(whole.contains("Friday, December 4, 2 PM"), whole);
   }
 
+  /** The script empties that place, and would lose what other places take from there. */
+  @Test
+  void theAnswersAddendumHasNoWordsOfOtherParkings() {
+    Document page = Jsoup.parse(Demo.html(views(Demo.atLimit().view())));
+    assertTrue(page.select(".also").text().contains("60% cured"), page.select(".also").text());
+    assertEquals(List.of(), page.select(".also *").eachText());
+  }
+
   @Test
   void theChoiceIsInTheLanguageOfThePage() {
     Document page = chosen(2, views(Demo.coatedFilm().view()));

@@ -73,7 +73,12 @@ class GoodShopTest {
             List.of(LocalDate.of(2026, 12, 25)),
             Shop.VISIT_WITHIN,
             new HandoutChoice(Handout.HANG_TAG, SheetPaper.LETTER),
-            Optional.of(Period.ofMonths(18)));
+            Optional.of(Period.ofMonths(18)),
+            Optional.of(
+                new SendTo(
+                    URI.create("sftp://quillhaven@files.example:2022/site"),
+                    Optional.of("SHA256:" + "a".repeat(43)),
+                    Optional.of(Path.of("/keys/send")))));
     assertEquals(Optional.of(expected), read.shop());
   }
 

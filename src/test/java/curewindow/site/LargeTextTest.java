@@ -53,7 +53,7 @@ class LargeTextTest {
   /** Names, dates and bars of the list that are printed over each other. */
   private static final String OVER =
       "return [...document.querySelectorAll('.rows li')].flatMap(r=>{"
-          + "var e=[...r.querySelectorAll('.what,.when,.bar,p')].filter(x=>x.checkVisibility()),"
+          + "var e=[...r.querySelectorAll('.what,.when,.bar,.safety,.set,.done')].filter(x=>x.checkVisibility()),"
           + "b=e.map(x=>x.getBoundingClientRect());"
           + "return e.flatMap((x,i)=>b.some((q,k)=>k>i&&b[i].left<q.right-1&&q.left<b[i].right-1"
           + "&&b[i].top<q.bottom-1&&q.top<b[i].bottom-1)?[x.textContent]:[])})";

@@ -1,0 +1,25 @@
+package curewindow.send;
+
+import java.util.Optional;
+
+/**
+ * The secrets with which the program logs in at a host. They come from the environment and are
+ * never written down.
+ *
+ * @param password the password of the user
+ * @param passphrase what the key file is locked with
+ */
+public record Login(Optional<String> password, Optional<String> passphrase) {
+
+  /** The variable of the environment that has the password. */
+  public static final String PASSWORD = "CUREWINDOW_SEND_PASSWORD";
+
+  /** The variable of the environment that has the passphrase of the key file. */
+  public static final String PASSPHRASE = "CUREWINDOW_SEND_PASSPHRASE";
+
+  /** Does not tell the secrets. */
+  @Override
+  public String toString() {
+    return "Login";
+  }
+}
