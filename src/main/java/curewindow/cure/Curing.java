@@ -26,11 +26,14 @@ public final class Curing {
 
   private final Function<Place, Weathers> weathers;
   private final Map<String, ObservedHours> observed;
+  private final KnownDates known;
   private final Map<Place, PlaceTables> sites = new ConcurrentHashMap<>();
 
-  private Curing(Function<Place, Weathers> weathers, Map<String, ObservedHours> observed) {
+  private Curing(
+      Function<Place, Weathers> weathers, Map<String, ObservedHours> observed, KnownDates known) {
     this.weathers = weathers;
     this.observed = Map.copyOf(observed);
+    this.known = known;
   }
 
   /**
@@ -43,7 +46,7 @@ public final class Curing {
   public static Curing with(Function<Place, Weathers> weathers) {
     Objects.requireNonNull(weathers, "weathers");
     Map<Place, Weathers> known = new ConcurrentHashMap<>();
-    return new Curing(place -> known.computeIfAbsent(place, weathers), Map.of());
+    return new Curing(place -> known.computeIfAbsent(place, weathers), Map.of(), KnownDates.NONE);
   }
 
   /**
@@ -54,7 +57,18 @@ public final class Curing {
    * @return the model
    */
   public Curing measured(Map<String, ObservedHours> hours) {
-    return new Curing(weathers, hours);
+    return new Curing(weathers, hours, known);
+  }
+
+  /**
+   * The same model, which does not compute what is known already. Where weather was measured or
+   * comes from a file, nothing is known.
+   *
+   * @param dates what is known
+   * @return the model
+   */
+  public Curing knowing(KnownDates dates) {
+    return new Curing(weathers, observed, dates);
   }
 
   /**
@@ -69,6 +83,21 @@ public final class Curing {
    */
   public Timeline timeline(CureCase job) {
     check(job);
+    Place place = job.place();
+    if (place.fileWeather().isPresent() || observed.containsKey(place.id())) {
+      return computed(job);
+    }
+    return known
+        .of(job)
+        .orElseGet(
+            () -> {
+              Timeline dates = computed(job);
+              known.keep(job, dates);
+              return dates;
+            });
+  }
+
+  private Timeline computed(CureCase job) {
     PlaceTables site = site(job.place());
     Stays stays = Stays.of(job.stays(), site.standardOffset());
     Map<String, List<ItemNeed>> holds = itemNeeds(job, stays, site.standardOffset());

@@ -17,9 +17,12 @@ final class SaidOnce {
 
   private static final Pattern ROW =
       Pattern.compile("data-hold=\"?([\\w-]+)\"? data-end=\"?([\\d,]+)\"?");
+
+  /** What a row has itself, first, stays. */
   private static final Pattern INSTANT =
       Pattern.compile(
-          "(?<!data-hold=[\\w-]{1,99}) (data-(?:to|from|end))=(\"?)([\\d,]+)\\2(?=[ >])");
+          "( data-hold=\"?[\\w-]+\"?)?( data-(?:to|from|end)=)(\"?)([\\d,]+)\\3(?=[ >])");
+
   private static final Pattern ONE =
       Pattern.compile("<span data-p=(\"[\\d ]+\"|\\d+)( hidden(?:=\"hidden\")?)?>([^<]*)</span>");
   private static final Pattern WORDS = Pattern.compile("(?:" + ONE.pattern() + "){2,}");
@@ -38,8 +41,8 @@ final class SaidOnce {
         .matcher(html)
         .replaceAll(
             m ->
-                ends.containsKey(m.group(3))
-                    ? " " + m.group(1) + "=" + m.group(2) + ends.get(m.group(3)) + m.group(2)
+                m.group(1) == null && ends.containsKey(m.group(4))
+                    ? m.group(2) + m.group(3) + ends.get(m.group(4)) + m.group(3)
                     : m.group());
   }
 

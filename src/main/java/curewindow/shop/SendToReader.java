@@ -35,7 +35,7 @@ record SendToReader(Source source) {
         source.error(
             "password-written",
             f.where("to"),
-            "a password does not belong into shop.yaml",
+            "a password does not belong in shop.yaml",
             "take it out, and put it into the environment as CUREWINDOW_SEND_PASSWORD");
         return Optional.empty();
       }

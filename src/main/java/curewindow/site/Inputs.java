@@ -55,7 +55,7 @@ final class Inputs extends SimpleFileVisitor<Path> {
   }
 
   /** A jar is known by its size and the time of its making: to read all of it takes too long. */
-  private static String program() throws IOException {
+  static String program() throws IOException {
     try {
       Path code = Path.of(Inputs.class.getProtectionDomain().getCodeSource().getLocation().toURI());
       return Files.isRegularFile(code)

@@ -22,6 +22,7 @@ import curewindow.told.Seen;
 import curewindow.told.Visit;
 import curewindow.told.YearHere;
 import curewindow.words.WordsLibrary;
+import java.io.IOException;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -42,6 +43,7 @@ public final class LoadedShop {
   private final WordsLibrary words;
   private final Ledgers ledgers;
   private final List<Problem> found;
+  private final KeptDates kept;
   private final Curing curing;
 
   /** Dates as they would be had nothing been measured. */
@@ -63,7 +65,8 @@ public final class LoadedShop {
     this.ledgers = ledgers;
     this.found = found.problems().all();
     this.now = found.now();
-    this.curing = unmeasured.measured(read.observed());
+    this.kept = new KeptDates(files.root());
+    this.curing = unmeasured.measured(read.observed()).knowing(kept);
   }
 
   private record Found(Problems problems, Instant now) {}
@@ -307,6 +310,13 @@ public final class LoadedShop {
 
   Curing curing() {
     return curing;
+  }
+
+  /** Keeps the dates that were asked for, so that they are soon told another time. */
+  void keepDates() throws IOException {
+    try (FolderLock lock = FolderLock.on(files.root())) {
+      kept.save(lock);
+    }
   }
 
   WordsLibrary words() {

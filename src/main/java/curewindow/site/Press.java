@@ -97,6 +97,7 @@ public final class Press {
     PressReport report =
         press.build(last, before, JobViews.of(shop, jobs, clock, tokens, press.problems), clock);
     ReusedIds.note(shop, jobs);
+    shop.keepDates();
     return report;
   }
 
