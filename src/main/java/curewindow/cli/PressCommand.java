@@ -11,7 +11,6 @@ import curewindow.site.PressReport;
 import curewindow.site.Tokens;
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.time.Clock;
 import java.util.List;
@@ -36,12 +35,7 @@ final class PressCommand implements Callable<Integer> {
   @Mixin private ShopOption shop;
   @Spec private CommandSpec spec;
 
-  @Option(
-      names = "--out",
-      paramLabel = "DIR",
-      defaultValue = "out",
-      description = "where to put what is made; ${DEFAULT-VALUE} if left out")
-  private Path folder;
+  @Mixin private OutOption folder;
 
   @Option(
       names = "--let-go",
@@ -64,14 +58,17 @@ final class PressCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Optional<FileTime> before = Output.lastUsed(folder);
+    Optional<FileTime> before = Output.lastUsed(folder.path());
     LoadedShop loaded = shop.load();
     if (isBroken(loaded)) {
       return refuse(loaded);
     }
-    try (Output output = Output.open(folder)) {
+    try (Output output = Output.open(folder.path())) {
       // A press that was at work meanwhile may know jobs that this one would take down again.
       LoadedShop now = output.isAsOf(before) ? loaded : shop.load();
+      output.tell(
+          new PressProgress(
+              spec.commandLine().getErr(), System.console() != null, System::nanoTime));
       return isBroken(now) ? refuse(now) : press(now, output);
     }
   }
@@ -161,12 +158,14 @@ final class PressCommand implements Callable<Integer> {
   }
 
   private void tellFolders(int cards, PrintWriter out) {
-    out.println("  " + folder.resolve("site") + "    the public site: this is what you publish");
-    out.println("  " + folder.resolve("office") + "  private: today.pdf to print, pages.csv");
+    out.println(
+        "  " + folder.path().resolve("site") + "    the public site: this is what you publish");
+    out.println(
+        "  " + folder.path().resolve("office") + "  private: today.pdf to print, pages.csv");
     if (cards > 0) {
       out.println(
           "  "
-              + folder.resolve("office/cards.pdf")
+              + folder.path().resolve("office/cards.pdf")
               + "  preview only: "
               + (cards == 1 ? "the car" : "the " + cards + " cars")
               + " still to be picked up");
@@ -174,6 +173,6 @@ final class PressCommand implements Callable<Integer> {
     out.println(
         "To hand out a card, print it with this. It keeps a record of the dates on it:\n  "
             + Program.call("card JOB --shop " + Program.quoted(shop.folder())));
-    out.println("To look at it: " + Program.call("view --out " + Program.quoted(folder)));
+    out.println("To look at it: " + Program.call("view --out " + Program.quoted(folder.path())));
   }
 }

@@ -3,13 +3,11 @@ package curewindow.cli;
 import curewindow.site.LedgerRestore;
 import curewindow.site.LoadedShop;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.time.Clock;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 @Command(
@@ -24,12 +22,7 @@ final class RestoreCommand implements Callable<Integer> {
   @Mixin private ShopOption shop;
   @Spec private CommandSpec spec;
 
-  @Option(
-      names = "--out",
-      paramLabel = "DIR",
-      defaultValue = "out",
-      description = "the output folder of the last press; ${DEFAULT-VALUE} if left out")
-  private Path folder;
+  @Mixin private OutOption folder;
 
   RestoreCommand(Clock clock) {
     this.clock = clock;
@@ -39,7 +32,7 @@ final class RestoreCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     LoadedShop loaded = shop.load();
     return JobLookup.sayIfShopIsBroken(loaded, spec.commandLine().getErr())
-        ? RecordsOption.say(LedgerRestore.run(loaded, folder, clock), spec)
+        ? RecordsOption.say(LedgerRestore.run(loaded, folder.path(), clock), spec)
         : Exit.PROBLEMS;
   }
 }

@@ -6,7 +6,6 @@ import curewindow.shop.SendTo;
 import curewindow.site.LoadedShop;
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -26,12 +25,7 @@ final class SendCommand implements Callable<Integer> {
   @Mixin private ShopOption shop;
   @Spec private CommandSpec spec;
 
-  @Option(
-      names = "--out",
-      paramLabel = "DIR",
-      defaultValue = "out",
-      description = "the output folder of a press; ${DEFAULT-VALUE} if left out")
-  private Path folder;
+  @Mixin private OutOption folder;
 
   @Option(names = "--plan", description = "only says what would be sent and taken away")
   private boolean plan;
@@ -59,7 +53,7 @@ final class SendCommand implements Callable<Integer> {
               + " to: sftp://USER@HOST/FOLDER (docs/formats.md)");
       return Exit.PROBLEMS;
     }
-    Send send = new Send(to.get(), folder, out::println);
+    Send send = new Send(to.get(), folder.path(), out::println);
     Send.Allowed allowed = new Send.Allowed(all, letGo);
     Send.Report report = plan ? send.plan(allowed) : send.run(login(), allowed);
     report.done().forEach(out::println);

@@ -4,9 +4,9 @@ import curewindow.site.PageList;
 import curewindow.site.ViewServer;
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -19,12 +19,7 @@ final class ViewCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  @Option(
-      names = "--out",
-      paramLabel = "DIR",
-      defaultValue = "out",
-      description = "the output folder of a press; ${DEFAULT-VALUE} if left out")
-  private Path folder;
+  @Mixin private OutOption folder;
 
   @Option(
       names = "--port",
@@ -38,9 +33,9 @@ final class ViewCommand implements Callable<Integer> {
     if (port < 0 || port > 65535) {
       throw new IOException("port " + port + " is not within 0 to 65535");
     }
-    try (ViewServer view = ViewServer.start(folder, port)) {
+    try (ViewServer view = ViewServer.start(folder.path(), port)) {
       out.println("The shop's public pages:  " + view.address());
-      for (PageList.Row row : PageList.read(folder)) {
+      for (PageList.Row row : PageList.read(folder.path())) {
         out.println("  " + row.job() + "  " + row.firstName() + "  " + row.on(view.address()));
       }
       out.println("Open one of these in a browser here; stop with Ctrl+C.");

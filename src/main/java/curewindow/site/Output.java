@@ -33,6 +33,7 @@ public final class Output implements AutoCloseable {
   private final FolderLock lock;
   private final Map<String, byte[]> files = new TreeMap<>();
   private final Set<String> left = new HashSet<>();
+  private Progress progress = Progress.NONE;
 
   private Output(Path root, FolderLock lock) {
     this.root = root;
@@ -126,6 +127,19 @@ public final class Output implements AutoCloseable {
         removeEmpty(folder);
       }
     }
+  }
+
+  /**
+   * From now on somebody is told how far a press into this folder is.
+   *
+   * @param told who
+   */
+  public void tell(Progress told) {
+    progress = told;
+  }
+
+  Progress progress() {
+    return progress;
   }
 
   /**

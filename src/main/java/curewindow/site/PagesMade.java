@@ -80,7 +80,9 @@ final class PagesMade {
     boolean openStands = pages.stands(MadeBefore.PUBLIC, "");
     // On disk before the calendars are, so that a date that moves is always seen to move.
     pages.calendars = Calendars.note(shop, anew, pages.standing, pressedBefore, clock, problems);
-    Rendering rendered = Rendering.of(shop, pages.calendars.noted(), pages.calendars, !openStands);
+    Rendering rendered =
+        Rendering.of(
+            shop, pages.calendars.noted(), pages.calendars, !openStands, output.progress());
     problems.addAll(rendered.problems());
     rendered.customers().forEach(pages::put);
     pages.putOpen(rendered);

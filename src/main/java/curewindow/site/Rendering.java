@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 
@@ -52,9 +53,28 @@ record Rendering(
    */
   static Rendering of(
       LoadedShop shop, List<List<JobView>> jobs, Calendars calendars, boolean wantsOpen) {
+    return of(shop, jobs, calendars, wantsOpen, Progress.NONE);
+  }
+
+  /** The same, where somebody is told of each customer's page. */
+  static Rendering of(
+      LoadedShop shop,
+      List<List<JobView>> jobs,
+      Calendars calendars,
+      boolean wantsOpen,
+      Progress progress) {
     Problems problems = new Problems();
     Pages pages = Pages.read(shop.files(), shop.guides(), problems);
-    List<Customer> customers = customers(shop, jobs, calendars, pages::customer, problems);
+    AtomicInteger made = new AtomicInteger();
+    PageMaker telling =
+        (cases, others, mistakes) -> {
+          Optional<String> page = pages.customer(cases, others, mistakes);
+          progress.made(made.incrementAndGet(), jobs.size());
+          return page;
+        };
+    List<Customer> customers = customers(shop, jobs, calendars, telling, problems);
+    // Jobs with a mistake have no page.
+    progress.made(jobs.size(), jobs.size());
     int before = problems.errorCount();
     SortedMap<String, String> open = wantsOpen ? openPages(shop, pages, problems) : new TreeMap<>();
     boolean whole = problems.errorCount() == before && !open.isEmpty();
