@@ -149,6 +149,7 @@ public final class Send {
       return;
     }
     int done = 0;
+    sent.begin();
     try (Destination destination = open(login)) {
       for (String path : plan.put()) {
         destination.put(path, Files.readAllBytes(site.resolve(path)));

@@ -25,26 +25,27 @@ final class SentFiles {
   private static final String NOTHING = "-";
 
   private final Path file;
+  private final URI to;
   private final Map<String, String> hashes = new TreeMap<>();
 
-  private SentFiles(Path file) {
+  private SentFiles(Path file, URI to) {
     this.file = file;
+    this.to = to;
   }
 
   /**
    * Reads the list.
    *
    * @param out the output folder
-   * @param to where files go; a list of another place is begun anew
-   * @throws IOException where it can neither be read nor begun
+   * @param to where files go; a list of another place counts for nothing
+   * @throws IOException where it cannot be read
    */
   static SentFiles of(Path out, URI to) throws IOException {
-    SentFiles sent = new SentFiles(out.resolve(FILE));
+    SentFiles sent = new SentFiles(out.resolve(FILE), to);
     List<String> lines = Files.isRegularFile(sent.file) ? Files.readAllLines(sent.file) : List.of();
     if (!lines.isEmpty() && lines.get(0).equals(to.toString())) {
       lines.stream().skip(1).forEach(sent::read);
     }
-    sent.write(to);
     return sent;
   }
 
@@ -57,8 +58,11 @@ final class SentFiles {
     }
   }
 
-  /** Writes it anew, so that a line that was cut off is gone. */
-  private void write(URI to) throws IOException {
+  /**
+   * To be called before files are put: writes the list anew, for this place and without a line that
+   * was cut off.
+   */
+  void begin() throws IOException {
     StringBuilder text = new StringBuilder(to + "\n");
     hashes.forEach((path, hash) -> text.append(hash).append(' ').append(path).append('\n'));
     AtomicFiles.writePrivate(file, text.toString().getBytes(StandardCharsets.UTF_8));

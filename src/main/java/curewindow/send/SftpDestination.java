@@ -70,8 +70,9 @@ final class SftpDestination implements Destination {
   }
 
   private static String root(URI to) {
-    String path = to.getPath().replaceAll("/+$", "");
-    return path.startsWith(HOME) ? path.substring(HOME.length()) : path.isEmpty() ? "/" : path;
+    String path = to.getPath().replaceAll("/+$", "") + "/";
+    String root = path.startsWith(HOME) ? "./" + path.substring(HOME.length()) : path;
+    return root.substring(0, root.length() - 1);
   }
 
   private static Session session(SendTo to, Login login, KnownHost host) throws IOException {
@@ -179,13 +180,19 @@ final class SftpDestination implements Destination {
     int slash = path.lastIndexOf('/');
     makeFolder(slash < 0 ? "" : path.substring(0, slash));
     String file = root + "/" + path;
-    String half = root + "/" + path.substring(0, slash + 1) + ".half-" + path.substring(slash + 1);
+    String half = half(path);
     step(() -> sftp.put(new ByteArrayInputStream(bytes), half, ChannelSftp.OVERWRITE));
     if (!done(() -> sftp.rename(half, file))) {
       // A host that cannot replace a file in one step.
       done(() -> sftp.rm(file));
       step(() -> sftp.rename(half, file));
     }
+  }
+
+  /** The name of a file until it is whole. */
+  private String half(String path) {
+    int name = path.lastIndexOf('/') + 1;
+    return root + "/" + path.substring(0, name) + ".half-" + path.substring(name);
   }
 
   private void makeFolder(String folder) throws IOException {
@@ -207,6 +214,7 @@ final class SftpDestination implements Destination {
     if (!done(() -> sftp.rm(file)) && done(() -> sftp.lstat(file))) {
       throw new IOException(file + " cannot be taken away");
     }
+    done(() -> sftp.rm(half(path)));
     boolean isEmpty = true;
     for (int at = path.lastIndexOf('/'); at > 0 && isEmpty; at = path.lastIndexOf('/', at - 1)) {
       String folder = root + "/" + path.substring(0, at);

@@ -128,6 +128,17 @@ class SendTest {
   }
 
   @Test
+  void aPlanForAnotherPlaceForgetsNothingOfThisOne() throws IOException {
+    toFolder().run(NONE, USUAL);
+    Path here = there;
+    there = Files.createDirectories(temp.resolve("elsewhere"));
+    assertEquals(44, toFolder().plan(USUAL).done().size());
+    there = here;
+    assertEquals(
+        List.of("Nothing to send: all 44 files are there."), toFolder().run(NONE, USUAL).done());
+  }
+
+  @Test
   void manyPagesThatAreGoneAreNotTakenAwayUnasked() throws IOException {
     toFolder().run(NONE, USUAL);
     for (int i = 0; i < 4; i++) {
@@ -254,6 +265,7 @@ class SendTest {
       assertIsThere();
       file("C/T07/index.html", "other");
       Files.delete(out.resolve("site/en/tint.html"));
+      Files.writeString(there.resolve("en/.half-tint.html"), "a cut left this");
       assertEquals(
           List.of("Sent 1 file, took away 1 file."),
           toHost(host, "site", host.fingerprint(), null).run(LOGIN, USUAL).done());
