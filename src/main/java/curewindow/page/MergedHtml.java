@@ -50,11 +50,6 @@ final class MergedHtml {
     return key.find() ? key.group() : line;
   }
 
-  /** Text as it stands between tags. */
-  static String escaped(String text) {
-    return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
-  }
-
   /**
    * Merges the HTML of all cases.
    *

@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
@@ -84,7 +83,8 @@ public final class Send {
       return noSite();
     }
     try (Output output = Output.open(out)) {
-      SendPlan plan = plan(SentFiles.of(output.root(), to.to()), allowed);
+      SentFiles sent = SentFiles.of(output.root(), to.to());
+      SendPlan plan = SendPlan.of(site, sent.hashes(), allowed.all());
       List<String> lines =
           Stream.concat(
                   plan.put().stream().map(path -> "put     " + path),
@@ -109,7 +109,7 @@ public final class Send {
     }
     try (Output output = Output.open(out)) {
       SentFiles sent = SentFiles.of(output.root(), to.to());
-      SendPlan plan = plan(sent, allowed);
+      SendPlan plan = SendPlan.of(site, sent.hashes(), allowed.all());
       long pages =
           plan.remove().stream().flatMap(p -> SendPlan.customersFolder(p).stream()).count();
       if (!allowed.letGo() && pages > Math.max(FEW, pagesThere(sent) / TENTH)) {
@@ -128,13 +128,6 @@ public final class Send {
 
   private Report noSite() {
     return Report.refused("There is no site in " + out + "; press first, or name it with --out.");
-  }
-
-  private SendPlan plan(SentFiles sent, Allowed allowed) throws IOException {
-    SendPlan plan = SendPlan.of(site, sent.hashes());
-    return allowed.all()
-        ? new SendPlan(SendPlan.of(site, Map.of()).put(), plan.remove(), plan.hashes())
-        : plan;
   }
 
   private static long pagesThere(SentFiles sent) {

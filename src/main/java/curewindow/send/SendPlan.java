@@ -27,9 +27,10 @@ record SendPlan(List<String> put, List<String> remove, Map<String, String> hashe
    *
    * @param site the folder of the site
    * @param sent the hash of each file that is there, by its path
+   * @param all whether files are put that are there as they are
    * @throws IOException where the site cannot be read
    */
-  static SendPlan of(Path site, Map<String, String> sent) throws IOException {
+  static SendPlan of(Path site, Map<String, String> sent, boolean all) throws IOException {
     Map<String, String> hashes = new TreeMap<>();
     for (String path : files(site)) {
       byte[] hash = Sha256.of(Files.readAllBytes(site.resolve(path)));
@@ -37,7 +38,7 @@ record SendPlan(List<String> put, List<String> remove, Map<String, String> hashe
     }
     return new SendPlan(
         hashes.keySet().stream()
-            .filter(path -> !hashes.get(path).equals(sent.get(path)))
+            .filter(path -> all || !hashes.get(path).equals(sent.get(path)))
             .sorted(Comparator.comparingInt(SendPlan::turn).thenComparing(path -> path))
             .toList(),
         sent.keySet().stream().filter(path -> !hashes.containsKey(path)).sorted().toList(),
