@@ -8,8 +8,10 @@ import curewindow.told.Visit;
 import curewindow.told.VisitWords;
 import curewindow.told.When;
 import curewindow.words.Words;
+import java.text.BreakIterator;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -95,15 +97,24 @@ public final class CareEvents {
     return Map.of("label", When.shortLabel(release, words), "when", when.dayAndTime(release));
   }
 
-  /** The action, then the car, with as many of its words as there is room for. */
+  /**
+   * The action, then the car, with as many of its words, or letters of its only one, as there is
+   * room for.
+   */
   private String title(String action) {
     String car = view.car();
-    String named = named(action, car);
-    while (named.length() > TITLE && car.indexOf(' ') > 0) {
-      car = car.substring(0, car.lastIndexOf(' '));
-      named = named(action, car + "\u2026");
+    if (named(action, car).length() <= TITLE) {
+      return named(action, car);
     }
-    return named.length() <= TITLE ? named : action;
+    int room = TITLE - named(action, "\u2026").length();
+    if (room <= 0) {
+      return action;
+    }
+    int space = car.lastIndexOf(' ', room);
+    BreakIterator letters = BreakIterator.getCharacterInstance(Locale.ROOT);
+    letters.setText(car);
+    int end = space > 0 ? space : letters.preceding(room + 1);
+    return end > 0 ? named(action, car.substring(0, end) + "\u2026") : action;
   }
 
   private String named(String action, String car) {

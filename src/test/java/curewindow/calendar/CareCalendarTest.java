@@ -262,6 +262,17 @@ final class CareCalendarTest {
     }
     assertEquals(
         "Windows can come down: " + view.car(), value(event(view, "windows-up"), Property.SUMMARY));
+    assertEquals(
+        "Windows can come down: dark blue four-door\u2026",
+        windowsOf("dark blue four-door estate"));
+    assertEquals(
+        "Windows can come down: Dampfschifffahrtskapi\u2026",
+        windowsOf("Dampfschifffahrtskapit\u00e4nswagen"));
+  }
+
+  private static String windowsOf(String car) throws Exception {
+    JobView view = SampleJobs.tinted().shippedWords().car(car).view();
+    return value(event(view, "windows-up"), Property.SUMMARY);
   }
 
   /** RFC 5545 3.8.7.4 and RFC 5546 2.1.4, from memory: a moved date has a higher sequence. */
