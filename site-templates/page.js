@@ -70,7 +70,6 @@ if (sorted.some((e, i) => e !== rows[i])) {
 rows = sorted;
 if (rows[0]) rows[0].parentNode.append(...rows);
 }
-fill();
 }
 // A line of a calendar, broken where it has more than 75 bytes (RFC 5545 section 3.1).
 function folded(line) {
@@ -125,73 +124,26 @@ park(i);
 };
 try { if (localStorage[kept] === e.value) e.checked = true; } catch (x) {}
 });
-// What each date says here, its day alone, and when it is over; of those that need no year.
-function told() {
+// The guides that this page leads to tell this car's dates, as long as those need no year.
+document.onclick = () => {
 var dates = {}, comma = root.dir === "rtl" ? "\u060C " : ", ";
 var shown = e => e && !e.hidden ? [...e.childNodes].filter(n => !n.hidden).map(n => n.textContent).join("").trim() : "";
 rows.filter(e => !e.matches(".old")).forEach(e => {
 var parts = ["b", "[data-to]"].map(s => shown(e.querySelector("time " + s)));
 dates[e.dataset.hold] = [parts.filter(part => part).join(comma), parts[0], at(e, "end")];
 });
-return dates;
-}
-// The guides that this page leads to tell this car's dates.
-document.onclick = () => {
-try { sessionStorage.car = JSON.stringify({ lang: root.lang, page: location.href, dates: told() }); } catch (e) {}
+try { sessionStorage.car = JSON.stringify({ lang: root.lang, page: location.href, dates }); } catch (e) {}
 };
-// In an unfolded guide stands what is ahead of this car, as in the texts that the page has itself.
-function fill() {
-var dates = told(), now = Date.now() / 1000, marks = all("[data-date]");
-marks.forEach(e => e.closest("li,p").hidden = false);
-marks.forEach(e => {
-var [, hold, part] = e.dataset.date.split("."), date = dates[hold], next = e.nextSibling;
-if (!date || now >= date[2]) return show(e.closest("li,p"), false);
-var text = date[part === "day" ? 1 : 0];
-e.textContent = /\.$/.test(text) && next && /^\./.test(next.data) ? text.slice(0, -1) : text;
-});
-all(".fetched h3").forEach(e => {
-var part = e.nextElementSibling, some = false;
-for (; part && part.tagName !== "H3"; part = part.nextElementSibling) {
-some = some || !part.hidden && (part.tagName !== "UL" || [...part.children].some(line => !line.hidden));
-}
-show(e, some);
-});
-}
-// A guide that this page has no room for unfolds in it, too, where it can be had.
-function unfolding(link) {
-var fold = document.createElement("details"), name = document.createElement("summary"), text = document.createElement("div");
-fold.lang = link.parentNode.lang;
-name.textContent = link.textContent;
-text.className = "care";
-link.parentNode.replaceWith(fold);
-fold.append(name, text);
-text.append(link);
-fold.ontoggle = () => {
-fold.ontoggle = null;
-fetch(link.href).then(answer => answer.ok ? answer.text() : Promise.reject()).then(html => {
-var part = /<article[^]*<\/article>/.exec(html)[0].replace(/(<\/?h)2\b/g, "$13");
-var guide = new DOMParser().parseFromString(part, "text/html").body.firstChild;
-guide.querySelectorAll("h1,#own,.parts").forEach(e => e.remove());
-guide.querySelectorAll("[id]").forEach(e => e.removeAttribute("id"));
-guide.querySelectorAll("a").forEach(e => e.href = new URL(e.getAttribute("href"), link.href));
-text.className += " fetched";
-text.replaceChildren(...guide.childNodes);
-fill();
-}).catch(() => {});
-};
-}
 // Keeps a copy for where there is no network; browsers allow that on safe addresses only, and on a
 // disk they would complain of the manifest.
 var app = document.querySelector("[rel=alternate]");
 if (app && location.host) {
 app.rel = "manifest";
-var guides = all(".guide a");
-guides.forEach(unfolding);
 var workers = navigator.serviceWorker;
 if (workers) {
 workers.register(new URL("../../offline.js", app.href)).then(() => workers.ready).then(found => {
 all(".kept").forEach(e => show(e, true));
-found.active.postMessage(["./", "care.ics", "all.ics", app.href, document.querySelector("[rel=stylesheet]").href, own, document.querySelector("image").href.baseVal, ...guides.map(e => e.href)].map(file => new URL(file, app.href).href));
+found.active.postMessage(["./", "care.ics", "all.ics", app.href, document.querySelector("[rel=stylesheet]").href, own, document.querySelector("image").href.baseVal, ...all(".guide a").map(e => e.href)].map(file => new URL(file, app.href).href));
 }).catch(() => {});
 }
 }

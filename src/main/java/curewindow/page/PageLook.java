@@ -29,8 +29,7 @@ record PageLook(String style, String script, String policy) {
 
   /**
    * A customer's page: what its first screen needs. It takes its script and the rest of its style
-   * from {@link SharedFile}, the guides that unfold in it, and what lets a phone keep it, from its
-   * own host alone.
+   * from {@link SharedFile}, and what lets a phone keep it, from its own host alone.
    */
   static PageLook customer(ShopFiles files, Problems problems) {
     PageLook look = still(files, CUSTOMER, problems);
@@ -41,8 +40,7 @@ record PageLook(String style, String script, String policy) {
             .replace("style-src", "style-src 'self'")
             .replace("script-src 'none'", "script-src 'self'")
             .replace(
-                "img-src data:",
-                "img-src 'self' data:; connect-src 'self'; manifest-src 'self'; worker-src 'self'"));
+                "img-src data:", "img-src 'self' data:; manifest-src 'self'; worker-src 'self'"));
   }
 
   /** Pages without a script. */
