@@ -1,7 +1,5 @@
 package curewindow.calendar;
 
-import java.nio.charset.StandardCharsets;
-
 /**
  * Folds content lines at 75 octets of UTF-8 (RFC 5545 section 3.1), never inside a character. The
  * library counts letters instead, which makes lines of accented or right-to-left text too long.
@@ -27,7 +25,7 @@ final class Fold {
     int used = 0;
     for (int at = 0; at < line.length(); ) {
       int character = line.codePointAt(at);
-      int octets = Character.toString(character).getBytes(StandardCharsets.UTF_8).length;
+      int octets = octets(character);
       if (used + octets > OCTETS) {
         folded.append(BREAK).append(' ');
         used = 1;
@@ -36,5 +34,16 @@ final class Fold {
       used += octets;
       at += Character.charCount(character);
     }
+  }
+
+  /** How many octets a character has in UTF-8 (RFC 3629 section 3). */
+  private static int octets(int character) {
+    if (character < 0x80) {
+      return 1;
+    }
+    if (character < 0x800) {
+      return 2;
+    }
+    return character < 0x10000 ? 3 : 4;
   }
 }

@@ -56,7 +56,7 @@ public final class GuideLibrary {
       Map<String, Guide> guides = new TreeMap<>();
       present.put(language, new TreeSet<>());
       for (String file : files.list(FOLDER + language, ENDING)) {
-        String id = file.substring(file.lastIndexOf('/') + 1, file.length() - ENDING.length());
+        String id = id(file);
         if (goodName(file, id, problems)) {
           present.get(language).add(id);
           read(files, words, reader, file, problems).ifPresent(guide -> guides.put(id, guide));
@@ -69,10 +69,25 @@ public final class GuideLibrary {
     return new GuideLibrary(byLanguage);
   }
 
+  /**
+   * The guide that a file is, in whatever language.
+   *
+   * @param file the file, relative to the shop folder
+   * @return its id; empty where the file is no guide
+   */
+  public static Optional<String> idOf(String file) {
+    boolean guide = file.startsWith(FOLDER) && file.endsWith(ENDING);
+    return guide ? Optional.of(id(file)) : Optional.empty();
+  }
+
+  private static String id(String file) {
+    return file.substring(file.lastIndexOf('/') + 1, file.length() - ENDING.length());
+  }
+
   /** A guide of the shop's that has errors is replaced by the program's own until it is mended. */
   private static Optional<Guide> read(
       ShopFiles files, WordsLibrary words, GuideReader reader, String file, Problems problems) {
-    String id = file.substring(file.lastIndexOf('/') + 1, file.length() - ENDING.length());
+    String id = id(file);
     String language = file.substring(FOLDER.length(), file.lastIndexOf('/'));
     Supplier<String> own = () -> files.original(file).orElse("");
     Optional<Guide> guide =

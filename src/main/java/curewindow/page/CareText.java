@@ -30,7 +30,7 @@ final class CareText {
   }
 
   /** The cautions, then the care of exactly what was fitted and of what was found, then washing. */
-  List<Text> care(JobView view) {
+  static Set<String> ids(JobView view) {
     Set<String> ids = new LinkedHashSet<>();
     ids.add(CAUTIONS);
     view.job().items().stream()
@@ -40,7 +40,12 @@ final class CareText {
         .forEach(ids::add);
     view.job().found().forEach(f -> ids.add(f.kind().id()));
     ids.add("washing");
-    return ids.stream()
+    return ids;
+  }
+
+  /** The texts of the guides that belong on a job's page. */
+  List<Text> care(JobView view) {
+    return ids(view).stream()
         .flatMap(id -> text(id, 1).stream())
         .map(t -> t.id().equals(CAUTIONS) ? firstPart(t) : t)
         .toList();

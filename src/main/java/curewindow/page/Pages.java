@@ -9,7 +9,9 @@ import curewindow.told.YearHere;
 import curewindow.words.Words;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
+import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 
 /**
@@ -134,6 +136,18 @@ public final class Pages {
       best = next;
     }
     return best;
+  }
+
+  /**
+   * The guides whose text can stand on a job's page, in its own language or another.
+   *
+   * @param job the job
+   * @return their ids
+   */
+  public static Set<String> guides(JobView job) {
+    Set<String> ids = new TreeSet<>(CareText.ids(job));
+    ids.add(PublicViews.QUESTIONS);
+    return ids;
   }
 
   /**

@@ -4,10 +4,14 @@ import curewindow.calendar.CareEvent;
 import curewindow.calendar.Revisions;
 import curewindow.problem.Problems;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.nio.file.attribute.FileTime;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
@@ -38,11 +42,17 @@ final class CalendarDates {
           "mend it or bring it back from a backup: phones tell a moved date by it");
 
   private final Path shop;
+
+  /** As it stood before it was read; empty where that cannot be told. */
+  private final Optional<AsOnDisk> file;
+
   private final NavigableMap<Key, Map<String, Row>> calendars;
   private boolean changed;
 
-  private CalendarDates(Path shop, NavigableMap<Key, Map<String, Row>> calendars) {
+  private CalendarDates(
+      Path shop, Optional<AsOnDisk> file, NavigableMap<Key, Map<String, Row>> calendars) {
     this.shop = shop;
+    this.file = file;
     this.calendars = calendars;
   }
 
@@ -69,22 +79,51 @@ final class CalendarDates {
    * @return the memory, or empty where the file has problems: it must then not be written
    */
   static Optional<CalendarDates> read(Path shop, Problems problems) {
-    NavigableMap<Key, Map<String, Row>> calendars = new TreeMap<>();
-    boolean whole = CSV.read(shop, problems, (fields, fault) -> readRow(fields, calendars, fault));
-    return whole ? Optional.of(new CalendarDates(shop, calendars)) : Optional.empty();
+    Reading reading = new Reading();
+    Optional<AsOnDisk> file = AsOnDisk.of(shop.resolve(FILE));
+    boolean whole = CSV.read(shop, problems, reading::row);
+    return whole ? Optional.of(new CalendarDates(shop, file, reading.calendars)) : Optional.empty();
   }
 
-  private static void readRow(
-      List<String> fields, Map<Key, Map<String, Row>> calendars, LedgerCsv.Fault fault) {
-    try {
-      Revisions.Revision revision =
-          new Revisions.Revision(Integer.parseInt(fields.get(4)), Instant.parse(fields.get(5)));
-      Row row = new Row(CareEvent.start(fields.get(3)), revision, fields.get(6));
-      Key key = new Key(fields.get(0), fields.get(1));
-      calendars.computeIfAbsent(key, k -> new TreeMap<>()).put(fields.get(2), row);
-    } catch (DateTimeException | IllegalArgumentException e) {
-      fault.say("the row is not one that Curewindow wrote");
+  /** Reads rows; most say the same few times, which are understood once. */
+  private static final class Reading {
+    private final NavigableMap<Key, Map<String, Row>> calendars = new TreeMap<>();
+    private final Map<String, Instant> changes = new HashMap<>();
+    private final Map<String, CareEvent.Start> starts = new HashMap<>();
+
+    void row(List<String> fields, LedgerCsv.Fault fault) {
+      try {
+        CareEvent.Start start = starts.computeIfAbsent(fields.get(3), CareEvent::start);
+        Instant changed = changes.computeIfAbsent(fields.get(5), Instant::parse);
+        Revisions.Revision revision =
+            new Revisions.Revision(Integer.parseInt(fields.get(4)), changed);
+        Key key = new Key(fields.get(0), fields.get(1));
+        calendars
+            .computeIfAbsent(key, k -> new TreeMap<>())
+            .put(fields.get(2), new Row(start, revision, fields.get(6)));
+      } catch (DateTimeException | IllegalArgumentException e) {
+        fault.say("the row is not one that Curewindow wrote");
+      }
     }
+  }
+
+  /** How a file stands on disk: what is written anew is another file. */
+  private record AsOnDisk(Object key, long bytes, FileTime written) {
+
+    static Optional<AsOnDisk> of(Path file) {
+      try {
+        BasicFileAttributes facts = Files.readAttributes(file, BasicFileAttributes.class);
+        return Optional.ofNullable(facts.fileKey())
+            .map(key -> new AsOnDisk(key, facts.size(), facts.lastModifiedTime()));
+      } catch (IOException e) {
+        return Optional.empty();
+      }
+    }
+  }
+
+  /** Whether the file stands as it was read, so that it need not be read again. */
+  boolean standsAsRead() {
+    return file.isPresent() && file.equals(AsOnDisk.of(shop.resolve(FILE)));
   }
 
   /**

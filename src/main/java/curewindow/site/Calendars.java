@@ -70,7 +70,7 @@ final class Calendars {
     Calendars calendars = new Calendars(words, clock.instant().truncatedTo(ChronoUnit.SECONDS));
     boolean lost = pressedBefore && !Files.exists(shop.files().root().resolve(CalendarDates.FILE));
     try (FolderLock lock = FolderLock.on(shop.files().root())) {
-      CalendarDates dates = Ledgers.calendars(lock);
+      CalendarDates dates = shop.ledgers().calendars(lock);
       for (List<JobView> job : jobs) {
         Faults.guard(job.get(0).job().where(), problems, () -> calendars.note(job, dates, lost))
             .ifPresent(calendars.noted::add);

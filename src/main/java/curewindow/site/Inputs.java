@@ -1,7 +1,10 @@
 package curewindow.site;
 
+import curewindow.guide.GuideLibrary;
+import curewindow.shop.ShopFiles;
 import java.io.IOException;
 import java.net.URISyntaxException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.FileVisitOption;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
@@ -9,37 +12,34 @@ import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /**
  * Everything that pages are made from beside the jobs: the program, and in the shop folder its
  * words, guides, templates, catalogue, places, weather and shop.yaml.
+ *
+ * @param shared a short text that is another one where something differs that all pages are made
+ *     from, or where there is another guide
+ * @param guides by the id of a guide a text that is another one where the guide differs in any
+ *     language
  */
-final class Inputs extends SimpleFileVisitor<Path> {
+record Inputs(String shared, SortedMap<String, String> guides) {
 
-  private static final int MOST_DEEP = 20;
+  /** What stands for all of it. */
+  String all() {
+    return shared + of(guides.keySet());
+  }
 
-  /** What a job has of these is looked at with the job. */
-  private static final Set<String> OF_JOBS =
-      Set.of(
-          "jobs",
-          "jobs.csv",
-          "visits.csv",
-          LinkLedger.FILE,
-          PrintedDates.FILE,
-          CalendarDates.FILE,
-          CallsMade.FILE,
-          HandedOver.FILE,
-          LedgerCopies.FOLDER);
-
-  private final Path root;
-  private final Path out;
-  private final Map<String, Path> files = new TreeMap<>();
-
-  private Inputs(Path root, Path out) {
-    this.root = root;
-    this.out = out;
+  /** What stands for some guides. */
+  String of(Set<String> ids) {
+    return guides.entrySet().stream()
+        .filter(guide -> ids.contains(guide.getKey()))
+        .map(Map.Entry::getValue)
+        .collect(Collectors.joining());
   }
 
   /**
@@ -47,11 +47,25 @@ final class Inputs extends SimpleFileVisitor<Path> {
    *
    * @param shop the shop folder
    * @param out the output folder, which may stand in it
-   * @return a text that is another one where an input differs
+   * @return the inputs
    * @throws IOException where a folder cannot be read
    */
-  static String of(Path shop, Path out) throws IOException {
-    return program() + under(shop.toAbsolutePath(), out.toAbsolutePath().normalize());
+  static Inputs of(ShopFiles shop, Path out) throws IOException {
+    StringBuilder shared = new StringBuilder(program());
+    SortedMap<String, String> guides = new TreeMap<>();
+    Path root = shop.root().toAbsolutePath();
+    files(root, out.toAbsolutePath().normalize())
+        .forEach(
+            (name, print) -> {
+              Optional<String> guide = GuideLibrary.idOf(name);
+              guide.ifPresent(id -> guides.merge(id, name + ' ' + print + '\n', String::concat));
+              // That there is a guide at all matters to the others, too.
+              if (guide.isEmpty() || shop.original(name).isEmpty()) {
+                shared.append(name).append(guide.isPresent() ? "" : ' ' + print).append('\n');
+              }
+            });
+    String all = MadeBefore.print(shared.toString().getBytes(StandardCharsets.UTF_8));
+    return new Inputs(all, guides);
   }
 
   /** A jar is known by its size and the time of its making: to read all of it takes too long. */
@@ -60,50 +74,76 @@ final class Inputs extends SimpleFileVisitor<Path> {
       Path code = Path.of(Inputs.class.getProtectionDomain().getCodeSource().getLocation().toURI());
       return Files.isRegularFile(code)
           ? Files.size(code) + " " + Files.getLastModifiedTime(code).toMillis() + "\n"
-          : under(code, code.resolveSibling("none"));
+          : files(code, code.resolveSibling("none")).toString();
     } catch (URISyntaxException e) {
       throw new IllegalStateException(e);
     }
   }
 
-  private static String under(Path root, Path out) throws IOException {
-    Inputs inputs = new Inputs(root.normalize(), out);
-    Files.walkFileTree(inputs.root, Set.of(FileVisitOption.FOLLOW_LINKS), MOST_DEEP, inputs);
-    StringBuilder all = new StringBuilder();
-    for (Map.Entry<String, Path> file : inputs.files.entrySet()) {
-      all.append(file.getKey())
-          .append(' ')
-          .append(MadeBefore.print(Files.readAllBytes(file.getValue())))
-          .append('\n');
+  /** The files under a folder by their names, each with a print of its bytes. */
+  private static SortedMap<String, String> files(Path root, Path out) throws IOException {
+    Walk walk = new Walk(root.normalize(), out, new TreeMap<>());
+    Files.walkFileTree(walk.root, Set.of(FileVisitOption.FOLLOW_LINKS), Walk.MOST_DEEP, walk);
+    SortedMap<String, String> prints = new TreeMap<>();
+    for (Map.Entry<String, Path> file : walk.files.entrySet()) {
+      prints.put(file.getKey(), MadeBefore.print(Files.readAllBytes(file.getValue())));
     }
-    return all.toString();
+    return prints;
   }
 
-  @Override
-  public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes facts) {
-    return folder.equals(out) || isOther(folder)
-        ? FileVisitResult.SKIP_SUBTREE
-        : FileVisitResult.CONTINUE;
-  }
+  /** Finds what is neither a job's nor hidden, such as the lock. */
+  private static final class Walk extends SimpleFileVisitor<Path> {
 
-  @Override
-  public FileVisitResult visitFile(Path file, BasicFileAttributes facts) {
-    if (facts.isRegularFile() && !isOther(file)) {
-      files.put(root.relativize(file).toString(), file);
+    static final int MOST_DEEP = 20;
+
+    /** What a job has of these is looked at with the job. */
+    private static final Set<String> OF_JOBS =
+        Set.of(
+            "jobs",
+            "jobs.csv",
+            "visits.csv",
+            LinkLedger.FILE,
+            PrintedDates.FILE,
+            CalendarDates.FILE,
+            CallsMade.FILE,
+            HandedOver.FILE,
+            LedgerCopies.FOLDER);
+
+    private final Path root;
+    private final Path out;
+    private final Map<String, Path> files;
+
+    Walk(Path root, Path out, Map<String, Path> files) {
+      this.root = root;
+      this.out = out;
+      this.files = files;
     }
-    return FileVisitResult.CONTINUE;
-  }
 
-  /** A link that leads nowhere, or round and round, is told by who wants to read it. */
-  @Override
-  public FileVisitResult visitFileFailed(Path file, IOException e) {
-    return FileVisitResult.CONTINUE;
-  }
+    @Override
+    public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes facts) {
+      return folder.equals(out) || isOther(folder)
+          ? FileVisitResult.SKIP_SUBTREE
+          : FileVisitResult.CONTINUE;
+    }
 
-  /** What jobs have, and what is hidden, such as the lock. */
-  private boolean isOther(Path path) {
-    String name = root.relativize(path).toString();
-    return OF_JOBS.contains(name)
-        || !path.equals(root) && path.getFileName().toString().startsWith(".");
+    @Override
+    public FileVisitResult visitFile(Path file, BasicFileAttributes facts) {
+      if (facts.isRegularFile() && !isOther(file)) {
+        files.put(root.relativize(file).toString(), file);
+      }
+      return FileVisitResult.CONTINUE;
+    }
+
+    /** A link that leads nowhere, or round and round, is told by who wants to read it. */
+    @Override
+    public FileVisitResult visitFileFailed(Path file, IOException e) {
+      return FileVisitResult.CONTINUE;
+    }
+
+    private boolean isOther(Path path) {
+      String name = root.relativize(path).toString();
+      return OF_JOBS.contains(name)
+          || !path.equals(root) && path.getFileName().toString().startsWith(".");
+    }
   }
 }

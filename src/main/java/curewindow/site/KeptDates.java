@@ -1,5 +1,6 @@
 package curewindow.site;
 
+import curewindow.climate.Place;
 import curewindow.cure.CureCase;
 import curewindow.cure.CureItem;
 import curewindow.cure.Driver;
@@ -37,8 +38,14 @@ final class KeptDates implements KnownDates {
 
   private static final int KEY = 16;
 
+  /** How many dates are kept for each that was asked for: a car has up to six parkings. */
+  private static final int MOST = 10;
+
   private final Path file;
   private final ConcurrentMap<String, byte[]> used = new ConcurrentHashMap<>();
+
+  /** A place is told by a hash, as it has long tables. */
+  private final Map<Place, String> places = new ConcurrentHashMap<>();
 
   /** Read when first asked for. */
   private Map<String, byte[]> last;
@@ -74,9 +81,11 @@ final class KeptDates implements KnownDates {
   }
 
   /** Everything that dates depend on where nothing was measured, in a fixed order. */
-  private static String key(CureCase job) {
+  private String key(CureCase job) {
     StringBuilder all = new StringBuilder();
-    all.append(job.place()).append(job.stays()).append(job.parking());
+    all.append(places.computeIfAbsent(job.place(), place -> hash(place.toString())))
+        .append(job.stays())
+        .append(job.parking());
     all.append(job.paint()).append(job.bay()).append(job.bondEnergy());
     for (CureItem item : job.items()) {
       all.append('\n').append(item.item()).append(' ').append(item.spot());
@@ -87,7 +96,11 @@ final class KeptDates implements KnownDates {
         all.append(rule.floorHours()).append(' ').append(rule.limitHours());
       }
     }
-    return HexFormat.of().formatHex(Arrays.copyOf(Sha256.of(all.toString()), KEY));
+    return hash(all.toString());
+  }
+
+  private static String hash(String text) {
+    return HexFormat.of().formatHex(Arrays.copyOf(Sha256.of(text), KEY));
   }
 
   private static Map<Driver, Double> inOrder(Map<Driver, Double> values) {
@@ -129,19 +142,23 @@ final class KeptDates implements KnownDates {
   }
 
   /**
-   * Keeps the dates that were asked for, and no others.
+   * Keeps the dates that were asked for, and others of the last press as long as they may be those
+   * of other parkings, which are not asked for where a page stands.
    *
    * @param root the lock of the shop folder
    * @throws IOException where the file cannot be written; the message is for the user
    */
   void save(FolderLock root) throws IOException {
-    if (used.keySet().equals(last().keySet())) {
+    if (last().keySet().containsAll(used.keySet()) && last().size() <= MOST * used.size()) {
       return;
+    }
+    Map<String, byte[]> all = new TreeMap<>(used);
+    if (last().size() <= MOST * used.size()) {
+      all.putAll(last());
     }
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (DataOutputStream out = new DataOutputStream(new GZIPOutputStream(bytes))) {
       out.writeUTF(program());
-      Map<String, byte[]> all = new TreeMap<>(used);
       out.writeInt(all.size());
       for (Map.Entry<String, byte[]> one : all.entrySet()) {
         out.writeUTF(one.getKey());

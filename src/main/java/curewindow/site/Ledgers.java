@@ -56,8 +56,11 @@ record Ledgers(
   }
 
   /** The memory of calendar dates as it stands on disk while the shop folder is locked. */
-  static CalendarDates calendars(FolderLock lock) throws IOException {
-    return whole(CalendarDates.read(lock.folder(), new Problems()), CalendarDates.FILE);
+  CalendarDates calendars(FolderLock lock) throws IOException {
+    Optional<CalendarDates> read = calendars.filter(CalendarDates::standsAsRead);
+    return read.isPresent()
+        ? read.get()
+        : whole(CalendarDates.read(lock.folder(), new Problems()), CalendarDates.FILE);
   }
 
   /** The calls as they stand on disk while the shop folder is locked. */

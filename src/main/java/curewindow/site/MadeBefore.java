@@ -2,7 +2,6 @@ package curewindow.site;
 
 import curewindow.problem.Problems;
 import curewindow.shop.Sha256;
-import curewindow.told.JobView;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -48,7 +47,6 @@ final class MadeBefore {
           "delete it");
 
   private final Path out;
-  private final String inputs;
   private final Map<String, Made> last = new HashMap<>();
   private final Map<String, Made> now = new TreeMap<>();
 
@@ -58,21 +56,19 @@ final class MadeBefore {
   /** From what files were made, and how many bytes each has. */
   private record Made(String from, Map<String, Long> files) {}
 
-  private MadeBefore(Path out, String inputs) {
+  private MadeBefore(Path out) {
     this.out = out;
-    this.inputs = print(inputs.getBytes(StandardCharsets.UTF_8));
   }
 
   /**
    * Reads what the last press left.
    *
    * @param out the output folder
-   * @param inputs stands for all that pages are made from beside their jobs
    * @return the memory; it remembers nothing where it cannot be read
    * @throws IOException where the folder cannot be read
    */
-  static MadeBefore read(Path out, String inputs) throws IOException {
-    MadeBefore memory = new MadeBefore(out, inputs);
+  static MadeBefore read(Path out) throws IOException {
+    MadeBefore memory = new MadeBefore(out);
     boolean whole = CSV.read(out, new Problems(), (fields, fault) -> memory.readRow(fields, fault));
     if (!whole || memory.last.isEmpty()) {
       memory.last.clear();
@@ -158,29 +154,8 @@ final class MadeBefore {
     CSV.write(out, rows);
   }
 
-  /**
-   * All of a job that its files are made from. Where it stands in its file makes no difference.
-   *
-   * @param cases the job in each case of parking, the noted one first
-   * @param calendars what its calendars gave out
-   * @return a text that is another one where something differs
-   */
-  static String from(List<JobView> cases, String calendars) {
-    JobView noted = cases.get(0);
-    StringBuilder all = new StringBuilder(calendars).append(noted.parkings());
-    if (cases.size() == 1) {
-      all.append(noted.timeline());
-    }
-    for (JobView view : cases) {
-      String where = view.job().where().toString();
-      all.append('\n').append(view.job().toString().replace(where, ""));
-      all.append(view.token()).append(view.visit()).append(view.printed());
-    }
-    return all.toString();
-  }
-
-  private String print(String from) {
-    return print((inputs + from).getBytes(StandardCharsets.UTF_8));
+  private static String print(String from) {
+    return print(from.getBytes(StandardCharsets.UTF_8));
   }
 
   /** A short text that stands for some bytes, another one for others. */

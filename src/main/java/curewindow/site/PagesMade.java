@@ -33,6 +33,7 @@ final class PagesMade {
   private final Output output;
   private final Problems problems;
   private final MadeBefore memory;
+  private final Inputs inputs;
   private final List<JobView> standing = new ArrayList<>();
   private final List<JobView> made = new ArrayList<>();
 
@@ -52,7 +53,8 @@ final class PagesMade {
     this.shop = shop;
     this.output = output;
     this.problems = problems;
-    this.memory = MadeBefore.read(out, Inputs.of(shop.files().root(), out));
+    this.memory = MadeBefore.read(out);
+    this.inputs = Inputs.of(shop.files(), out);
   }
 
   /**
@@ -76,8 +78,8 @@ final class PagesMade {
       Problems problems)
       throws IOException {
     PagesMade pages = new PagesMade(shop, output, problems);
-    List<List<JobView>> anew = pages.anew(ParkedViews.of(shop, views, problems));
-    boolean openStands = pages.stands(MadeBefore.PUBLIC, "");
+    List<List<JobView>> anew = ParkedViews.of(shop, pages.anew(views), problems);
+    boolean openStands = pages.stands(MadeBefore.PUBLIC, pages.inputs.all());
     // On disk before the calendars are, so that a date that moves is always seen to move.
     pages.calendars = Calendars.note(shop, anew, pages.standing, pressedBefore, clock, problems);
     Rendering rendered =
@@ -90,18 +92,37 @@ final class PagesMade {
     return pages;
   }
 
-  private List<List<JobView>> anew(List<List<JobView>> jobs) throws IOException {
-    List<List<JobView>> anew = new ArrayList<>();
-    for (List<JobView> cases : jobs) {
-      JobView noted = cases.get(0);
+  /** The jobs whose files have to be made; what they are made from decides all parkings, too. */
+  private List<JobView> anew(List<JobView> views) throws IOException {
+    List<JobView> anew = new ArrayList<>();
+    for (JobView noted : views) {
       String id = noted.job().id();
-      if (stands(id, MadeBefore.from(cases, shop.calendarsSaid(id)))) {
+      if (stands(id, from(noted, shop.calendarsSaid(id)))) {
         standing.add(noted);
       } else {
-        anew.add(cases);
+        anew.add(noted);
       }
     }
     return anew;
+  }
+
+  /**
+   * All that decides a job's files; its dates and its visit follow from that. Where it stands in
+   * its file makes no difference.
+   *
+   * @param noted the job, parked as noted
+   * @param calendars what its calendars gave out
+   * @return a text that is another one where something differs
+   */
+  String from(JobView noted, String calendars) {
+    String where = noted.job().where().toString();
+    return inputs.shared()
+        + inputs.of(Pages.guides(noted))
+        + calendars
+        + noted.job().toString().replace(where, "")
+        + shop.measuredHours(noted.job())
+        + noted.token()
+        + noted.printed();
   }
 
   /**
@@ -133,7 +154,7 @@ final class PagesMade {
               files.forEach(output::put);
               made.add(view);
               String id = view.job().id();
-              String from = MadeBefore.from(customer.cases(), calendars.said(id));
+              String from = from(view, calendars.said(id));
               written.put(id, new Written(from, files.keySet()));
             });
   }
@@ -165,7 +186,7 @@ final class PagesMade {
           names.add("site/" + name);
         });
     if (rendered.openIsWhole()) {
-      written.put(MadeBefore.PUBLIC, new Written("", names));
+      written.put(MadeBefore.PUBLIC, new Written(inputs.all(), names));
     }
   }
 

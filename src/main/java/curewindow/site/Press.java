@@ -238,8 +238,7 @@ public final class Press {
             .filter(v -> !v.job().pickup().atZone(own.zone()).toLocalDate().isBefore(today))
             .filter(v -> HandoutPress.isFor(v, own.handout().as()))
             .toList();
-    String from =
-        views.stream().map(v -> MadeBefore.from(List.of(v), "")).collect(Collectors.joining("\n"));
+    String from = views.stream().map(v -> pages.from(v, "")).collect(Collectors.joining("\n"));
     if (views.isEmpty() || pages.stands(MadeBefore.CARDS, from)) {
       return Optional.of(views.size());
     }

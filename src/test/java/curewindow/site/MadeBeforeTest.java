@@ -170,11 +170,32 @@ class MadeBeforeTest {
   void whatAllPagesAreMadeFromMakesAll() throws IOException {
     edit("shop.yaml", "Quillhaven Film", "Quillhaven Window Film");
     assertEquals(List.of(TINT, SPANISH), made());
-    Path guides = Files.createDirectories(shop.resolve("content/guides/en"));
-    String tint = Files.readString(Path.of("content/guides/en/tint.md"));
-    Files.writeString(guides.resolve("tint.md"), tint.replace("Leave it alone", "Let it be"));
-    assertEquals(List.of(TINT, SPANISH), made());
     isAsMadeAnew();
+  }
+
+  /** A guide is made into the pages that show it, its own public one among them. */
+  @Test
+  void aGuideMakesTheJobsThatShowItAlone() throws IOException {
+    change("tint", "so leave it alone", "so let it be");
+    assertEquals(List.of(TINT, SPANISH), made());
+    assertTrue(Files.readString(page(TINT)).contains("so let it be"));
+    isAsMadeAnew();
+    change("paint-film", "The film", "This film");
+    assertEquals(List.of(), made());
+    assertTrue(Files.readString(out.resolve("site/en/paint-film.html")).contains("This film"));
+    isAsMadeAnew();
+    change("normal", "[.] The", ". A");
+    assertEquals(List.of(TINT, SPANISH), made());
+    Files.writeString(shop.resolve("content/guides/en/parade.md"), "# Parade\n\nWave.\n");
+    assertEquals(List.of(TINT, SPANISH), made(), "a guide more may be led to by any");
+  }
+
+  private void change(String guide, String from, String to) throws IOException {
+    Path own = shop.resolve("content/guides/en/" + guide + ".md");
+    Files.createDirectories(own.getParent());
+    String text = Files.readString(Path.of("content/guides/en/" + guide + ".md"));
+    assertNotEquals(text, text.replaceAll(from, to));
+    Files.writeString(own, text.replaceAll(from, to));
   }
 
   @Test
