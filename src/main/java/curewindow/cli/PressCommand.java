@@ -7,6 +7,7 @@ import curewindow.site.LoadedShop;
 import curewindow.site.Output;
 import curewindow.site.PickupNotes;
 import curewindow.site.Press;
+import curewindow.site.PressPlan;
 import curewindow.site.PressReport;
 import curewindow.site.Tokens;
 import java.io.IOException;
@@ -38,6 +39,11 @@ final class PressCommand implements Callable<Integer> {
   @Mixin private OutOption folder;
 
   @Option(
+      names = "--plan",
+      description = "only says which pages would be made or taken down, and why")
+  private boolean plan;
+
+  @Option(
       names = "--let-go",
       description =
           "takes down the pages of all jobs that are gone from the shop folder; without it, pages"
@@ -63,6 +69,9 @@ final class PressCommand implements Callable<Integer> {
     if (isBroken(loaded)) {
       return refuse(loaded);
     }
+    if (plan) {
+      return plan(loaded);
+    }
     try (Output output = Output.open(folder.path())) {
       // A press that was at work meanwhile may know jobs that this one would take down again.
       LoadedShop now = output.isAsOf(before) ? loaded : shop.load();
@@ -85,14 +94,35 @@ final class PressCommand implements Callable<Integer> {
     return Exit.PROBLEMS;
   }
 
+  private int plan(LoadedShop loaded) throws IOException {
+    PrintWriter out = spec.commandLine().getOut();
+    if (JobLookup.find(loaded, same, spec.commandLine().getErr()).size() < same.size()) {
+      return Exit.PROBLEMS;
+    }
+    PressPlan told = PressPlan.of(loaded, folder.path(), allowed(), clock);
+    told.lines().forEach(out::println);
+    List<Problem> errors = errors(loaded, told.problems());
+    ProblemLines.print(errors, out);
+    return errors.isEmpty() ? Exit.OK : Exit.PROBLEMS;
+  }
+
+  private Press.Allowed allowed() {
+    return new Press.Allowed(letGo, Set.copyOf(same));
+  }
+
+  private static List<Problem> errors(LoadedShop loaded, List<Problem> others) {
+    return Stream.concat(loaded.problems().stream(), others.stream())
+        .filter(Problem::isError)
+        .distinct()
+        .toList();
+  }
+
   private int press(LoadedShop loaded, Output output) throws IOException {
     PrintWriter out = spec.commandLine().getOut();
     if (JobLookup.find(loaded, same, spec.commandLine().getErr()).size() < same.size()) {
       return Exit.PROBLEMS;
     }
-    PressReport report =
-        Press.run(
-            loaded, output, clock, Tokens.secure(), new Press.Allowed(letGo, Set.copyOf(same)));
+    PressReport report = Press.run(loaded, output, clock, Tokens.secure(), allowed());
     if (report.files().made() == 0) {
       ProblemLines.print(report.problems(), out);
       out.println("Nothing was built: printed cards would lead nowhere.");
@@ -130,11 +160,7 @@ final class PressCommand implements Callable<Integer> {
       out.println();
     }
     sayBeforePickup(loaded, out);
-    List<Problem> errors =
-        Stream.concat(loaded.problems().stream(), report.problems().stream())
-            .filter(Problem::isError)
-            .distinct()
-            .toList();
+    List<Problem> errors = errors(loaded, report.problems());
     if (!errors.isEmpty()) {
       out.printf("To fix (%d):%n", errors.size());
       ProblemLines.print(errors, out);

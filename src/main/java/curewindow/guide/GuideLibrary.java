@@ -70,14 +70,24 @@ public final class GuideLibrary {
   }
 
   /**
-   * The guide that a file is, in whatever language.
+   * Whether a file is a guide.
    *
    * @param file the file, relative to the shop folder
-   * @return its id; empty where the file is no guide
+   * @return true where it is one by its name
    */
-  public static Optional<String> idOf(String file) {
-    boolean guide = file.startsWith(FOLDER) && file.endsWith(ENDING);
-    return guide ? Optional.of(id(file)) : Optional.empty();
+  public static boolean isGuide(String file) {
+    return file.startsWith(FOLDER) && file.endsWith(ENDING);
+  }
+
+  /**
+   * The file of a guide.
+   *
+   * @param language the language, such as {@code en}
+   * @param id the guide's id
+   * @return the file, relative to the shop folder
+   */
+  public static String file(String language, String id) {
+    return FOLDER + language + "/" + id + ENDING;
   }
 
   private static String id(String file) {

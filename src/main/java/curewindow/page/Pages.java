@@ -1,5 +1,7 @@
 package curewindow.page;
 
+import static curewindow.words.WordsLibrary.FALLBACK;
+
 import curewindow.guide.GuideLibrary;
 import curewindow.problem.Problems;
 import curewindow.shop.Shop;
@@ -11,8 +13,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
-import java.util.TreeSet;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Makes the HTML of all pages, from templates that a shop may replace by its own. The same input
@@ -139,15 +142,18 @@ public final class Pages {
   }
 
   /**
-   * The guides whose text can stand on a job's page, in its own language or another.
+   * The guides whose text can stand on a job's page, in its language, or in English where that
+   * lacks one.
    *
    * @param job the job
-   * @return their ids
+   * @param guides all guides
+   * @return their files, relative to the shop folder
    */
-  public static Set<String> guides(JobView job) {
-    Set<String> ids = new TreeSet<>(CareText.ids(job));
-    ids.add(PublicViews.QUESTIONS);
-    return ids;
+  public static Set<String> guides(JobView job, GuideLibrary guides) {
+    String own = job.words().language();
+    return Stream.concat(CareText.ids(job).stream(), Stream.of(PublicViews.QUESTIONS))
+        .map(id -> GuideLibrary.file(guides.find(own, id).isEmpty() ? FALLBACK : own, id))
+        .collect(Collectors.toSet());
   }
 
   /**

@@ -2,6 +2,7 @@ package curewindow.site;
 
 import curewindow.guide.GuideLibrary;
 import curewindow.shop.ShopFiles;
+import curewindow.told.JobView;
 import java.io.IOException;
 import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
@@ -12,7 +13,6 @@ import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -24,22 +24,45 @@ import java.util.stream.Collectors;
  *
  * @param shared a short text that is another one where something differs that all pages are made
  *     from, or where there is another guide
- * @param guides by the id of a guide a text that is another one where the guide differs in any
- *     language
+ * @param guides the guides of the shop's own by their files, each with a print of its bytes
  */
 record Inputs(String shared, SortedMap<String, String> guides) {
 
-  /** What stands for all of it. */
-  String all() {
-    return shared + of(guides.keySet());
+  /** What pages for anyone are made from. */
+  MadeBefore.From open() {
+    return new MadeBefore.From(shared, of(guides.keySet()), "");
   }
 
-  /** What stands for some guides. */
-  String of(Set<String> ids) {
+  /** What papers are made from, which show no guide. */
+  MadeBefore.From papers(String own) {
+    return new MadeBefore.From(shared, "", own);
+  }
+
+  /**
+   * What decides a job's files; its dates and its visit follow from that. Where it stands in its
+   * file makes no difference.
+   *
+   * @param noted the job, parked as noted
+   * @param shown the files of the guides that its page shows
+   * @param measured for how many hours weather was measured where its car stands
+   * @param calendars what its calendars gave out
+   * @return its inputs
+   */
+  MadeBefore.From of(JobView noted, Set<String> shown, int measured, String calendars) {
+    return new MadeBefore.From(shared, of(shown), own(noted, measured) + calendars);
+  }
+
+  /** What decides the dates of a job, and what is said of them, beside what all share. */
+  static String own(JobView noted, int measured) {
+    String where = noted.job().where().toString();
+    return noted.job().toString().replace(where, "") + measured + noted.token() + noted.printed();
+  }
+
+  private String of(Set<String> files) {
     return guides.entrySet().stream()
-        .filter(guide -> ids.contains(guide.getKey()))
-        .map(Map.Entry::getValue)
-        .collect(Collectors.joining());
+        .filter(guide -> files.contains(guide.getKey()))
+        .map(Map.Entry::toString)
+        .collect(Collectors.joining("\n"));
   }
 
   /**
@@ -57,11 +80,13 @@ record Inputs(String shared, SortedMap<String, String> guides) {
     files(root, out.toAbsolutePath().normalize())
         .forEach(
             (name, print) -> {
-              Optional<String> guide = GuideLibrary.idOf(name);
-              guide.ifPresent(id -> guides.merge(id, name + ' ' + print + '\n', String::concat));
-              // That there is a guide at all matters to the others, too.
-              if (guide.isEmpty() || shop.original(name).isEmpty()) {
-                shared.append(name).append(guide.isPresent() ? "" : ' ' + print).append('\n');
+              boolean guide = GuideLibrary.isGuide(name);
+              if (guide) {
+                guides.put(name, print);
+              }
+              // That there is a guide at all matters to all pages.
+              if (!guide || shop.original(name).isEmpty()) {
+                shared.append(name).append(guide ? "" : ' ' + print).append('\n');
               }
             });
     String all = MadeBefore.print(shared.toString().getBytes(StandardCharsets.UTF_8));

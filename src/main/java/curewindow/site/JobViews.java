@@ -59,7 +59,8 @@ final class JobViews {
     return of(shop, jobs, job -> token, problems);
   }
 
-  private static List<JobView> of(
+  /** The same, each with an address of its own, which is only looked up. */
+  static List<JobView> of(
       LoadedShop shop, List<Job> jobs, Function<Job, String> tokens, Problems problems) {
     List<Problems> faults = jobs.stream().map(j -> new Problems()).toList();
     List<Optional<JobView>> views =

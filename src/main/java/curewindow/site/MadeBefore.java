@@ -15,8 +15,11 @@ import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * From what the last press made each job's files, so that those that would come out the same are
@@ -56,6 +59,34 @@ final class MadeBefore {
   /** From what files were made, and how many bytes each has. */
   private record Made(String from, Map<String, Long> files) {}
 
+  /** What files are made from, in parts that are told apart where one of them changed. */
+  record From(String shared, String guides, String own) {
+
+    private static final int BYTES = 8;
+
+    /** Three short prints. */
+    String print() {
+      return Stream.of(shared, guides, own)
+          .map(part -> Sha256.of(part.getBytes(StandardCharsets.UTF_8)))
+          .map(hash -> HexFormat.of().formatHex(hash, 0, BYTES))
+          .collect(Collectors.joining("-"));
+    }
+  }
+
+  /** Why files are made. */
+  enum Reason {
+    /** Nothing is known of them. */
+    NEW,
+    /** What all pages are made from differs. */
+    SHARED,
+    /** A guide differs. */
+    GUIDE,
+    /** What they alone are made from differs. */
+    OWN,
+    /** One of them is gone, or does not stand as it was written. */
+    TOUCHED
+  }
+
   private MadeBefore(Path out) {
     this.out = out;
   }
@@ -89,26 +120,41 @@ final class MadeBefore {
   }
 
   /**
-   * The files that the last press made for a job, where they still stand as they were written and
-   * would come out the same. They are remembered again.
+   * Why the files of a job have to be made.
    *
    * @param job the job's id, or {@link #PUBLIC}
    * @param from what they would be made from
-   * @return their names, none where they have to be made
+   * @return the reason; empty where they stand as they would be made
    * @throws IOException where the folder cannot be read
    */
-  Set<String> standing(String job, String from) throws IOException {
+  Optional<Reason> reason(String job, From from) throws IOException {
     Made made = last.get(job);
-    if (made == null || !made.from().equals(print(from))) {
-      return Set.of();
+    if (made == null) {
+      return Optional.of(Reason.NEW);
+    }
+    String print = from.print();
+    if (!made.from().equals(print)) {
+      return Optional.of(difference(made.from().split("-"), print.split("-")));
     }
     for (Map.Entry<String, Long> file : made.files().entrySet()) {
       if (!stands(out.resolve(file.getKey()), file.getValue())) {
-        return Set.of();
+        return Optional.of(Reason.TOUCHED);
       }
     }
-    now.put(job, made);
-    return made.files().keySet();
+    return Optional.empty();
+  }
+
+  private static Reason difference(String[] then, String[] now) {
+    if (then.length != now.length || !then[0].equals(now[0])) {
+      return Reason.SHARED;
+    }
+    return then[2].equals(now[2]) ? Reason.GUIDE : Reason.OWN;
+  }
+
+  /** The names of the files that stand as they would be made. They are remembered again. */
+  Set<String> stand(String job) {
+    now.put(job, last.get(job));
+    return last.get(job).files().keySet();
   }
 
   private boolean stands(Path file, long bytes) throws IOException {
@@ -130,12 +176,12 @@ final class MadeBefore {
    * @param files the names of the files, which are written
    * @throws IOException where they cannot be looked at
    */
-  void remember(String job, String from, Collection<String> files) throws IOException {
+  void remember(String job, From from, Collection<String> files) throws IOException {
     Map<String, Long> sizes = new TreeMap<>();
     for (String file : files) {
       sizes.put(file, Files.size(out.resolve(file)));
     }
-    now.put(job, new Made(print(from), sizes));
+    now.put(job, new Made(from.print(), sizes));
   }
 
   /**
@@ -152,10 +198,6 @@ final class MadeBefore {
                     (file, bytes) ->
                         rows.add(List.of(job, made.from(), file, String.valueOf(bytes)))));
     CSV.write(out, rows);
-  }
-
-  private static String print(String from) {
-    return print(from.getBytes(StandardCharsets.UTF_8));
   }
 
   /** A short text that stands for some bytes, another one for others. */

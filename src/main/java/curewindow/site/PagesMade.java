@@ -46,7 +46,7 @@ final class PagesMade {
   /** As it was made now; it is not where it stands. */
   private Optional<String> closed = Optional.empty();
 
-  private record Written(String from, Set<String> files) {}
+  private record Written(MadeBefore.From from, Set<String> files) {}
 
   private PagesMade(LoadedShop shop, Output output, Problems problems) throws IOException {
     Path out = output.root();
@@ -79,7 +79,7 @@ final class PagesMade {
       throws IOException {
     PagesMade pages = new PagesMade(shop, output, problems);
     List<List<JobView>> anew = ParkedViews.of(shop, pages.anew(views), problems);
-    boolean openStands = pages.stands(MadeBefore.PUBLIC, pages.inputs.all());
+    boolean openStands = pages.stands(MadeBefore.PUBLIC, pages.inputs.open());
     // On disk before the calendars are, so that a date that moves is always seen to move.
     pages.calendars = Calendars.note(shop, anew, pages.standing, pressedBefore, clock, problems);
     Rendering rendered =
@@ -106,23 +106,9 @@ final class PagesMade {
     return anew;
   }
 
-  /**
-   * All that decides a job's files; its dates and its visit follow from that. Where it stands in
-   * its file makes no difference.
-   *
-   * @param noted the job, parked as noted
-   * @param calendars what its calendars gave out
-   * @return a text that is another one where something differs
-   */
-  String from(JobView noted, String calendars) {
-    String where = noted.job().where().toString();
-    return inputs.shared()
-        + inputs.of(Pages.guides(noted))
-        + calendars
-        + noted.job().toString().replace(where, "")
-        + shop.measuredHours(noted.job())
-        + noted.token()
-        + noted.printed();
+  private MadeBefore.From from(JobView noted, String calendarsSaid) {
+    return inputs.of(
+        noted, Pages.guides(noted, shop.guides()), shop.measuredHours(noted.job()), calendarsSaid);
   }
 
   /**
@@ -131,10 +117,17 @@ final class PagesMade {
    * @param job the job's id, or a name of {@link MadeBefore} for what belongs to none
    * @param from what they would be made from
    */
-  boolean stands(String job, String from) throws IOException {
-    Set<String> files = memory.standing(job, from);
-    files.forEach(output::leave);
-    return !files.isEmpty();
+  private boolean stands(String job, MadeBefore.From from) throws IOException {
+    boolean stands = memory.reason(job, from).isEmpty();
+    if (stands) {
+      memory.stand(job).forEach(output::leave);
+    }
+    return stands;
+  }
+
+  /** Whether the cards to look at stand as they would be made; if so they are left alone. */
+  boolean cardsStand(String own) throws IOException {
+    return stands(MadeBefore.CARDS, inputs.papers(own));
   }
 
   private void put(Rendering.Customer customer) {
@@ -154,15 +147,15 @@ final class PagesMade {
               files.forEach(output::put);
               made.add(view);
               String id = view.job().id();
-              String from = from(view, calendars.said(id));
+              MadeBefore.From from = from(view, calendars.said(id));
               written.put(id, new Written(from, files.keySet()));
             });
   }
 
-  /** Puts a file that belongs to no job, and remembers it once it is written. */
-  void put(String job, String from, String file, byte[] bytes) {
+  /** Puts the cards to look at, and remembers them once they are written. */
+  void putCards(String own, String file, byte[] bytes) {
     output.put(file, bytes);
-    written.put(job, new Written(from, Set.of(file)));
+    written.put(MadeBefore.CARDS, new Written(inputs.papers(own), Set.of(file)));
   }
 
   /** The public pages, and what all pages share. */
@@ -186,7 +179,7 @@ final class PagesMade {
           names.add("site/" + name);
         });
     if (rendered.openIsWhole()) {
-      written.put(MadeBefore.PUBLIC, new Written(inputs.all(), names));
+      written.put(MadeBefore.PUBLIC, new Written(inputs.open(), names));
     }
   }
 

@@ -9,7 +9,6 @@ import curewindow.problem.Faults;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.shop.Handout;
-import curewindow.shop.Job;
 import curewindow.shop.SheetPaper;
 import curewindow.shop.Shop;
 import curewindow.told.JobView;
@@ -20,8 +19,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -42,14 +39,15 @@ public final class Press {
   private final Leaving leaving;
   private final Problems problems = new Problems();
 
-  /** Jobs that have no page any more, as the time is over for which the shop keeps it. */
-  private final Set<String> over = new HashSet<>();
+  private final PressJobs jobs;
 
-  private Press(LoadedShop shop, Output output, Leaving leaving) {
+  private Press(LoadedShop shop, Output output, Leaving leaving, PressJobs jobs) {
     this.shop = shop;
     this.output = output;
     this.leaving = leaving;
+    this.jobs = jobs;
     problems.addAll(leaving.problems());
+    problems.addAll(jobs.problems());
   }
 
   /**
@@ -92,11 +90,11 @@ public final class Press {
       return new PressReport(0, List.of(), List.of(), 0, new PressReport.Files(0, 0, 0), lost, out);
     }
     Leaving leaving = allowed.letGo() ? Leaving.FREELY : Leaving.of(shop, before);
-    Press press = new Press(shop, output, leaving);
-    List<Job> jobs = press.jobs(allowed.same(), clock);
-    PressReport report =
-        press.build(last, before, JobViews.of(shop, jobs, clock, tokens, press.problems), clock);
-    ReusedIds.note(shop, jobs);
+    PressJobs jobs = PressJobs.of(shop, allowed.same(), clock);
+    Press press = new Press(shop, output, leaving, jobs);
+    List<JobView> views = JobViews.of(shop, jobs.good(), clock, tokens, press.problems);
+    PressReport report = press.build(last, before, views, clock);
+    ReusedIds.note(shop, jobs.good());
     shop.keepDates();
     return report;
   }
@@ -116,24 +114,6 @@ public final class Press {
     public Allowed {
       same = Set.copyOf(same);
     }
-  }
-
-  /** The jobs that get a page: not those of another than their card's, nor what is long over. */
-  private List<Job> jobs(Set<String> same, Clock clock) {
-    Shop own = shop.shop().orElseThrow();
-    Expiry expiry = new Expiry(own, LocalDate.now(clock.withZone(own.zone())));
-    List<Job> jobs = new ArrayList<>();
-    for (Job job : shop.jobs()) {
-      Optional<Problem> reused =
-          same.contains(job.id()) ? Optional.empty() : ReusedIds.of(shop, job);
-      reused.ifPresent(problems::add);
-      if (expiry.problem(shop, job).isPresent()) {
-        over.add(job.id());
-      } else if (reused.isEmpty()) {
-        jobs.add(job);
-      }
-    }
-    return jobs;
   }
 
   /**
@@ -189,7 +169,7 @@ public final class Press {
     List<JobView> good = pages.jobs();
     Optional<Integer> cards = cards(pages, clock);
     Set<String> ids = good.stream().map(view -> view.job().id()).collect(Collectors.toSet());
-    List<String> leftOut = shop.leftOut(ids).stream().filter(id -> !over.contains(id)).toList();
+    List<String> leftOut = jobs.leftOut(shop, ids);
     KeptPages stay =
         new KeptPages(before, ids, leaving.with(leftOut), !pages.openIsWhole(), cards.isEmpty());
     Office papers = Office.of(shop, views);
@@ -238,8 +218,11 @@ public final class Press {
             .filter(v -> !v.job().pickup().atZone(own.zone()).toLocalDate().isBefore(today))
             .filter(v -> HandoutPress.isFor(v, own.handout().as()))
             .toList();
-    String from = views.stream().map(v -> pages.from(v, "")).collect(Collectors.joining("\n"));
-    if (views.isEmpty() || pages.stands(MadeBefore.CARDS, from)) {
+    String from =
+        views.stream()
+            .map(v -> Inputs.own(v, shop.measuredHours(v.job())))
+            .collect(Collectors.joining("\n"));
+    if (views.isEmpty() || pages.cardsStand(from)) {
       return Optional.of(views.size());
     }
     Problems found = new Problems();
@@ -256,7 +239,7 @@ public final class Press {
     if (from.isEmpty()) {
       output.put(CARDS, cards.pdf());
     } else {
-      pages.put(MadeBefore.CARDS, from, CARDS, cards.pdf());
+      pages.putCards(from, CARDS, cards.pdf());
     }
   }
 
