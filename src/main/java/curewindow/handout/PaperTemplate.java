@@ -133,6 +133,8 @@ final class PaperTemplate {
       int line = placed.hasLineAndCol() ? placed.getLine() : 0;
       int column = placed.hasLineAndCol() ? placed.getCol() : 0;
       problems.add(mistake(line, column, reason(e)));
+    } catch (StackOverflowError e) {
+      problems.add(mistake(0, 0, "an expression or an element is nested too deep"));
     } catch (SAXParseException e) {
       // The line is that of the filled template, which is of no use to the reader.
       problems.add(mistake(0, 0, e.getMessage()));

@@ -29,6 +29,8 @@ final class Templates {
 
   static final String FOLDER = "site-templates";
 
+  private static final String TOO_DEEP = "an expression or an element is nested too deep";
+
   private final Map<String, String> texts = new TreeMap<>();
   private final TemplateEngine engine = new TemplateEngine();
 
@@ -45,8 +47,7 @@ final class Templates {
       ShopFiles files, Problems problems, UnaryOperator<String> finish, String... names) {
     Templates templates = new Templates(finish);
     for (String name : names) {
-      String file = FOLDER + "/" + name + ".html";
-      files.text(file, problems).ifPresent(text -> templates.texts.put(name, text));
+      files.text(file(name), problems).ifPresent(text -> templates.texts.put(name, text));
     }
     return templates;
   }
@@ -65,13 +66,20 @@ final class Templates {
     } catch (TemplateProcessingException e) {
       problems.add(mistake(name, e));
       return Optional.empty();
+    } catch (StackOverflowError e) {
+      problems.add(mistake(new Where(file(name), 0, 0, ""), TOO_DEEP));
+      return Optional.empty();
     }
+  }
+
+  private static String file(String name) {
+    return FOLDER + "/" + name + ".html";
   }
 
   private static Problem missing(String name) {
     return Problem.error(
         "missing-file",
-        Where.file(FOLDER + "/" + name + ".html"),
+        Where.file(file(name)),
         "the template is missing or cannot be read",
         "create it, or delete your own to use the one that comes with the program");
   }
@@ -91,10 +99,16 @@ final class Templates {
       }
     }
     String what = last.getMessage() == null ? last.getClass().getSimpleName() : last.getMessage();
+    return mistake(
+        new Where(file(file), Math.max(0, line), Math.max(0, column), ""),
+        what.lines().findFirst().orElse("the template cannot be used"));
+  }
+
+  private static Problem mistake(Where where, String what) {
     return Problem.error(
         "template-mistake",
-        new Where(FOLDER + "/" + file + ".html", Math.max(0, line), Math.max(0, column), ""),
-        what.lines().findFirst().orElse("the template cannot be used"),
+        where,
+        what,
         "mend the template at this place; docs/pages.md lists the values it may use");
   }
 

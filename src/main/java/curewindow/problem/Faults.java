@@ -41,7 +41,7 @@ public final class Faults {
       return Optional.of(work.get());
     } catch (UncheckedIOException e) {
       throw e;
-    } catch (RuntimeException e) {
+    } catch (RuntimeException | StackOverflowError e) {
       problems.add(told(where, e));
       return Optional.empty();
     }
@@ -78,7 +78,7 @@ public final class Faults {
     return work.apply(List.copyOf(good), problems);
   }
 
-  private static Problem told(Where where, RuntimeException e) {
+  private static Problem told(Where where, Throwable e) {
     return Problem.error(
         CODE,
         where,
@@ -87,7 +87,7 @@ public final class Faults {
   }
 
   /** Where it was thrown, and where in our own code that began. */
-  private static String at(RuntimeException e) {
+  private static String at(Throwable e) {
     List<StackTraceElement> trace = List.of(e.getStackTrace());
     String thrown = trace.stream().findFirst().map(f -> " at " + line(f)).orElse("");
     String ours =
