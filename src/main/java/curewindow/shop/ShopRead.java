@@ -30,6 +30,9 @@ public record ShopRead(
     List<BrokenJob> brokenJobs,
     List<Problem> problems) {
 
+  /** The file of weather that was measured, relative to the shop folder. */
+  public static final String OBSERVED = ObservedReader.FILE;
+
   /** Copies the lists. */
   public ShopRead {
     languages = List.copyOf(languages);

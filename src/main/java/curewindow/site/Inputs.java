@@ -2,6 +2,7 @@ package curewindow.site;
 
 import curewindow.guide.GuideLibrary;
 import curewindow.shop.ShopFiles;
+import curewindow.shop.ShopRead;
 import curewindow.told.JobView;
 import java.io.IOException;
 import java.net.URISyntaxException;
@@ -20,7 +21,7 @@ import java.util.stream.Collectors;
 
 /**
  * Everything that pages are made from beside the jobs: the program, and in the shop folder its
- * words, guides, templates, catalogue, places, weather and shop.yaml.
+ * words, guides, templates, catalogue, places, weather files and shop.yaml.
  *
  * @param shared a short text that is another one where something differs that all pages are made
  *     from, or where there is another guide
@@ -44,18 +45,23 @@ record Inputs(String shared, SortedMap<String, String> guides) {
    *
    * @param noted the job, parked as noted
    * @param shown the files of the guides that its page shows
-   * @param measured for how many hours weather was measured where its car stands
+   * @param measured whether weather was measured where its car stands, so that its dates move; then
+   *     the job knows its other parkings
    * @param calendars what its calendars gave out
    * @return its inputs
    */
-  MadeBefore.From of(JobView noted, Set<String> shown, int measured, String calendars) {
+  MadeBefore.From of(JobView noted, Set<String> shown, boolean measured, String calendars) {
     return new MadeBefore.From(shared, of(shown), own(noted, measured) + calendars);
   }
 
-  /** What decides the dates of a job, and what is said of them, beside what all share. */
-  static String own(JobView noted, int measured) {
+  /**
+   * What decides the dates of a job, and what is said of them, beside what all share; the dates
+   * themselves, where weather was measured.
+   */
+  static String own(JobView noted, boolean measured) {
     String where = noted.job().where().toString();
-    return noted.job().toString().replace(where, "") + measured + noted.token() + noted.printed();
+    String moved = measured ? noted.timeline() + noted.parkings().toString() : "";
+    return noted.job().toString().replace(where, "") + moved + noted.token() + noted.printed();
   }
 
   private String of(Set<String> files) {
@@ -127,6 +133,7 @@ record Inputs(String shared, SortedMap<String, String> guides) {
             "jobs",
             "jobs.csv",
             "visits.csv",
+            ShopRead.OBSERVED,
             LinkLedger.FILE,
             PrintedDates.FILE,
             CalendarDates.FILE,

@@ -1,7 +1,6 @@
 package curewindow.site;
 
 import curewindow.climate.Climates;
-import curewindow.climate.ObservedHours;
 import curewindow.climate.Place;
 import curewindow.climate.Places;
 import curewindow.cure.CureCase;
@@ -260,16 +259,14 @@ public final class LoadedShop {
   /** A job with what the cards say that were handed over; they are for the noted parking. */
   JobView withCards(JobView view) {
     Printed cards = ledgers.printed().map(p -> p.of(view.job().id())).orElse(Printed.NOTHING);
-    return measuredHours(view.job()) > 0
+    return isMeasured(view.job())
         ? Slowed.mark(view, cards, () -> unmeasured.timeline(cureCase(view.job())))
         : view.withPrinted(cards);
   }
 
-  /** For how many hours up to now weather was measured where the car of a job stands. */
-  int measuredHours(Job job) {
-    return Optional.ofNullable(read.observed().get(job.place()))
-        .map(ObservedHours::count)
-        .orElse(0);
+  /** Whether weather was measured where the car of a job stands, so that its dates still move. */
+  boolean isMeasured(Job job) {
+    return read.observed().containsKey(job.place());
   }
 
   /** What the customer of a job knows by now: by its cards, and by phone. */

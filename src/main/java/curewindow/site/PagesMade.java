@@ -19,6 +19,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -78,7 +79,7 @@ final class PagesMade {
       Problems problems)
       throws IOException {
     PagesMade pages = new PagesMade(shop, output, problems);
-    List<List<JobView>> anew = ParkedViews.of(shop, pages.anew(views), problems);
+    List<List<JobView>> anew = pages.anew(views);
     boolean openStands = pages.stands(MadeBefore.PUBLIC, pages.inputs.open());
     // On disk before the calendars are, so that a date that moves is always seen to move.
     pages.calendars = Calendars.note(shop, anew, pages.standing, pressedBefore, clock, problems);
@@ -92,23 +93,42 @@ final class PagesMade {
     return pages;
   }
 
-  /** The jobs whose files have to be made; what they are made from decides all parkings, too. */
-  private List<JobView> anew(List<JobView> views) throws IOException {
-    List<JobView> anew = new ArrayList<>();
-    for (JobView noted : views) {
-      String id = noted.job().id();
-      if (stands(id, from(noted, shop.calendarsSaid(id)))) {
-        standing.add(noted);
-      } else {
-        anew.add(noted);
+  /**
+   * The jobs whose files have to be made, in all cases of parking. Those cases are worked out only
+   * where they are needed: else what a job is made from decides them, too.
+   */
+  private List<List<JobView>> anew(List<JobView> views) throws IOException {
+    Map<Boolean, List<JobView>> measured =
+        views.stream().collect(Collectors.partitioningBy(v -> shop.isMeasured(v.job())));
+    List<List<JobView>> anew = new ArrayList<>();
+    for (List<JobView> cases : ParkedViews.of(shop, measured.get(true), problems)) {
+      if (!stands(cases.get(0))) {
+        anew.add(cases);
       }
     }
+    List<JobView> others = new ArrayList<>();
+    for (JobView noted : measured.get(false)) {
+      if (!stands(noted)) {
+        others.add(noted);
+      }
+    }
+    anew.addAll(ParkedViews.of(shop, others, problems));
+    anew.sort(Comparator.comparing(cases -> cases.get(0).job().id()));
     return anew;
+  }
+
+  private boolean stands(JobView noted) throws IOException {
+    String id = noted.job().id();
+    boolean stands = stands(id, from(noted, shop.calendarsSaid(id)));
+    if (stands) {
+      standing.add(noted);
+    }
+    return stands;
   }
 
   private MadeBefore.From from(JobView noted, String calendarsSaid) {
     return inputs.of(
-        noted, Pages.guides(noted, shop.guides()), shop.measuredHours(noted.job()), calendarsSaid);
+        noted, Pages.guides(noted, shop.guides()), shop.isMeasured(noted.job()), calendarsSaid);
   }
 
   /**

@@ -220,7 +220,7 @@ public final class Press {
             .toList();
     String from =
         views.stream()
-            .map(v -> Inputs.own(v, shop.measuredHours(v.job())))
+            .map(v -> Inputs.own(v, shop.isMeasured(v.job())))
             .collect(Collectors.joining("\n"));
     if (views.isEmpty() || pages.cardsStand(from)) {
       return Optional.of(views.size());

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -121,16 +122,14 @@ public final class PressPlan {
     MadeBefore memory = MadeBefore.read(out);
     Map<MadeBefore.Reason, List<String>> make = new EnumMap<>(MadeBefore.Reason.class);
     int stand = 0;
-    for (JobView view : views) {
-      String id = view.job().id();
-      var reason =
+    for (JobView noted : views) {
+      String id = noted.job().id();
+      boolean measured = shop.isMeasured(noted.job());
+      JobView view = measured ? ParkedViews.of(shop, noted).get(0) : noted;
+      Optional<MadeBefore.Reason> reason =
           memory.reason(
               id,
-              inputs.of(
-                  view,
-                  Pages.guides(view, shop.guides()),
-                  shop.measuredHours(view.job()),
-                  shop.calendarsSaid(id)));
+              inputs.of(view, Pages.guides(view, shop.guides()), measured, shop.calendarsSaid(id)));
       reason.ifPresent(why -> make.computeIfAbsent(why, w -> new ArrayList<>()).add(id));
       stand += reason.isEmpty() ? 1 : 0;
     }

@@ -179,7 +179,6 @@ class MadeBeforeTest {
     change("tint", "so leave it alone", "so let it be");
     assertEquals(List.of(TINT), made(), "the other page has the guide in Spanish");
     assertTrue(Files.readString(page(TINT)).contains("so let it be"));
-    isAsMadeAnew();
     change("paint-film", "The film", "This film");
     assertEquals(List.of(), made());
     assertTrue(Files.readString(out.resolve("site/en/paint-film.html")).contains("This film"));
@@ -188,6 +187,27 @@ class MadeBeforeTest {
     assertEquals(List.of(TINT), made());
     Files.writeString(shop.resolve("content/guides/en/parade.md"), "# Parade\n\nWave.\n");
     assertEquals(List.of(TINT, SPANISH), made(), "a guide more may be led to by any");
+  }
+
+  /** Weather that was measured moves the dates of young work alone, and no page for anyone. */
+  @Test
+  void measuredWeatherMakesTheJobsWhoseDatesItMoves() throws IOException {
+    assertTrue(Files.readString(shop.resolve(job(TINT))).contains("place: seattle"));
+    clock = Clock.offset(clock, Duration.ofDays(60));
+    made();
+    measured("2026-11-24T17:00", 12);
+    assertEquals(List.of(TINT), made());
+    clock = Clock.offset(clock, Duration.ofDays(300));
+    measured("2027-11-20T12:00", 12);
+    assertEquals(List.of(), made());
+    isAsMadeAnew();
+  }
+
+  private void measured(String hour, double air) throws IOException {
+    Path file = shop.resolve("weather/observed.csv");
+    Files.createDirectories(file.getParent());
+    String rows = Files.exists(file) ? Files.readString(file) : "place,time,air,dew-point\n";
+    Files.writeString(file, rows + "seattle," + hour + "," + air + ",4\n");
   }
 
   private void change(String guide, String from, String to) throws IOException {
