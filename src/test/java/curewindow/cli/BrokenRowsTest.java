@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import curewindow.site.PressedDemo;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -38,6 +39,7 @@ class BrokenRowsTest {
   void press() throws IOException {
     shop = temp.resolve("shop");
     out = temp.resolve("out");
+    PressedDemo.layOutOpenPages(out);
     Files.createDirectories(shop.resolve("jobs"));
     for (String file :
         List.of("shop.yaml", "link-ledger.csv", "jobs/Q-3101.yaml", "jobs/Q-3103.yaml")) {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import curewindow.site.PressedDemo;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -29,6 +30,7 @@ class JobsGoneTest {
   void layOut() throws IOException {
     shop = shop("shop");
     out = temp.resolve("out");
+    PressedDemo.layOutOpenPages(out);
     List<String> demo = Files.readAllLines(Path.of("content/demo/jobs.csv"));
     list = new ArrayList<>(demo.subList(0, 1));
     for (int i = 1; i <= JOBS; i++) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import curewindow.site.PressedDemo;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -47,6 +48,7 @@ class ObservedWeatherTest {
   void copyDemo() throws IOException {
     shop = temp.resolve("shop");
     out = temp.resolve("out");
+    PressedDemo.layOutOpenPages(out);
     try (Stream<Path> files = Files.walk(Path.of("content/demo"))) {
       for (Path f : files.filter(Files::isRegularFile).toList()) {
         Path target = shop.resolve(Path.of("content/demo").relativize(f).toString());
@@ -344,16 +346,17 @@ class ObservedWeatherTest {
   void brokenPrintedDatesStopEverythingAndStayAsTheyAre() throws IOException {
     String broken = "job,hold,state,date,printed\nQ,rain,maybe,x,y\n";
     Path file = Files.writeString(shop.resolve("printed-dates.csv"), broken);
+    Path none = temp.resolve("none");
     for (List<Object> command :
         List.of(
-            List.<Object>of("press", "--shop", shop, "--out", out),
+            List.<Object>of("press", "--shop", shop, "--out", none),
             List.<Object>of("card", JOB, "--shop", shop, "--out", temp.resolve("c.pdf")),
             List.<Object>of("due", "--shop", shop))) {
       assertEquals(Exit.PROBLEMS, run(command.toArray()), command::toString);
       assertTrue(said.contains("printed-dates.csv:2:1"), said);
     }
     assertEquals(broken, Files.readString(file));
-    assertFalse(Files.exists(out));
+    assertFalse(Files.exists(none));
     assertEquals(Exit.PROBLEMS, run("check", "--shop", shop));
   }
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import curewindow.site.PressedDemo;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -35,6 +36,7 @@ class RecordsTest {
   void layOut() throws IOException {
     shop = temp.resolve("shop");
     out = temp.resolve("out");
+    PressedDemo.layOutOpenPages(out);
     Files.createDirectories(shop.resolve("jobs"));
     for (String file : List.of("shop.yaml", "jobs/Q-3101.yaml", "jobs/Q-3102.yaml")) {
       Files.copy(Path.of("content/demo").resolve(file), shop.resolve(file));

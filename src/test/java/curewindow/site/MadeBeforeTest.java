@@ -43,6 +43,7 @@ class MadeBeforeTest {
   void pressTwoJobs() throws IOException {
     shop = Files.createDirectories(temp.resolve("shop"));
     out = temp.resolve("out");
+    PressedDemo.layOutOpenPages(out);
     Files.createDirectories(shop.resolve("jobs"));
     Path demo = Path.of("content/demo");
     for (String file : List.of("shop.yaml", job(TINT), job(SPANISH))) {

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -58,6 +59,43 @@ public final class PressedDemo {
       made = Optional.of(new PressedDemo(folder));
     }
     return made.get();
+  }
+
+  /**
+   * Lays the pages for anyone into an output folder, as a press of a shop with the demo's shop.yaml
+   * and no job leaves them, so that the presses of a test need not make them.
+   *
+   * @param out the folder, which is not there yet
+   */
+  public static void layOutOpenPages(Path out) throws IOException {
+    Path from = OpenPages.get();
+    try (Stream<Path> files = Files.walk(from)) {
+      for (Path file : files.toList()) {
+        Path to = out.resolve(from.relativize(file).toString());
+        Files.copy(file, to, StandardCopyOption.COPY_ATTRIBUTES);
+      }
+    }
+  }
+
+  /** Pressed by the first test that asks. */
+  private static final class OpenPages {
+    private static Optional<Path> made = Optional.empty();
+
+    private OpenPages() {}
+
+    static synchronized Path get() throws IOException {
+      if (made.isEmpty()) {
+        Path folder = Files.createTempDirectory("open-pages");
+        Runtime.getRuntime().addShutdownHook(new Thread(() -> delete(folder)));
+        Path shop = Files.createDirectories(folder.resolve("shop"));
+        Files.createDirectories(shop.resolve("jobs"));
+        Files.copy(Path.of("content/demo/shop.yaml"), shop.resolve("shop.yaml"));
+        Path out = folder.resolve("out");
+        Press.run(LoadedShop.load(shop, CLOCK), out, CLOCK, () -> Tokens.SAMPLE);
+        made = Optional.of(out);
+      }
+      return made.get();
+    }
   }
 
   /** The shop folder as a press reads it. */
