@@ -3,6 +3,7 @@ package curewindow.guide;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 
 /**
  * A care text, read once and shown for each job. Safe for use by several threads at once.
@@ -89,7 +90,12 @@ public final class Guide {
    * @return the questions in the order of the guide, without those that are not for the job
    */
   public List<GuideQuestion> questions(GuideFacts facts) {
-    return new QuestionWriter(facts).write(pieces);
+    return questions(facts, id -> true);
+  }
+
+  /** The same of those questions whose ids are wanted. */
+  List<GuideQuestion> questions(GuideFacts facts, Predicate<String> wanted) {
+    return new QuestionWriter(facts, wanted).write(pieces);
   }
 
   /**

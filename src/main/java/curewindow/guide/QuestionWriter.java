@@ -5,17 +5,21 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /** Gathers a guide's questions for one job. */
 final class QuestionWriter {
 
   private final GuideFacts facts;
+  private final Predicate<String> wanted;
   private final PieceWriter writer;
   private final List<GuideQuestion> questions = new ArrayList<>();
   private String group = "";
 
-  QuestionWriter(GuideFacts facts) {
+  /** Gathers those questions whose ids are wanted. */
+  QuestionWriter(GuideFacts facts, Predicate<String> wanted) {
     this.facts = facts;
+    this.wanted = wanted;
     this.writer = new PieceWriter(facts, 0);
   }
 
@@ -30,7 +34,9 @@ final class QuestionWriter {
       if (piece instanceof Piece.Choice choice) {
         gather(choice.shown(facts));
       } else if (piece instanceof Piece.Asked asked) {
-        question(asked).ifPresent(questions::add);
+        if (wanted.test(asked.question().id())) {
+          question(asked).ifPresent(questions::add);
+        }
       } else if (piece instanceof Piece.Leaf leaf && leaf.tag().headingLevel() > 0) {
         group = writer.inline(leaf.inline()).map(SafeHtml::text).orElse("");
       }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /** The questions that the customer of a job is likely to ask: those of the guide {@code normal}. */
 public final class Questions {
@@ -110,8 +111,21 @@ public final class Questions {
    * @return the questions in the order of the page; empty where there is no guide
    */
   public static List<GuideQuestion> answered(JobView view, GuideLibrary guides) {
+    return answered(view, guides, id -> true);
+  }
+
+  /**
+   * Some of the questions with their answers.
+   *
+   * @param view the job
+   * @param guides the care texts
+   * @param wanted tells by its id whether a question is wanted
+   * @return those that are, in the order of the page; empty where there is no guide
+   */
+  public static List<GuideQuestion> answered(
+      JobView view, GuideLibrary guides, Predicate<String> wanted) {
     JobFacts facts = new JobFacts(view);
-    return guide(view, guides).map(g -> g.questions(facts)).orElse(List.of());
+    return guide(view, guides).map(g -> g.questions(facts, wanted)).orElse(List.of());
   }
 
   /**

@@ -3,6 +3,7 @@ package curewindow.guide;
 import java.time.Instant;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.jsoup.nodes.Comment;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
@@ -18,6 +19,9 @@ final class SafeHtml {
   private static final Set<String> INLINE =
       Set.of("a", "abbr", "br", "code", "em", "strong", "sub", "sup");
   private static final Set<String> LINKS = Set.of("http:", "https:", "mailto:", "tel:");
+
+  private static final Pattern WORDS =
+      Pattern.compile("[\\p{L}\\p{N}\\p{P}&&[^&]]++(?: [\\p{L}\\p{N}\\p{P}&&[^&]]++)*+");
 
   private SafeHtml() {}
 
@@ -69,9 +73,9 @@ final class SafeHtml {
     return body(html, allowed()).html();
   }
 
-  /** What is read of HTML. */
+  /** What is read of HTML; words with single spaces are read as they stand. */
   static String text(String html) {
-    return Parser.parseBodyFragment(html, "").text().strip();
+    return WORDS.matcher(html).matches() ? html : Parser.parseBodyFragment(html, "").text().strip();
   }
 
   /** What is read of HTML at a time: of the parts that change then, those that hold. */

@@ -11,6 +11,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The part of a customer's page that answers: is this normal? */
@@ -39,7 +41,12 @@ final class Asking {
   private final Words words;
   private final Contact contact;
   private final Optional<String> language;
-  private final List<List<GuideQuestion>> questions;
+
+  /** The likeliest in the noted case. */
+  private final List<GuideQuestion> likely;
+
+  /** The same in all cases. */
+  private final List<List<GuideQuestion>> answers;
 
   /** The questions that apply to a job in each of its cases. */
   Asking(Cases cases, Contact contact, GuideLibrary guides) {
@@ -47,7 +54,12 @@ final class Asking {
     this.words = view.words();
     this.contact = contact;
     this.language = Questions.language(view, guides);
-    this.questions = cases.views().stream().map(v -> Questions.answered(v, guides)).toList();
+    this.likely = likely(Questions.answered(view, guides)).limit(MOST).toList();
+    Set<String> ids = likely.stream().map(GuideQuestion::id).collect(Collectors.toSet());
+    this.answers =
+        cases.views().stream()
+            .map(v -> v == view ? likely : Questions.answered(v, guides, ids::contains))
+            .toList();
   }
 
   /**
@@ -55,7 +67,7 @@ final class Asking {
    * the likeliest: those tied to a date before the others.
    */
   List<Card> cards() {
-    return likely(questions.get(0)).limit(MOST).map(this::card).toList();
+    return likely.stream().map(this::card).toList();
   }
 
   /** As many of the questions as there is room for. */
@@ -93,7 +105,7 @@ final class Asking {
             : words.text(photo.isPresent() ? "page.normal.write" : "page.normal.ask");
     return new Card(
         question.heading(),
-        MergedHtml.of(questions.stream().map(of -> answer(question.id(), of)).toList()),
+        MergedHtml.of(answers.stream().map(of -> answer(question.id(), of)).toList()),
         photo,
         message.orElseGet(() -> "tel:" + Contact.dialled(view.shop().phone())),
         button);
@@ -101,7 +113,7 @@ final class Asking {
 
   /** The answer in a case; that of the noted one, where the guide has none for it. */
   private String answer(String id, List<GuideQuestion> asked) {
-    return Stream.of(asked, questions.get(0))
+    return Stream.of(asked, likely)
         .flatMap(List::stream)
         .filter(q -> q.id().equals(id))
         .findFirst()
