@@ -118,8 +118,8 @@ public final class Press {
 
   /**
    * What would go wrong in a press although the files themselves can be read, such as a mistake in
-   * a template. Nothing is written. Where all templates are the program's own, each job's page is
-   * filled once, for the parking that was noted, and no template is looked for mistakes.
+   * a template. Nothing is written. Where all templates are the program's own, one page of each
+   * kind of job is filled, for the parking that was noted, and no template is looked for mistakes.
    *
    * @param shop a shop folder whose shop.yaml is right
    * @return the problems, by file and line

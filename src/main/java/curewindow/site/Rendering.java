@@ -6,9 +6,13 @@ import curewindow.problem.Faults;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Where;
+import curewindow.shop.BodyType;
+import curewindow.shop.Job;
 import curewindow.told.JobView;
 import curewindow.told.YearHere;
 import curewindow.words.Words;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -82,22 +86,45 @@ record Rendering(
   }
 
   /**
-   * Finds out what stands in the way of all pages, where the templates are the program's own.
+   * Finds out what stands in the way of all pages, where the templates are the program's own. Of
+   * jobs of one kind one page is filled, as the others would say the same with other dates.
    *
    * @param shop a shop folder whose shop.yaml is right
    * @param jobs the jobs, each in some cases of parking, the noted one first
    * @param calendars their calendars
-   * @return the customers' pages, however heavy; no public ones
+   * @return the customers' pages that were filled, however heavy; no public ones
    */
   static Rendering rehearsed(LoadedShop shop, List<List<JobView>> jobs, Calendars calendars) {
     Problems problems = new Problems();
     Pages pages = Pages.read(shop.files(), shop.guides(), problems);
-    List<Customer> customers = customers(shop, jobs, calendars, pages::rehearsed, problems);
+    Map<Kind, Job> first = new HashMap<>();
+    jobs.forEach(cases -> first.putIfAbsent(Kind.of(cases.get(0)), cases.get(0).job()));
+    PageMaker maker =
+        (cases, others, mistakes) ->
+            first.get(Kind.of(cases.get(0))) == cases.get(0).job()
+                ? pages.rehearsed(cases, others, mistakes)
+                : Optional.empty();
+    List<Customer> customers = customers(shop, jobs, calendars, maker, problems);
     List<Words> languages = languages(shop);
     if (!languages.isEmpty()) {
       pages.rehearseOpen(shop.shop().orElseThrow(), languages, problems);
     }
     return new Rendering(customers, new TreeMap<>(), false, pages.shared(), problems.all());
+  }
+
+  /** What decides which parts a job's page has. */
+  private record Kind(
+      String language, BodyType body, List<Object> work, boolean card, boolean visit) {
+
+    static Kind of(JobView view) {
+      Job job = view.job();
+      List<Object> work = new ArrayList<>();
+      job.items().forEach(i -> work.addAll(List.of(i.service(), i.film(), i.spots())));
+      job.found().forEach(f -> work.add(f.kind()));
+      job.seen().forEach(s -> work.add(s.result()));
+      boolean card = !view.printed().dates().isEmpty();
+      return new Kind(job.language(), job.car().body(), work, card, view.visit().isPresent());
+    }
   }
 
   /** Makes the page of a job in its cases; those beside the noted one have calendars. */
