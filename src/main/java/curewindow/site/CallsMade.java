@@ -11,7 +11,9 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -37,9 +39,17 @@ final class CallsMade {
   private final Path shop;
   private final List<Row> rows;
 
+  /** The same rows by job. */
+  private final Map<String, List<Row>> byJob = new HashMap<>();
+
   private CallsMade(Path shop, List<Row> rows) {
     this.shop = shop;
     this.rows = rows;
+    rows.forEach(this::note);
+  }
+
+  private void note(Row row) {
+    byJob.computeIfAbsent(row.job(), job -> new ArrayList<>()).add(row);
   }
 
   /** What was told is a day for the visit, which has no hold, else a time with its offset. */
@@ -124,8 +134,8 @@ final class CallsMade {
   }
 
   private Optional<Row> last(String job, String hold) {
-    return rows.stream()
-        .filter(r -> r.job().equals(job) && r.hold().equals(hold))
+    return byJob.getOrDefault(job, List.of()).stream()
+        .filter(r -> r.hold().equals(hold))
         .reduce((a, b) -> b);
   }
 
@@ -138,7 +148,9 @@ final class CallsMade {
    * @param told the date, as ISO 8601 with its offset; of the visit a day
    */
   void add(String job, LocalDateTime at, String hold, String told) {
-    rows.add(new Row(job, at.toString(), hold, told));
+    Row row = new Row(job, at.toString(), hold, told);
+    rows.add(row);
+    note(row);
   }
 
   /**

@@ -30,8 +30,10 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -40,6 +42,7 @@ public final class LoadedShop {
 
   private final ShopFiles files;
   private final ShopRead read;
+  private final Map<String, Job> byId;
   private final WordsLibrary words;
   private final Ledgers ledgers;
   private final List<Problem> found;
@@ -61,6 +64,8 @@ public final class LoadedShop {
       ShopFiles files, ShopRead read, WordsLibrary words, Ledgers ledgers, Found found) {
     this.files = files;
     this.read = read;
+    this.byId =
+        read.jobs().stream().collect(Collectors.toMap(Job::id, Function.identity(), (a, b) -> a));
     this.words = words;
     this.ledgers = ledgers;
     this.found = found.problems().all();
@@ -168,7 +173,7 @@ public final class LoadedShop {
    * @return the job, or empty where there is none or it has problems
    */
   public Optional<Job> job(String id) {
-    return read.jobs().stream().filter(j -> j.id().equals(id)).findFirst();
+    return Optional.ofNullable(byId.get(id));
   }
 
   /**

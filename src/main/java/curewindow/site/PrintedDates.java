@@ -14,13 +14,13 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 
 /**
  * The dates that stand on cards, so that none of them ever silently becomes unsafe. A date counts
@@ -56,19 +56,28 @@ final class PrintedDates {
 
   private final Path shop;
   private final List<Row> rows;
+
+  /** The same rows by job. */
+  private final Map<String, List<Row>> byJob = new HashMap<>();
+
   private boolean changed;
 
   private PrintedDates(Path shop, List<Row> rows) {
     this.shop = shop;
     this.rows = rows;
+    rows.forEach(this::note);
+  }
+
+  private void note(Row row) {
+    byJob.computeIfAbsent(row.job(), job -> new ArrayList<>()).add(row);
+  }
+
+  private List<Row> rows(String job) {
+    return byJob.getOrDefault(job, List.of());
   }
 
   /** The date is a day for a visit, else a time with its offset. */
   private record Row(String job, String hold, String state, String date, String printed) {
-
-    boolean isOf(String ofJob, String ofHold) {
-      return job.equals(ofJob) && hold.equals(ofHold);
-    }
 
     /** Rows with a day alone were written by earlier versions; a call of that day came after. */
     LocalDateTime printedAt() {
@@ -124,7 +133,7 @@ final class PrintedDates {
 
   /** The jobs whose cards have a date. */
   Set<String> jobs() {
-    return rows.stream().map(Row::job).collect(Collectors.toSet());
+    return Set.copyOf(byJob.keySet());
   }
 
   /**
@@ -137,10 +146,10 @@ final class PrintedDates {
     Map<String, Row> first = new TreeMap<>();
     Map<String, Row> strictest = new TreeMap<>();
     Optional<LocalDate> visit = Optional.empty();
-    for (Row row : rows) {
-      if (row.job().equals(job) && row.isVisit()) {
+    for (Row row : rows(job)) {
+      if (row.isVisit()) {
         visit = Optional.of(row.day());
-      } else if (row.job().equals(job)) {
+      } else {
         first.putIfAbsent(row.hold(), row);
         strictest.merge(row.hold(), row, PrintedDates::earlier);
       }
@@ -169,7 +178,9 @@ final class PrintedDates {
   }
 
   private List<Row> rowsSince(String job, String hold, LocalDateTime call) {
-    return rows.stream().filter(r -> r.isOf(job, hold) && r.printedAt().isAfter(call)).toList();
+    return rows(job).stream()
+        .filter(r -> r.hold().equals(hold) && r.printedAt().isAfter(call))
+        .toList();
   }
 
   private static PrintedDate date(Row first, Row strictest) {
@@ -204,9 +215,10 @@ final class PrintedDates {
 
   private void add(Row row, Predicate<String> called) {
     Optional<Row> last =
-        rows.stream().filter(r -> r.isOf(row.job(), row.hold())).reduce((a, b) -> b);
+        rows(row.job()).stream().filter(r -> r.hold().equals(row.hold())).reduce((a, b) -> b);
     if (last.filter(row::says).isEmpty() || called.test(row.hold())) {
       rows.add(row);
+      note(row);
       changed = true;
     }
   }
