@@ -96,7 +96,7 @@ final class PressCommand implements Callable<Integer> {
 
   private int plan(LoadedShop loaded) throws IOException {
     PrintWriter out = spec.commandLine().getOut();
-    if (JobLookup.find(loaded, same, spec.commandLine().getErr()).size() < same.size()) {
+    if (!knowsAllSame(loaded)) {
       return Exit.PROBLEMS;
     }
     PressPlan told = PressPlan.of(loaded, folder.path(), allowed(), clock);
@@ -104,6 +104,10 @@ final class PressCommand implements Callable<Integer> {
     List<Problem> errors = errors(loaded, told.problems());
     ProblemLines.print(errors, out);
     return errors.isEmpty() ? Exit.OK : Exit.PROBLEMS;
+  }
+
+  private boolean knowsAllSame(LoadedShop loaded) {
+    return JobLookup.find(loaded, same, spec.commandLine().getErr()).size() >= same.size();
   }
 
   private Press.Allowed allowed() {
@@ -119,7 +123,7 @@ final class PressCommand implements Callable<Integer> {
 
   private int press(LoadedShop loaded, Output output) throws IOException {
     PrintWriter out = spec.commandLine().getOut();
-    if (JobLookup.find(loaded, same, spec.commandLine().getErr()).size() < same.size()) {
+    if (!knowsAllSame(loaded)) {
       return Exit.PROBLEMS;
     }
     PressReport report = Press.run(loaded, output, clock, Tokens.secure(), allowed());

@@ -10,10 +10,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -37,19 +34,11 @@ final class CallsMade {
           "mend it, or delete the file: then those who were called are asked for again");
 
   private final Path shop;
-  private final List<Row> rows;
+  private final JobRows<Row> rows;
 
-  /** The same rows by job. */
-  private final Map<String, List<Row>> byJob = new HashMap<>();
-
-  private CallsMade(Path shop, List<Row> rows) {
+  private CallsMade(Path shop, JobRows<Row> rows) {
     this.shop = shop;
     this.rows = rows;
-    rows.forEach(this::note);
-  }
-
-  private void note(Row row) {
-    byJob.computeIfAbsent(row.job(), job -> new ArrayList<>()).add(row);
   }
 
   /** What was told is a day for the visit, which has no hold, else a time with its offset. */
@@ -73,7 +62,7 @@ final class CallsMade {
    * @return the calls, or empty where the file has problems: it must then not be written
    */
   static Optional<CallsMade> read(Path shop, Problems problems) {
-    List<Row> rows = new ArrayList<>();
+    JobRows<Row> rows = new JobRows<>(Row::job);
     boolean whole =
         CSV.read(
             shop,
@@ -134,9 +123,7 @@ final class CallsMade {
   }
 
   private Optional<Row> last(String job, String hold) {
-    return byJob.getOrDefault(job, List.of()).stream()
-        .filter(r -> r.hold().equals(hold))
-        .reduce((a, b) -> b);
+    return rows.of(job).stream().filter(r -> r.hold().equals(hold)).reduce((a, b) -> b);
   }
 
   /**
@@ -148,9 +135,7 @@ final class CallsMade {
    * @param told the date, as ISO 8601 with its offset; of the visit a day
    */
   void add(String job, LocalDateTime at, String hold, String told) {
-    Row row = new Row(job, at.toString(), hold, told);
-    rows.add(row);
-    note(row);
+    rows.add(new Row(job, at.toString(), hold, told));
   }
 
   /**
@@ -159,6 +144,7 @@ final class CallsMade {
    * @throws IOException where the shop folder cannot be written
    */
   void save() throws IOException {
-    CSV.write(shop, rows.stream().map(r -> List.of(r.job(), r.day(), r.hold(), r.told())).toList());
+    CSV.write(
+        shop, rows.all().stream().map(r -> List.of(r.job(), r.day(), r.hold(), r.told())).toList());
   }
 }

@@ -6,7 +6,6 @@ import curewindow.shop.ShopRead;
 import curewindow.told.JobView;
 import java.io.IOException;
 import java.net.URISyntaxException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.FileVisitOption;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
@@ -95,8 +94,7 @@ record Inputs(String shared, SortedMap<String, String> guides) {
                 shared.append(name).append(guide ? "" : ' ' + print).append('\n');
               }
             });
-    String all = MadeBefore.print(shared.toString().getBytes(StandardCharsets.UTF_8));
-    return new Inputs(all, guides);
+    return new Inputs(MadeBefore.print(shared.toString()), guides);
   }
 
   /** A jar is known by its size and the time of its making: to read all of it takes too long. */

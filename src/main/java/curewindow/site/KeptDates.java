@@ -7,7 +7,6 @@ import curewindow.cure.Driver;
 import curewindow.cure.HoldRule;
 import curewindow.cure.KnownDates;
 import curewindow.cure.Timeline;
-import curewindow.shop.Sha256;
 import java.io.BufferedInputStream;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -17,8 +16,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
-import java.util.HexFormat;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -35,8 +32,6 @@ import java.util.zip.GZIPOutputStream;
 final class KeptDates implements KnownDates {
 
   static final String FILE = ".curewindow.dates";
-
-  private static final int KEY = 16;
 
   /** How many dates are kept for each that was asked for: a car has up to six parkings. */
   private static final int MOST = 10;
@@ -83,7 +78,7 @@ final class KeptDates implements KnownDates {
   /** Everything that dates depend on where nothing was measured, in a fixed order. */
   private String key(CureCase job) {
     StringBuilder all = new StringBuilder();
-    all.append(places.computeIfAbsent(job.place(), place -> hash(place.toString())))
+    all.append(places.computeIfAbsent(job.place(), place -> MadeBefore.print(place.toString())))
         .append(job.stays())
         .append(job.parking());
     all.append(job.paint()).append(job.bay()).append(job.bondEnergy());
@@ -96,11 +91,7 @@ final class KeptDates implements KnownDates {
         all.append(rule.floorHours()).append(' ').append(rule.limitHours());
       }
     }
-    return hash(all.toString());
-  }
-
-  private static String hash(String text) {
-    return HexFormat.of().formatHex(Arrays.copyOf(Sha256.of(text), KEY));
+    return MadeBefore.print(all.toString());
   }
 
   private static Map<Driver, Double> inOrder(Map<Driver, Double> values) {
@@ -138,7 +129,7 @@ final class KeptDates implements KnownDates {
   }
 
   private static String program() throws IOException {
-    return HexFormat.of().formatHex(Sha256.of(Inputs.program()));
+    return MadeBefore.print(Inputs.program());
   }
 
   /**
@@ -149,11 +140,12 @@ final class KeptDates implements KnownDates {
    * @throws IOException where the file cannot be written; the message is for the user
    */
   void save(FolderLock root) throws IOException {
-    if (last().keySet().containsAll(used.keySet()) && last().size() <= MOST * used.size()) {
+    boolean few = last().size() <= MOST * used.size();
+    if (few && last().keySet().containsAll(used.keySet())) {
       return;
     }
     Map<String, byte[]> all = new TreeMap<>(used);
-    if (last().size() <= MOST * used.size()) {
+    if (few) {
       all.putAll(last());
     }
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();

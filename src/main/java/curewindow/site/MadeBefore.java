@@ -62,13 +62,12 @@ final class MadeBefore {
   /** What files are made from, in parts that are told apart where one of them changed. */
   record From(String shared, String guides, String own) {
 
-    private static final int BYTES = 8;
+    private static final int SIGNS = 16;
 
     /** Three short prints. */
     String print() {
       return Stream.of(shared, guides, own)
-          .map(part -> Sha256.of(part.getBytes(StandardCharsets.UTF_8)))
-          .map(hash -> HexFormat.of().formatHex(hash, 0, BYTES))
+          .map(part -> MadeBefore.print(part).substring(0, SIGNS))
           .collect(Collectors.joining("-"));
     }
   }
@@ -198,6 +197,11 @@ final class MadeBefore {
                     (file, bytes) ->
                         rows.add(List.of(job, made.from(), file, String.valueOf(bytes)))));
     CSV.write(out, rows);
+  }
+
+  /** A short text that stands for another one. */
+  static String print(String text) {
+    return print(text.getBytes(StandardCharsets.UTF_8));
   }
 
   /** A short text that stands for some bytes, another one for others. */

@@ -127,6 +127,11 @@ final class PagesMade {
   }
 
   private MadeBefore.From from(JobView noted, String calendarsSaid) {
+    return from(shop, inputs, noted, calendarsSaid);
+  }
+
+  /** What a job's files are made from; where weather was measured, the job knows its parkings. */
+  static MadeBefore.From from(LoadedShop shop, Inputs inputs, JobView noted, String calendarsSaid) {
     return inputs.of(
         noted, Pages.guides(noted, shop.guides()), shop.isMeasured(noted.job()), calendarsSaid);
   }

@@ -1,6 +1,5 @@
 package curewindow.site;
 
-import curewindow.page.Pages;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.told.JobView;
@@ -124,12 +123,9 @@ public final class PressPlan {
     int stand = 0;
     for (JobView noted : views) {
       String id = noted.job().id();
-      boolean measured = shop.isMeasured(noted.job());
-      JobView view = measured ? ParkedViews.of(shop, noted).get(0) : noted;
+      JobView view = shop.isMeasured(noted.job()) ? ParkedViews.of(shop, noted).get(0) : noted;
       Optional<MadeBefore.Reason> reason =
-          memory.reason(
-              id,
-              inputs.of(view, Pages.guides(view, shop.guides()), measured, shop.calendarsSaid(id)));
+          memory.reason(id, PagesMade.from(shop, inputs, view, shop.calendarsSaid(id)));
       reason.ifPresent(why -> make.computeIfAbsent(why, w -> new ArrayList<>()).add(id));
       stand += reason.isEmpty() ? 1 : 0;
     }

@@ -13,8 +13,6 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -55,25 +53,12 @@ final class PrintedDates {
   private static final String ASK = "ask-us";
 
   private final Path shop;
-  private final List<Row> rows;
-
-  /** The same rows by job. */
-  private final Map<String, List<Row>> byJob = new HashMap<>();
-
+  private final JobRows<Row> rows;
   private boolean changed;
 
-  private PrintedDates(Path shop, List<Row> rows) {
+  private PrintedDates(Path shop, JobRows<Row> rows) {
     this.shop = shop;
     this.rows = rows;
-    rows.forEach(this::note);
-  }
-
-  private void note(Row row) {
-    byJob.computeIfAbsent(row.job(), job -> new ArrayList<>()).add(row);
-  }
-
-  private List<Row> rows(String job) {
-    return byJob.getOrDefault(job, List.of());
   }
 
   /** The date is a day for a visit, else a time with its offset. */
@@ -110,12 +95,12 @@ final class PrintedDates {
    * @return the dates, or empty where the file has problems: it must then not be written
    */
   static Optional<PrintedDates> read(Path shop, Problems problems) {
-    List<Row> rows = new ArrayList<>();
+    JobRows<Row> rows = new JobRows<>(Row::job);
     boolean whole = CSV.read(shop, problems, (fields, fault) -> readRow(fields, rows, fault));
     return whole ? Optional.of(new PrintedDates(shop, rows)) : Optional.empty();
   }
 
-  private static void readRow(List<String> fields, List<Row> rows, LedgerCsv.Fault fault) {
+  private static void readRow(List<String> fields, JobRows<Row> rows, LedgerCsv.Fault fault) {
     if (!List.of(SAFE, LIMIT, SEASON, VISIT, ASK).contains(fields.get(2))) {
       String states = String.join(", ", SAFE, LIMIT, SEASON, VISIT);
       fault.say("\"" + fields.get(2) + "\" is none of " + states);
@@ -133,7 +118,7 @@ final class PrintedDates {
 
   /** The jobs whose cards have a date. */
   Set<String> jobs() {
-    return Set.copyOf(byJob.keySet());
+    return rows.jobs();
   }
 
   /**
@@ -146,7 +131,7 @@ final class PrintedDates {
     Map<String, Row> first = new TreeMap<>();
     Map<String, Row> strictest = new TreeMap<>();
     Optional<LocalDate> visit = Optional.empty();
-    for (Row row : rows(job)) {
+    for (Row row : rows.of(job)) {
       if (row.isVisit()) {
         visit = Optional.of(row.day());
       } else {
@@ -178,7 +163,7 @@ final class PrintedDates {
   }
 
   private List<Row> rowsSince(String job, String hold, LocalDateTime call) {
-    return rows(job).stream()
+    return rows.of(job).stream()
         .filter(r -> r.hold().equals(hold) && r.printedAt().isAfter(call))
         .toList();
   }
@@ -215,10 +200,9 @@ final class PrintedDates {
 
   private void add(Row row, Predicate<String> called) {
     Optional<Row> last =
-        rows(row.job()).stream().filter(r -> r.hold().equals(row.hold())).reduce((a, b) -> b);
+        rows.of(row.job()).stream().filter(r -> r.hold().equals(row.hold())).reduce((a, b) -> b);
     if (last.filter(row::says).isEmpty() || called.test(row.hold())) {
       rows.add(row);
-      note(row);
       changed = true;
     }
   }
@@ -239,7 +223,7 @@ final class PrintedDates {
     }
     CSV.write(
         shop,
-        rows.stream()
+        rows.all().stream()
             .map(r -> List.of(r.job(), r.hold(), r.state(), r.date(), r.printed()))
             .toList());
     changed = false;

@@ -16,6 +16,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -97,11 +98,12 @@ record Rendering(
   static Rendering rehearsed(LoadedShop shop, List<List<JobView>> jobs, Calendars calendars) {
     Problems problems = new Problems();
     Pages pages = Pages.read(shop.files(), shop.guides(), problems);
-    Map<Kind, Job> first = new HashMap<>();
-    jobs.forEach(cases -> first.putIfAbsent(Kind.of(cases.get(0)), cases.get(0).job()));
+    Map<Kind, String> kinds = new HashMap<>();
+    jobs.forEach(cases -> kinds.putIfAbsent(Kind.of(cases.get(0)), cases.get(0).job().id()));
+    Set<String> first = Set.copyOf(kinds.values());
     PageMaker maker =
         (cases, others, mistakes) ->
-            first.get(Kind.of(cases.get(0))) == cases.get(0).job()
+            first.contains(cases.get(0).job().id())
                 ? pages.rehearsed(cases, others, mistakes)
                 : Optional.empty();
     List<Customer> customers = customers(shop, jobs, calendars, maker, problems);

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import curewindow.site.PressedDemo;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -30,11 +31,7 @@ class PressPlanTest {
   void layOut() throws IOException {
     shop = temp.resolve("shop");
     out = temp.resolve("out");
-    Files.createDirectories(shop.resolve("jobs"));
-    for (String file :
-        List.of("shop.yaml", "jobs/Q-3101.yaml", "jobs/Q-3102.yaml", "jobs/Q-3114.yaml")) {
-      Files.copy(Path.of("content/demo").resolve(file), shop.resolve(file));
-    }
+    PressedDemo.layOutShop(shop, "Q-3101", "Q-3102", "Q-3114");
   }
 
   private List<String> plan(int code) throws IOException {

@@ -37,10 +37,7 @@ class RecordsTest {
     shop = temp.resolve("shop");
     out = temp.resolve("out");
     PressedDemo.layOutOpenPages(out);
-    Files.createDirectories(shop.resolve("jobs"));
-    for (String file : List.of("shop.yaml", "jobs/Q-3101.yaml", "jobs/Q-3102.yaml")) {
-      Files.copy(Path.of("content/demo").resolve(file), shop.resolve(file));
-    }
+    PressedDemo.layOutShop(shop, "Q-3101", "Q-3102");
   }
 
   @Test

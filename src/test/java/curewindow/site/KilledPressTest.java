@@ -38,10 +38,7 @@ class KilledPressTest {
   void layOut() throws IOException {
     shop = temp.resolve("shop");
     out = temp.resolve("out");
-    Files.createDirectories(shop.resolve("jobs"));
-    for (String file : List.of("shop.yaml", "jobs/Q-3101.yaml")) {
-      Files.copy(Path.of("content/demo").resolve(file), shop.resolve(file));
-    }
+    PressedDemo.layOutShop(shop, "Q-3101");
   }
 
   @Test

@@ -41,14 +41,10 @@ class MadeBeforeTest {
 
   @BeforeEach
   void pressTwoJobs() throws IOException {
-    shop = Files.createDirectories(temp.resolve("shop"));
+    shop = temp.resolve("shop");
     out = temp.resolve("out");
     PressedDemo.layOutOpenPages(out);
-    Files.createDirectories(shop.resolve("jobs"));
-    Path demo = Path.of("content/demo");
-    for (String file : List.of("shop.yaml", job(TINT), job(SPANISH))) {
-      Files.copy(demo.resolve(file), shop.resolve(file));
-    }
+    PressedDemo.layOutShop(shop, TINT, SPANISH);
     assertEquals(List.of(TINT, SPANISH), made());
   }
 

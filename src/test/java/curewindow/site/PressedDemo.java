@@ -38,14 +38,9 @@ public final class PressedDemo {
   private final Path out;
 
   private PressedDemo(Path folder) throws IOException {
-    shop = Files.createDirectories(folder.resolve("shop"));
+    shop = folder.resolve("shop");
     out = folder.resolve("out");
-    Files.createDirectories(shop.resolve("jobs"));
-    Files.copy(Path.of("content/demo/shop.yaml"), shop.resolve("shop.yaml"));
-    for (String id : LANGUAGES.keySet()) {
-      String job = "jobs/" + id + ".yaml";
-      Files.copy(Path.of("content/demo").resolve(job), shop.resolve(job));
-    }
+    layOutShop(shop, LANGUAGES.keySet().toArray(String[]::new));
     Random random = new Random(1);
     PressReport report = Press.run(shop(), out, CLOCK, () -> Tokens.from(random));
     assertFalse(report.hasErrors(), () -> report.problems().toString());
@@ -59,6 +54,22 @@ public final class PressedDemo {
       made = Optional.of(new PressedDemo(folder));
     }
     return made.get();
+  }
+
+  /**
+   * Lays out a shop folder with the demo's shop.yaml and some of its jobs.
+   *
+   * @param shop the folder
+   * @param jobs their ids
+   */
+  public static void layOutShop(Path shop, String... jobs) throws IOException {
+    Path demo = Path.of("content/demo");
+    Files.createDirectories(shop.resolve("jobs"));
+    Files.copy(demo.resolve("shop.yaml"), shop.resolve("shop.yaml"));
+    for (String job : jobs) {
+      String file = "jobs/" + job + ".yaml";
+      Files.copy(demo.resolve(file), shop.resolve(file));
+    }
   }
 
   /**
@@ -87,9 +98,8 @@ public final class PressedDemo {
       if (made.isEmpty()) {
         Path folder = Files.createTempDirectory("open-pages");
         Runtime.getRuntime().addShutdownHook(new Thread(() -> delete(folder)));
-        Path shop = Files.createDirectories(folder.resolve("shop"));
-        Files.createDirectories(shop.resolve("jobs"));
-        Files.copy(Path.of("content/demo/shop.yaml"), shop.resolve("shop.yaml"));
+        Path shop = folder.resolve("shop");
+        layOutShop(shop);
         Path out = folder.resolve("out");
         Press.run(LoadedShop.load(shop, CLOCK), out, CLOCK, () -> Tokens.SAMPLE);
         made = Optional.of(out);

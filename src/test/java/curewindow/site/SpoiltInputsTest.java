@@ -41,9 +41,7 @@ class SpoiltInputsTest {
   /** So many spoilt jobs are read at a time, as one says nothing of another. */
   private static final int JOBS = 400;
 
-  /**
-   * How long one file may take; for a machine that is busy with something else, it may try anew.
-   */
+  /** How much more of the processor's time spoilt files may take than whole ones. */
   private static final Duration MOST = Duration.ofSeconds(2);
 
   /** The time of a clock would tell of whatever else the machine does. */
