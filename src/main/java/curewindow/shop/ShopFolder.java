@@ -115,7 +115,8 @@ public final class ShopFolder {
         languages,
         jobs.good(),
         jobs.broken(),
-        problems.all());
+        problems.all(),
+        JobCheck.of(known));
   }
 
   private List<String> languages() {

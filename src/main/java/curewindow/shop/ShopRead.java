@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param jobs the good jobs, by id
  * @param brokenJobs the jobs that were left out, by name
  * @param problems all problems, sorted
+ * @param oneJob reads one more job as these were read
  */
 public record ShopRead(
     Optional<Shop> shop,
@@ -28,7 +29,8 @@ public record ShopRead(
     List<String> languages,
     List<Job> jobs,
     List<BrokenJob> brokenJobs,
-    List<Problem> problems) {
+    List<Problem> problems,
+    JobCheck oneJob) {
 
   /** The file of weather that was measured, relative to the shop folder. */
   public static final String OBSERVED = ObservedReader.FILE;
@@ -39,5 +41,29 @@ public record ShopRead(
     jobs = List.copyOf(jobs);
     brokenJobs = List.copyOf(brokenJobs);
     problems = List.copyOf(problems);
+  }
+
+  /** What was read, where no further job is to be. */
+  ShopRead(
+      Optional<Shop> shop,
+      Catalogue catalogue,
+      Map<String, Place> places,
+      Map<String, ObservedHours> observed,
+      List<String> languages,
+      List<Job> jobs,
+      List<BrokenJob> brokenJobs,
+      List<Problem> problems) {
+    this(shop, catalogue, places, observed, languages, jobs, brokenJobs, problems, JobCheck.NONE);
+  }
+
+  /**
+   * The same folder with other good jobs.
+   *
+   * @param others the jobs, by id
+   * @return what would be read then
+   */
+  public ShopRead with(List<Job> others) {
+    return new ShopRead(
+        shop, catalogue, places, observed, languages, others, brokenJobs, problems, oneJob);
   }
 }

@@ -12,6 +12,7 @@ import curewindow.problem.Problems;
 import curewindow.shop.BrokenJob;
 import curewindow.shop.CureCases;
 import curewindow.shop.Job;
+import curewindow.shop.JobCheck;
 import curewindow.shop.Shop;
 import curewindow.shop.ShopFiles;
 import curewindow.shop.ShopFolder;
@@ -174,6 +175,17 @@ public final class LoadedShop {
    */
   public Optional<Job> job(String id) {
     return Optional.ofNullable(byId.get(id));
+  }
+
+  /**
+   * Reads the text of a job file as if it stood in this folder; nothing is written.
+   *
+   * @param file the name that problems give the file
+   * @param text the text
+   * @return the job and what is wrong with it
+   */
+  public JobCheck.Tried tried(String file, String text) {
+    return read.oneJob().read(file, text);
   }
 
   /**

@@ -93,17 +93,7 @@ final class OwnFaultTest {
   private LoadedShop with(Job... bad) {
     List<Job> jobs = new ArrayList<>(List.of(bad));
     jobs.add(good);
-    ShopRead more =
-        new ShopRead(
-            read.shop(),
-            read.catalogue(),
-            read.places(),
-            read.observed(),
-            read.languages(),
-            jobs,
-            read.brokenJobs(),
-            read.problems());
-    return LoadedShop.of(files, more, NOW);
+    return LoadedShop.of(files, read.with(jobs), NOW);
   }
 
   private static void told(List<Problem> problems, String... files) {
