@@ -33,6 +33,9 @@ final class Clocked implements CommandLine.IFactory {
     if (type == RestoreCommand.class) {
       return type.cast(new RestoreCommand(clock));
     }
+    if (type == DeskCommand.class) {
+      return type.cast(new DeskCommand(clock));
+    }
     if (type == QuestionsCommand.class) {
       return type.cast(new QuestionsCommand(clock));
     }

@@ -34,6 +34,7 @@ public final class Curewindow {
     commands.put("due", DueCommand.class);
     commands.put("questions", QuestionsCommand.class);
     commands.put("send", SendCommand.class);
+    commands.put("desk", DeskCommand.class);
     commands.put("view", ViewCommand.class);
     commands.put("rename", RenameCommand.class);
     commands.put("withdraw", WithdrawCommand.class);

@@ -55,15 +55,9 @@ final class SendCommand implements Callable<Integer> {
     }
     Send send = new Send(to.get(), folder.path(), out::println);
     Send.Allowed allowed = new Send.Allowed(all, letGo);
-    Send.Report report = plan ? send.plan(allowed) : send.run(login(), allowed);
+    Send.Report report = plan ? send.plan(allowed) : send.run(Login.ofEnvironment(), allowed);
     report.done().forEach(out::println);
     report.wrong().forEach(err::println);
     return report.wrong().isEmpty() ? Exit.OK : Exit.PROBLEMS;
-  }
-
-  private static Login login() {
-    return new Login(
-        Optional.ofNullable(System.getenv(Login.PASSWORD)),
-        Optional.ofNullable(System.getenv(Login.PASSPHRASE)));
   }
 }

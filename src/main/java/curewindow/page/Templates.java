@@ -22,10 +22,10 @@ import org.thymeleaf.templateresource.ITemplateResource;
 import org.thymeleaf.templateresource.StringTemplateResource;
 
 /**
- * The page templates of a shop folder. What they lack or get wrong is a problem with file and line.
- * Safe for use by several threads.
+ * HTML templates, those of a shop folder's pages and those of the program's own screens. What they
+ * lack or get wrong is a problem with file and line. Safe for use by several threads.
  */
-final class Templates {
+public final class Templates {
 
   static final String FOLDER = "site-templates";
 
@@ -52,8 +52,28 @@ final class Templates {
     return templates;
   }
 
-  /** The filled template, or empty where it has a mistake, which is then among the problems. */
-  Optional<String> fill(String name, Record view, Words words, Problems problems) {
+  /**
+   * Templates that are no files of a shop folder.
+   *
+   * @param texts their HTML, by name
+   * @return the templates
+   */
+  public static Templates of(Map<String, String> texts) {
+    Templates templates = new Templates(UnaryOperator.identity());
+    templates.texts.putAll(texts);
+    return templates;
+  }
+
+  /**
+   * Fills a template.
+   *
+   * @param name the template's name
+   * @param view what it may use, by the names of the record's components
+   * @param words its texts
+   * @param problems gets the mistake of a template
+   * @return the page, or empty where the template has a mistake
+   */
+  public Optional<String> fill(String name, Record view, Words words, Problems problems) {
     if (!texts.containsKey(name)) {
       problems.add(missing(name));
       return Optional.empty();

@@ -17,6 +17,17 @@ public record Login(Optional<String> password, Optional<String> passphrase) {
   /** The variable of the environment that has the passphrase of the key file. */
   public static final String PASSPHRASE = "CUREWINDOW_SEND_PASSPHRASE";
 
+  /**
+   * The secrets that the environment has.
+   *
+   * @return what is there of them
+   */
+  public static Login ofEnvironment() {
+    return new Login(
+        Optional.ofNullable(System.getenv(PASSWORD)),
+        Optional.ofNullable(System.getenv(PASSPHRASE)));
+  }
+
   /** Does not tell the secrets. */
   @Override
   public String toString() {

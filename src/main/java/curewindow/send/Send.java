@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
@@ -120,6 +121,23 @@ public final class Send {
       bring(plan, sent, login);
       return report(plan);
     }
+  }
+
+  /**
+   * Asks for a customer's page at its address, as a phone would.
+   *
+   * @param out the output folder of a press
+   * @param job the job's id
+   * @return nothing where it answers as it stands there, else what is wrong, in a few English words
+   * @throws IOException where the output folder cannot be read
+   */
+  public static Optional<String> wrongAtAddress(Path out, String job) throws IOException {
+    List<PageList.Row> pages =
+        PageList.read(out).stream().filter(row -> row.job().equals(job)).toList();
+    return pages.isEmpty()
+        ? Optional.of("it has no page yet")
+        : new LivePages(out.resolve("site"))
+            .wrong(pages).stream().findFirst().map(LivePages.Wrong::answer);
   }
 
   private boolean hasSite() {

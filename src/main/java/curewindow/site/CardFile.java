@@ -133,4 +133,31 @@ public final class CardFile {
     reading.setDaemon(true);
     reading.start();
   }
+
+  /**
+   * Notes that a customer took a page along without paper, from a screen or a message; it is on the
+   * disk when this returns. From then on its number and address are theirs.
+   *
+   * @param shop a shop folder whose shop.yaml and ledgers are right
+   * @param job one of its good jobs
+   * @throws IOException where it cannot be written; the message is for the user
+   */
+  public static void taken(LoadedShop shop, Job job) throws IOException {
+    try (FolderLock lock = FolderLock.on(shop.files().root())) {
+      HandedOver handedOver = Ledgers.handedOver(lock);
+      handedOver.note(job, shop.shop().orElseThrow().zone());
+      handedOver.save();
+    }
+  }
+
+  /**
+   * Whether a card was handed over, or the page was taken along without paper.
+   *
+   * @param shop the shop folder
+   * @param job one of its jobs
+   * @return true where the folder knew so when it was read
+   */
+  public static boolean isHandedOver(LoadedShop shop, Job job) {
+    return shop.ledgers().withCard().contains(job.id());
+  }
 }

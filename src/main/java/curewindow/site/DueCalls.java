@@ -86,8 +86,16 @@ public record DueCalls(List<Call> tooEarly, List<Call> sooner, List<Call> visits
     return of(shop, JobViews.of(shop, jobs, "0", problems), at, problems);
   }
 
-  /** What is to be told among some jobs whose views are there already. */
-  static DueCalls of(LoadedShop shop, List<JobView> views, Instant at, Problems problems) {
+  /**
+   * What is to be told among some jobs whose views are there already.
+   *
+   * @param shop a shop folder whose shop.yaml and ledgers are right
+   * @param views some of its jobs
+   * @param at the time at which the lists are asked for
+   * @param problems where faults are told; a job with one is not looked at
+   * @return the lists
+   */
+  public static DueCalls of(LoadedShop shop, List<JobView> views, Instant at, Problems problems) {
     List<DueCalls> each =
         views.stream()
             .filter(view -> shop.hasCard(view.job()))

@@ -30,6 +30,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -322,12 +323,37 @@ public final class LoadedShop {
     return read.places().get(job.place());
   }
 
-  ShopFiles files() {
+  /**
+   * The shop folder laid over the program's own files.
+   *
+   * @return the files
+   */
+  public ShopFiles files() {
     return files;
   }
 
-  ShopRead read() {
+  /**
+   * What was read from the folder.
+   *
+   * @return the good values, and what was left out
+   */
+  public ShopRead read() {
     return read;
+  }
+
+  /**
+   * The same folder in which one more job stands, or another under its id, seen at another time.
+   *
+   * @param job a good job, whose car the shop has not seen again
+   * @param at the time of reading
+   * @return the shop, its ledgers read anew
+   */
+  public LoadedShop with(Job job, Instant at) {
+    List<Job> jobs =
+        Stream.concat(read.jobs().stream().filter(j -> !j.id().equals(job.id())), Stream.of(job))
+            .sorted(Comparator.comparing(Job::id))
+            .toList();
+    return of(files, read.with(jobs), at);
   }
 
   Curing curing() {
@@ -341,11 +367,21 @@ public final class LoadedShop {
     }
   }
 
-  WordsLibrary words() {
+  /**
+   * The words of all languages.
+   *
+   * @return the words
+   */
+  public WordsLibrary words() {
     return words;
   }
 
-  GuideLibrary guides() {
+  /**
+   * The care texts.
+   *
+   * @return the guides, those of the shop's own where it has any
+   */
+  public GuideLibrary guides() {
     return guidesRead().library();
   }
 
@@ -396,8 +432,26 @@ public final class LoadedShop {
         .isPresent();
   }
 
-  /** The token that the link ledger had for a job, by its id, when the folder was read. */
-  Optional<String> knownToken(String job) {
+  /**
+   * The secret part of a page's address.
+   *
+   * @param job a job's id
+   * @return what the link ledger had for it when the folder was read
+   */
+  public Optional<String> knownToken(String job) {
     return ledgers.links().flatMap(l -> l.known(job));
+  }
+
+  /**
+   * Where the page of a job stands, if it was made.
+   *
+   * @param out the output folder of a press
+   * @param job the job's id
+   * @return its folder, relative to the site and ending in a slash
+   */
+  public Optional<String> madePage(Path out, String job) {
+    return knownToken(job)
+        .map(PagePaths::folder)
+        .filter(folder -> Files.isRegularFile(out.resolve("site/" + folder + "index.html")));
   }
 }

@@ -7,8 +7,8 @@ import curewindow.handout.OfficePaper;
 import curewindow.problem.Faults;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
-import curewindow.shop.Shop;
 import curewindow.told.JobView;
+import curewindow.words.Words;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -34,10 +34,9 @@ public final class Office {
   private final LoadedShop shop;
   private final OfficeJobs jobs;
 
-  private Office(LoadedShop shop, List<JobView> views) {
+  private Office(LoadedShop shop, List<JobView> views, Words words) {
     this.shop = shop;
-    Shop own = shop.shop().orElseThrow();
-    this.jobs = new OfficeJobs(own, shop.words().of(own.language()), shop.guides(), views);
+    this.jobs = new OfficeJobs(shop.shop().orElseThrow(), words, shop.guides(), views);
   }
 
   /**
@@ -49,12 +48,39 @@ public final class Office {
    */
   public static Office of(LoadedShop shop, Problems problems) {
     // No paper of the office shows an address, so it does not need the jobs' real tokens.
-    return new Office(shop, JobViews.of(shop, shop.jobs(), "0", problems));
+    return of(shop, JobViews.of(shop, shop.jobs(), "0", problems));
   }
 
   /** The office with jobs whose views are there already. */
   static Office of(LoadedShop shop, List<JobView> views) {
-    return new Office(shop, views);
+    return of(shop, views, shop.words().of(shop.shop().orElseThrow().language()));
+  }
+
+  /**
+   * The office for who looks at a screen.
+   *
+   * @param shop a shop folder whose shop.yaml and ledgers are right
+   * @param views those of its jobs that are looked at
+   * @param words of the language to tell it in
+   * @return the office
+   */
+  public static Office of(LoadedShop shop, List<JobView> views, Words words) {
+    return new Office(shop, views, words);
+  }
+
+  /**
+   * What the counter has to know of a day.
+   *
+   * @param day the day by the shop's clock
+   * @param problems where faults are told; a job with one is left out
+   * @return the day
+   */
+  public OfficeDay gathered(LocalDate day, Problems problems) {
+    return spare(problems, (some, found) -> gathered(some, day, found));
+  }
+
+  private OfficeDay gathered(OfficeJobs some, LocalDate day, Problems problems) {
+    return OfficeDay.of(some, day, calls(some, day, problems), shop.brokenJobs());
   }
 
   /**

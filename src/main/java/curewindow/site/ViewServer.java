@@ -9,11 +9,9 @@ import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.net.URI;
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -28,20 +26,6 @@ import java.util.zip.GZIPOutputStream;
  * that are not whole in {@value #SECONDS} seconds.
  */
 public final class ViewServer implements AutoCloseable {
-
-  private static final Map<String, String> TYPES =
-      Map.ofEntries(
-          Map.entry("html", "text/html; charset=utf-8"),
-          Map.entry("css", "text/css; charset=utf-8"),
-          Map.entry("js", "text/javascript; charset=utf-8"),
-          Map.entry("json", "application/json"),
-          Map.entry("webmanifest", "application/manifest+json"),
-          Map.entry("ics", "text/calendar; charset=utf-8"),
-          Map.entry("vcf", "text/vcard; charset=utf-8"),
-          Map.entry("svg", "image/svg+xml"),
-          Map.entry("png", "image/png"),
-          Map.entry("txt", "text/plain; charset=utf-8"),
-          Map.entry("xml", "application/xml"));
 
   /** How long a request may take to arrive, in seconds. */
   private static final int SECONDS = 10;
@@ -113,7 +97,7 @@ public final class ViewServer implements AutoCloseable {
         return;
       }
       String path = exchange.getRequestURI().getPath();
-      Optional<Path> file = find(path);
+      Optional<Path> file = SiteFiles.find(root, path);
       if (file.isPresent()
           && file.get().endsWith("index.html")
           && !path.endsWith("/")
@@ -147,24 +131,10 @@ public final class ViewServer implements AutoCloseable {
     }
   }
 
-  private Optional<Path> find(String path) throws IOException {
-    Path file;
-    try {
-      file = root.resolve(path.replaceFirst("^/+", "")).normalize();
-    } catch (InvalidPathException e) {
-      return Optional.empty();
-    }
-    if (Files.isDirectory(file)) {
-      file = file.resolve("index.html");
-    }
-    boolean inside = Files.isRegularFile(file) && file.toRealPath().startsWith(root);
-    return inside ? Optional.of(file) : Optional.empty();
-  }
-
   private static void send(HttpExchange exchange, int status, Path file) throws IOException {
     byte[] body = Files.readAllBytes(file);
-    exchange.getResponseHeaders().set("Content-Type", type(file));
-    if (!type(file).equals("image/png")) {
+    exchange.getResponseHeaders().set("Content-Type", SiteFiles.type(file));
+    if (!SiteFiles.type(file).equals("image/png")) {
       exchange.getResponseHeaders().set("Vary", "Accept-Encoding");
       if (takesGzip(exchange.getRequestHeaders().getOrDefault("Accept-Encoding", List.of()))) {
         exchange.getResponseHeaders().set("Content-Encoding", "gzip");
@@ -201,12 +171,6 @@ public final class ViewServer implements AutoCloseable {
       gzip.write(body);
     }
     return bytes.toByteArray();
-  }
-
-  private static String type(Path file) {
-    String name = file.getFileName().toString();
-    String ending = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
-    return TYPES.getOrDefault(ending, "application/octet-stream");
   }
 
   @Override

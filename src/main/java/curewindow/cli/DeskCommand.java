@@ -1,0 +1,83 @@
+package curewindow.cli;
+
+import curewindow.desk.Desk;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+@Command(
+    name = "desk",
+    description =
+        "Opens the counter's screens in a browser: hand a car over, look one up, see who needs a"
+            + " call.",
+    mixinStandardHelpOptions = true)
+final class DeskCommand implements Callable<Integer> {
+
+  /** Easy to type on a tablet, and mistaken for nothing else. */
+  private static final String SIGNS = "abcdefghjkmnpqrstuvwxyz23456789";
+
+  private static final int LENGTH = 8;
+
+  private final Clock clock;
+
+  @Mixin private ShopOption shop;
+  @Mixin private OutOption out;
+  @Spec private CommandSpec spec;
+
+  @Option(
+      names = "--port",
+      defaultValue = "8018",
+      description = "the port; ${DEFAULT-VALUE} if left out, 0 for any free one")
+  private int port;
+
+  @Option(
+      names = "--network",
+      description =
+          "lets in other machines of the shop's network, such as tablets, that type the passcode"
+              + " printed here")
+  private boolean network;
+
+  DeskCommand(Clock clock) {
+    this.clock = clock;
+  }
+
+  @Override
+  public Integer call() throws IOException, InterruptedException {
+    if (port < 0 || port > 65535) {
+      throw new IOException("port " + port + " is not within 0 to 65535");
+    }
+    shop.refuseOthers();
+    Optional<String> passcode = network ? Optional.of(passcode()) : Optional.empty();
+    Desk.Setting setting = new Desk.Setting(shop.folder(), out.path(), port, passcode, clock);
+    try (Desk desk = Desk.open(setting)) {
+      PrintWriter lines = spec.commandLine().getOut();
+      lines.println("The desk:  " + desk.address());
+      passcode.ifPresent(
+          code -> {
+            desk.others().forEach(a -> lines.println("On a tablet:  " + a));
+            lines.println("Passcode:  " + code);
+          });
+      lines.println("Open it in a browser here; stop with Ctrl+C.");
+      lines.flush();
+      Thread.currentThread().join();
+    }
+    return Exit.OK;
+  }
+
+  private static String passcode() {
+    SecureRandom random = new SecureRandom();
+    StringBuilder code = new StringBuilder();
+    for (int i = 0; i < LENGTH; i++) {
+      code.append(SIGNS.charAt(random.nextInt(SIGNS.length())));
+    }
+    return code.toString();
+  }
+}

@@ -1,0 +1,102 @@
+package curewindow.desk;
+
+import curewindow.shop.Film;
+import curewindow.shop.FittedItem;
+import curewindow.shop.Job;
+import curewindow.site.LoadedShop;
+import curewindow.words.Words;
+import curewindow.words.WordsLibrary;
+import java.text.Normalizer;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
+
+/**
+ * Finds jobs by what people remember of them: number, first name, car, film, batch, date. Every
+ * word that is typed has to be somewhere in the job; case and accents do not count.
+ */
+final class Finder {
+
+  private static final Pattern MARKS = Pattern.compile("\\p{M}+");
+
+  /** A job and all that it is found by, as one text. */
+  private record Line(Job job, String text) {}
+
+  private final List<Line> lines;
+
+  private Finder(List<Line> lines) {
+    this.lines = lines;
+  }
+
+  /** Finds the jobs of a shop, the last picked up first. */
+  static Finder of(LoadedShop shop) {
+    ZoneId zone = shop.shop().map(s -> s.zone()).orElse(ZoneOffset.UTC);
+    Words words = shop.words().of(WordsLibrary.FALLBACK);
+    return new Finder(
+        shop.jobs().stream()
+            .sorted(Comparator.comparing(Job::pickup).reversed().thenComparing(Job::id))
+            .map(job -> new Line(job, plain(text(job, shop, zone, words))))
+            .toList());
+  }
+
+  private static String text(Job job, LoadedShop shop, ZoneId zone, Words words) {
+    StringBuilder text = new StringBuilder(" ");
+    add(text, job.id(), job.firstName(), job.car().text(), job.car().body().id());
+    job.car().year().ifPresent(year -> add(text, String.valueOf(year)));
+    add(text, job.pickup().atZone(zone).toLocalDate().toString());
+    add(text, words.shortDay(job.pickup(), zone));
+    for (FittedItem item : job.items()) {
+      Film film = shop.read().catalogue().films().get(item.film());
+      add(text, item.service(), item.film(), film == null ? "" : film.name());
+      item.batch().ifPresent(batch -> add(text, batch));
+    }
+    return text.toString();
+  }
+
+  private static void add(StringBuilder text, String... parts) {
+    for (String part : parts) {
+      text.append(part).append(' ');
+    }
+  }
+
+  private static String plain(String text) {
+    return MARKS
+        .matcher(Normalizer.normalize(text, Normalizer.Form.NFD))
+        .replaceAll("")
+        .toLowerCase(Locale.ROOT)
+        .replace('\u00A0', ' ');
+  }
+
+  /**
+   * What was found.
+   *
+   * @param jobs the first of them
+   * @param more how many more there are
+   */
+  record Found(List<Job> jobs, int more) {}
+
+  /** The jobs in which each word of a query begins a word, or stands inside one of its codes. */
+  Found find(String query, int most) {
+    List<String> words = List.of(plain(query).strip().split("\\s+"));
+    List<Job> found = new ArrayList<>();
+    int all = 0;
+    for (Line line : lines) {
+      if (words.stream().allMatch(w -> line.text().contains(needle(w)))) {
+        all++;
+        if (found.size() < most) {
+          found.add(line.job());
+        }
+      }
+    }
+    return new Found(found, all - found.size());
+  }
+
+  /** Letters alone begin a word; a part of a number or code may stand anywhere in it. */
+  private static String needle(String word) {
+    return word.chars().allMatch(Character::isLetter) ? " " + word : word;
+  }
+}

@@ -1,0 +1,40 @@
+package curewindow.desk;
+
+import curewindow.words.Words;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What stands around every screen.
+ *
+ * @param lang the language of the desk
+ * @param title what the screen is for
+ * @param shop the shop's name
+ * @param links the screens that can be gone to
+ * @param done what was just done; empty where nothing was
+ * @param other the other language the desk speaks
+ */
+record Frame(
+    String lang, String title, String shop, List<Link> links, Optional<String> done, Other other) {
+
+  /** A screen that can be gone to. */
+  record Link(String href, String text, boolean here) {}
+
+  /** Another language. */
+  record Other(String lang, String name) {}
+
+  static Frame of(Words words, String shop, String title, String path, Optional<String> done) {
+    List<Link> links =
+        List.of(
+            link(words, path, "/", "desk.today.title"),
+            link(words, path, "/new", "desk.new.title"),
+            link(words, path, "/find", "desk.find.title"));
+    Other other =
+        words.language().equals("es") ? new Other("en", "English") : new Other("es", "Español");
+    return new Frame(words.language(), title, shop, links, done, other);
+  }
+
+  private static Link link(Words words, String path, String href, String key) {
+    return new Link(href, words.text(key), path.equals(href));
+  }
+}

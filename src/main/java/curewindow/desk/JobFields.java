@@ -1,0 +1,258 @@
+package curewindow.desk;
+
+import curewindow.cure.PaintTone;
+import curewindow.cure.Parking;
+import curewindow.page.CarSketch;
+import curewindow.problem.Problem;
+import curewindow.shop.BodyType;
+import curewindow.shop.Catalogue;
+import curewindow.shop.Film;
+import curewindow.shop.JobDraft;
+import curewindow.shop.JobDraft.ItemDraft;
+import curewindow.shop.Service;
+import curewindow.shop.SpotFact;
+import curewindow.site.LoadedShop;
+import curewindow.words.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The fields of a job's form, each with what is wrong with its value beside it. */
+final class JobFields {
+
+  /** A value, its name and its problems. */
+  record Field(String name, String value, List<String> problems) {}
+
+  /** One of several values. */
+  record Choice(String value, String text, boolean chosen) {}
+
+  /** Values of which one is chosen, or several. */
+  record Choices(String name, List<Choice> all, List<String> problems) {}
+
+  /** Values under a heading. */
+  record Group(String name, List<Choice> choices) {}
+
+  /** A part of the car that can be tapped. */
+  record Tap(String spot, String name, String path, boolean chosen) {}
+
+  /** The drawn car with the parts that a film can lie on. */
+  record Sketch(String box, String lines, String half, List<Tap> side, List<Tap> above) {}
+
+  /** A fitted item. */
+  record Item(
+      int number,
+      String title,
+      String film,
+      List<Group> films,
+      List<String> problems,
+      Choices spots,
+      Optional<Sketch> sketch,
+      boolean glass,
+      Field finished,
+      Field batch,
+      Field vlt,
+      Field glassVlt,
+      Field warranty,
+      Field lampSurface,
+      Field lampMinutes) {}
+
+  /** All fields beside the items. */
+  record Rest(
+      Field id,
+      Field firstName,
+      Choices language,
+      Choices body,
+      Choices paint,
+      Choices finish,
+      Field year,
+      Field text,
+      Choices lacks,
+      Field place,
+      List<Choice> places,
+      Choices day,
+      Choices night,
+      Field pickup) {}
+
+  private final LoadedShop shop;
+  private final Catalogue catalogue;
+  private final JobDraft draft;
+  private final List<Problem> problems;
+  private final Words words;
+
+  JobFields(LoadedShop shop, JobDraft draft, List<Problem> problems, Words words) {
+    this.shop = shop;
+    this.catalogue = shop.read().catalogue();
+    this.draft = draft;
+    this.problems = problems;
+    this.words = words;
+  }
+
+  /** What is wrong with the value of a name, or with a part of it. */
+  private List<String> wrong(String name) {
+    return problems.stream().filter(p -> isAt(p, name)).map(this::told).toList();
+  }
+
+  private static boolean isAt(Problem problem, String name) {
+    String at = place(problem);
+    return at.equals(name) || at.startsWith(name + "[");
+  }
+
+  /** Where a problem stands; a value that is missing stands where it would be. */
+  private static String place(Problem problem) {
+    if (!problem.code().equals("missing-key")) {
+      return problem.path();
+    }
+    String key = problem.message().replaceFirst(" is missing$", "");
+    return problem.path().isEmpty() ? key : problem.path() + "." + key;
+  }
+
+  private String told(Problem problem) {
+    return problem.code().equals("missing-key") || problem.code().equals("no-spots")
+        ? words.text("desk.form.needed")
+        : problem.message() + ": " + problem.fix();
+  }
+
+  private Field field(String name, String value) {
+    return new Field(name, value, wrong(name));
+  }
+
+  Rest rest() {
+    JobDraft.CarDraft car = draft.car();
+    return new Rest(
+        field("id", draft.id()),
+        field("first-name", draft.firstName()),
+        choices("language", shop.read().languages(), draft.language(), this::language),
+        choices("car.body", BodyType.ids(), car.body(), b -> words.text("car.body." + b)),
+        choices("car.paint", PaintTone.ids(), car.paint(), p -> words.text("desk.paint." + p)),
+        choices(
+            "car.finish", List.of("gloss", "matte"), car.finish(), f -> words.text("finish." + f)),
+        field("car.year", car.year()),
+        field("car.text", car.text()),
+        lacks(car.lacks()),
+        field("place", draft.place()),
+        shop.read().places().values().stream()
+            .map(p -> new Choice(p.id(), p.name(), false))
+            .toList(),
+        choices("parking.day", Parking.ids(), draft.parkingDay(), this::parking),
+        choices("parking.night", Parking.ids(), draft.parkingNight(), this::parking),
+        field("pickup", draft.pickup()));
+  }
+
+  private String language(String tag) {
+    return shop.words().of(tag).text("language.name");
+  }
+
+  private String parking(String id) {
+    return words.text("desk.parking." + id);
+  }
+
+  private Choices choices(
+      String name,
+      List<String> values,
+      String chosen,
+      java.util.function.Function<String, String> text) {
+    return new Choices(
+        name,
+        values.stream().map(v -> new Choice(v, text.apply(v), v.equals(chosen))).toList(),
+        wrong(name));
+  }
+
+  /** What a car may lack though its kind usually has it. */
+  private Choices lacks(List<String> chosen) {
+    return new Choices(
+        "car.lacks",
+        Stream.of(SpotFact.DEFROSTER, SpotFact.WIPERS, SpotFact.ROLLS)
+            .map(SpotFact::id)
+            .map(f -> new Choice(f, words.text("desk.lacks." + f), chosen.contains(f)))
+            .toList(),
+        wrong("car.lacks"));
+  }
+
+  List<Item> items() {
+    List<Item> items = new ArrayList<>();
+    for (int i = 0; i < draft.items().size(); i++) {
+      items.add(item(i + 1, draft.items().get(i)));
+    }
+    return items;
+  }
+
+  private Item item(int number, ItemDraft item) {
+    Optional<Service> service = Optional.ofNullable(catalogue.services().get(item.service()));
+    List<String> spots = service.map(Service::spots).orElse(List.of());
+    return new Item(
+        number,
+        words.text("desk.form.work", Map.of("n", number)),
+        JobForm.name(number, "film"),
+        films(item.film()),
+        Stream.of("", ".film", ".service")
+            .flatMap(end -> wrong("items[" + number + "]" + end).stream())
+            .distinct()
+            .toList(),
+        new Choices(
+            JobForm.name(number, "spots"),
+            spots.stream()
+                .map(s -> new Choice(s, words.text("spot." + s), item.spots().contains(s)))
+                .toList(),
+            wrong(JobForm.name(number, "spots"))),
+        BodyType.of(draft.car().body())
+            .filter(b -> !spots.isEmpty())
+            .map(b -> sketch(CarSketch.of(b), spots, item.spots())),
+        spots.stream().anyMatch(s -> catalogue.is(s, SpotFact.GLASS)),
+        field(JobForm.name(number, "finished"), item.finished()),
+        field(JobForm.name(number, "batch"), item.batch()),
+        field(JobForm.name(number, "vlt"), item.vlt()),
+        field(JobForm.name(number, "glass-vlt"), item.glassVlt()),
+        field(JobForm.name(number, "warranty-years"), item.warrantyYears()),
+        field(JobForm.name(number, "lamp.surface"), item.lampSurface()),
+        field(JobForm.name(number, "lamp.minutes"), item.lampMinutes()));
+  }
+
+  private List<Group> films(String chosen) {
+    return catalogue.services().values().stream()
+        .map(s -> new Group(words.text("service." + s.id()), films(s, chosen)))
+        .filter(g -> !g.choices().isEmpty())
+        .toList();
+  }
+
+  private List<Choice> films(Service service, String chosen) {
+    return catalogue.films().values().stream()
+        .filter(f -> f.service().equals(service.id()))
+        .map((Film f) -> new Choice(f.id(), f.name(), f.id().equals(chosen)))
+        .toList();
+  }
+
+  private Sketch sketch(CarSketch car, List<String> spots, List<String> chosen) {
+    return new Sketch(
+        car.box(),
+        car.lines(),
+        car.half(),
+        taps(car, false, spots, chosen),
+        taps(car, true, spots, chosen));
+  }
+
+  private List<Tap> taps(CarSketch car, boolean above, List<String> spots, List<String> chosen) {
+    return car.spots().stream()
+        .filter(p -> p.above() == above && spots.contains(p.spot()))
+        .map(
+            p ->
+                new Tap(
+                    p.spot(), words.text("spot." + p.spot()), p.path(), chosen.contains(p.spot())))
+        .toList();
+  }
+
+  /** The problems that no field shows. */
+  List<String> others(Map<String, List<String>> form) {
+    List<String> names = new ArrayList<>(form.keySet());
+    for (int n = 1; n <= draft.items().size(); n++) {
+      names.add("items[" + n + "]");
+    }
+    return problems.stream()
+        .filter(
+            p -> names.stream().noneMatch(n -> isAt(p, n) || place(p).startsWith(n + ".service")))
+        .map(this::told)
+        .distinct()
+        .toList();
+  }
+}

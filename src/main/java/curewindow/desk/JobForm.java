@@ -1,0 +1,112 @@
+package curewindow.desk;
+
+import curewindow.shop.Catalogue;
+import curewindow.shop.Film;
+import curewindow.shop.JobDraft;
+import curewindow.shop.JobDraft.CarDraft;
+import curewindow.shop.JobDraft.ItemDraft;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** A job as a form has it: each field is named by the place of its value in a job file. */
+final class JobForm {
+
+  /** More is no car's work in one form. */
+  static final int MOST_ITEMS = 20;
+
+  private JobForm() {}
+
+  /** The name of a value of a fitted item, the first being 1. */
+  static String name(int number, String key) {
+    return "items[" + number + "]." + key;
+  }
+
+  /**
+   * What was typed. A film tells its service, so nobody has to choose both; an item in which
+   * nothing was chosen is none.
+   */
+  static JobDraft draft(Request.Values form, Catalogue catalogue) {
+    return new JobDraft(
+        form.one("id"),
+        form.one("first-name"),
+        form.one("language"),
+        new CarDraft(
+            form.one("car.year"),
+            form.one("car.body"),
+            form.one("car.paint"),
+            form.one("car.finish"),
+            form.one("car.text"),
+            form.list("car.lacks")),
+        form.one("place"),
+        form.one("parking.day"),
+        form.one("parking.night"),
+        form.one("pickup"),
+        items(form, catalogue));
+  }
+
+  private static List<ItemDraft> items(Request.Values form, Catalogue catalogue) {
+    List<ItemDraft> items = new ArrayList<>();
+    IntStream.rangeClosed(1, MOST_ITEMS)
+        .filter(n -> form.has(name(n, "film")))
+        .forEach(n -> items.add(item(form, n, catalogue)));
+    return items;
+  }
+
+  private static ItemDraft item(Request.Values form, int n, Catalogue catalogue) {
+    String film = form.one(name(n, "film"));
+    Film known = catalogue.films().get(film);
+    return new ItemDraft(
+        known == null ? "" : known.service(),
+        film,
+        known == null ? List.of() : canHold(form.list(name(n, "spots")), known, catalogue),
+        form.one(name(n, "finished")),
+        form.one(name(n, "vlt")),
+        form.one(name(n, "glass-vlt")),
+        form.one(name(n, "batch")),
+        form.one(name(n, "warranty-years")),
+        form.one(name(n, "lamp.surface")),
+        form.one(name(n, "lamp.minutes")));
+  }
+
+  /** Spots that were chosen for another film before are not this one's. */
+  private static List<String> canHold(List<String> spots, Film film, Catalogue catalogue) {
+    return catalogue.services().get(film.service()).spots().stream()
+        .filter(spots::contains)
+        .toList();
+  }
+
+  /** The same job with other items. */
+  static JobDraft with(JobDraft draft, List<ItemDraft> items) {
+    return new JobDraft(
+        draft.id(),
+        draft.firstName(),
+        draft.language(),
+        draft.car(),
+        draft.place(),
+        draft.parkingDay(),
+        draft.parkingNight(),
+        draft.pickup(),
+        items);
+  }
+
+  /** An item of which only the time is known. */
+  static ItemDraft empty(String finished) {
+    return new ItemDraft("", "", List.of(), finished, "", "", "", "", "", "");
+  }
+
+  /** The same work done now, of a batch and with a measurement that nobody noted yet. */
+  static ItemDraft anew(ItemDraft item, String finished) {
+    return new ItemDraft(
+        item.service(),
+        item.film(),
+        item.spots(),
+        finished,
+        "",
+        "",
+        "",
+        item.warrantyYears(),
+        "",
+        "");
+  }
+}

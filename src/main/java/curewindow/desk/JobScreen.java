@@ -1,0 +1,256 @@
+package curewindow.desk;
+
+import curewindow.problem.Problem;
+import curewindow.shop.Job;
+import curewindow.shop.JobCheck;
+import curewindow.shop.JobDraft;
+import curewindow.shop.JobDraft.CarDraft;
+import curewindow.shop.JobDraft.ItemDraft;
+import curewindow.shop.JobText;
+import curewindow.shop.Shop;
+import curewindow.site.JobFiles;
+import curewindow.site.LoadedShop;
+import curewindow.words.Words;
+import java.io.IOException;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+
+/** A new car, or a change of one: a form with the customer's dates beside it. */
+final class JobScreen {
+
+  private static final int STEP = 5;
+  private static final int QUARTER = 15;
+
+  /**
+   * The screen.
+   *
+   * @param action where the form is sent
+   * @param version of the file that is changed; empty for a new car
+   * @param usual what the shop fits most often
+   * @param items what was fitted
+   * @param rest the other fields
+   * @param dates the customer's dates; empty until there is enough for them
+   * @param problems what no field shows
+   * @param isNew whether it is a new car
+   */
+  record View(
+      Frame frame,
+      String action,
+      String version,
+      List<Usual> usual,
+      List<JobFields.Item> items,
+      JobFields.Rest rest,
+      Optional<DatesBeside.Dates> dates,
+      List<String> problems,
+      boolean isNew) {}
+
+  /** Usual work: the job in which it was done last, and its films. */
+  record Usual(String job, String text) {}
+
+  private final DeskShop desk;
+  private final DeskPages pages;
+
+  JobScreen(DeskShop desk, DeskPages pages) {
+    this.desk = desk;
+    this.pages = pages;
+  }
+
+  /** A form for a new car, empty or with the work of another. */
+  Answer fresh(Request request, Words words) {
+    LoadedShop shop = desk.now().shop();
+    JobDraft draft =
+        desk.job(request.query().one("as"))
+            .map(job -> like(fresh(shop), job, shop))
+            .orElseGet(() -> fresh(shop));
+    return show(new Asked("/new", "", draft, request.query(), false), words);
+  }
+
+  /** What is asked of the screen: which form, and what is in it. */
+  private record Asked(
+      String action, String version, JobDraft draft, Request.Values form, boolean strict) {}
+
+  /** A form that was sent: something of it changed, or it is to be saved. */
+  Answer sent(Request request, Words words) throws IOException {
+    Request.Values form = request.form();
+    LoadedShop shop = desk.now().shop();
+    JobDraft draft = JobForm.draft(form, shop.read().catalogue());
+    String wanted = form.one("do");
+    if (wanted.equals("save")) {
+      return add(draft, form, words);
+    }
+    return show(new Asked("/new", "", changed(draft, wanted, shop), form, false), words);
+  }
+
+  private Answer add(JobDraft draft, Request.Values form, Words words) throws IOException {
+    JobFiles.Result result = JobFiles.add(desk.now().shop(), draft);
+    if (result instanceof JobFiles.Written written) {
+      desk.put(written.job());
+      return Answer.see("/job/" + written.job().id() + "/hand-over?done=saved");
+    }
+    Asked asked = new Asked("/new", "", draft, form, true);
+    return show(asked, ((JobFiles.Refused) result).problems(), words, 422);
+  }
+
+  /** The form of a job that is there. */
+  Answer change(Job job, Words words) {
+    Optional<JobFiles.Kept> kept = JobFiles.of(desk.now().shop(), job);
+    Optional<JobDraft> draft = kept.flatMap(k -> JobText.read(k.text()));
+    return draft
+        .map(d -> show(asked(job, kept.get().version(), d, Request.Values.NONE), words))
+        .orElseGet(() -> Answer.see("/job/" + job.id() + "?done=by-hand"));
+  }
+
+  private static Asked asked(Job job, String version, JobDraft draft, Request.Values form) {
+    return new Asked("/job/" + job.id() + "/change", version, draft, form, true);
+  }
+
+  /** The form of a job that is there, sent. */
+  Answer changed(Job job, Request request, Words words) throws IOException {
+    Request.Values form = request.form();
+    LoadedShop shop = desk.now().shop();
+    JobDraft draft = JobForm.draft(form, shop.read().catalogue());
+    String version = form.one("version");
+    if (!form.one("do").equals("save")) {
+      JobDraft other = changed(draft, form.one("do"), shop);
+      return show(asked(job, version, other, form), words);
+    }
+    JobFiles.Result result = JobFiles.change(shop, job, version, draft);
+    if (result instanceof JobFiles.Written written) {
+      desk.look();
+      return Answer.see("/job/" + written.job().id() + "/hand-over?done=saved");
+    }
+    if (result instanceof JobFiles.Refused refused) {
+      return show(asked(job, version, draft, form), refused.problems(), words, 422);
+    }
+    JobFiles.Kept now = ((JobFiles.Overtaken) result).now();
+    Problem told =
+        Problem.error(
+            "changed-meanwhile",
+            curewindow.problem.Where.file(now.file()),
+            words.text("desk.form.meanwhile"),
+            words.text("desk.form.meanwhile-do"));
+    return show(asked(job, now.version(), draft, form), List.of(told), words, 409);
+  }
+
+  /** A form in which a button changed something that no field has. */
+  private JobDraft changed(JobDraft draft, String wanted, LoadedShop shop) {
+    String[] parts = wanted.split(":", 2);
+    return switch (parts[0]) {
+      case "add" -> items(draft, all -> all.add(JobForm.empty(now(shop))));
+      case "drop" -> items(draft, all -> all.remove(Integer.parseInt(parts[1]) - 1));
+      case "usual" ->
+          desk.job(parts[1])
+              .map(job -> JobForm.with(draft, UsualWork.again(job, now(shop), zone(shop))))
+              .orElse(draft);
+      default -> draft;
+    };
+  }
+
+  private static JobDraft items(JobDraft draft, java.util.function.Consumer<List<ItemDraft>> how) {
+    List<ItemDraft> items = new ArrayList<>(draft.items());
+    how.accept(items);
+    return JobForm.with(draft, items);
+  }
+
+  private static ZoneId zone(LoadedShop shop) {
+    return shop.shop().orElseThrow().zone();
+  }
+
+  /** The time of day by the shop's clock, on whole five minutes. */
+  private String now(LoadedShop shop) {
+    return minute(shop, STEP, at -> at);
+  }
+
+  private String minute(LoadedShop shop, int step, UnaryOperator<Instant> moved) {
+    Instant minute = desk.time().truncatedTo(ChronoUnit.MINUTES);
+    Instant before = minute.minusSeconds(60L * ((minute.getEpochSecond() / 60) % step));
+    return JobText.minute(moved.apply(before), zone(shop));
+  }
+
+  private JobDraft fresh(LoadedShop shop) {
+    Shop own = shop.shop().orElseThrow();
+    return new JobDraft(
+        NextNumber.of(shop),
+        "",
+        own.language(),
+        new CarDraft("", "sedan", "mid", "", "", List.of()),
+        own.place(),
+        "outside",
+        "outside",
+        minute(shop, QUARTER, at -> at.plus(QUARTER, ChronoUnit.MINUTES)),
+        List.of(JobForm.empty(now(shop))));
+  }
+
+  /** The same work on another car: the car, the customer and the batches are others. */
+  private JobDraft like(JobDraft fresh, Job job, LoadedShop shop) {
+    JobDraft old = JobText.of(job, zone(shop));
+    CarDraft car = old.car();
+    return new JobDraft(
+        fresh.id(),
+        "",
+        fresh.language(),
+        new CarDraft("", car.body(), car.paint(), car.finish(), "", car.lacks()),
+        old.place(),
+        old.parkingDay(),
+        old.parkingNight(),
+        fresh.pickup(),
+        UsualWork.again(job, now(shop), zone(shop)));
+  }
+
+  private Answer show(Asked asked, Words words) {
+    JobCheck.Tried tried = tried(asked);
+    List<Problem> told =
+        tried.problems().stream().filter(p -> asked.strict() || !isGap(p)).toList();
+    return show(asked, told, words, 200);
+  }
+
+  /** A job that is there is tried as its file would be, with what the form does not have. */
+  private JobCheck.Tried tried(Asked asked) {
+    LoadedShop shop = desk.now().shop();
+    Optional<JobFiles.Kept> kept =
+        asked.version().isEmpty()
+            ? Optional.empty()
+            : shop.job(asked.draft().id()).flatMap(job -> JobFiles.of(shop, job));
+    String text =
+        kept.flatMap(k -> JobText.changed(k.text(), asked.draft()))
+            .orElseGet(() -> JobText.of(asked.draft()));
+    return shop.tried("jobs/new.yaml", text);
+  }
+
+  /** What is still to be filled in is no mistake while somebody types. */
+  private static boolean isGap(Problem problem) {
+    return List.of("missing-key", "no-spots", "no-items").contains(problem.code());
+  }
+
+  private Answer show(Asked asked, List<Problem> problems, Words words, int status) {
+    LoadedShop shop = desk.now().shop();
+    Optional<Job> job = tried(asked).job();
+    JobFields fields = new JobFields(shop, asked.draft(), problems, words);
+    boolean isNew = asked.version().isEmpty();
+    String title = words.text(isNew ? "desk.new.title" : "desk.change.title");
+    View view =
+        new View(
+            Frame.of(
+                words, shop.shop().orElseThrow().name(), title, asked.action(), Optional.empty()),
+            asked.action(),
+            asked.version(),
+            usual(shop),
+            fields.items(),
+            fields.rest(),
+            job.map(j -> DatesBeside.of(shop, j, words)),
+            fields.others(asked.form().all()),
+            isNew);
+    return Answer.html(status, pages.html("job", view, words));
+  }
+
+  private List<Usual> usual(LoadedShop shop) {
+    return UsualWork.of(shop, desk.time()).stream()
+        .map(job -> new Usual(job.id(), String.join(" + ", UsualWork.films(job, shop))))
+        .toList();
+  }
+}

@@ -1,0 +1,51 @@
+package curewindow.desk;
+
+import curewindow.shop.Job;
+import curewindow.site.LoadedShop;
+import java.util.Comparator;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** The number of the next job: one more than the highest, written as the shop writes them. */
+final class NextNumber {
+
+  private static final Pattern NUMBER = Pattern.compile("(.*?)([0-9]{1,9})");
+
+  private NextNumber() {}
+
+  private record Numbered(String before, String digits) {
+
+    long number() {
+      return Long.parseLong(digits);
+    }
+  }
+
+  static String of(LoadedShop shop) {
+    Optional<Numbered> last =
+        shop.jobs().stream()
+            .map(Job::id)
+            .flatMap(id -> read(id).stream())
+            .max(Comparator.comparingLong(Numbered::number).thenComparing(Numbered::before));
+    String before = last.map(Numbered::before).orElse("");
+    int digits = last.map(l -> l.digits().length()).orElse(1);
+    long next = last.map(Numbered::number).orElse(1000L) + 1;
+    while (shop.job(id(before, digits, next)).isPresent()
+        || shop.knownToken(id(before, digits, next)).isPresent()) {
+      next++;
+    }
+    return id(before, digits, next);
+  }
+
+  private static Optional<Numbered> read(String id) {
+    Matcher form = NUMBER.matcher(id);
+    return form.matches()
+        ? Optional.of(new Numbered(form.group(1), form.group(2)))
+        : Optional.empty();
+  }
+
+  private static String id(String before, int digits, long number) {
+    String text = String.valueOf(number);
+    return before + "0".repeat(Math.max(0, digits - text.length())) + text;
+  }
+}

@@ -1,0 +1,62 @@
+package curewindow.desk;
+
+import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What a browser asks for.
+ *
+ * @param isPost whether it wants something done
+ * @param path the path, decoded, such as {@code /job/Q-3101}
+ * @param query the values behind the path
+ * @param form the values of the form, in their order
+ * @param cookies by name
+ */
+record Request(
+    boolean isPost, String path, Values query, Values form, Map<String, String> cookies) {
+
+  /** Values by name; a name may stand several times. */
+  record Values(Map<String, List<String>> all) {
+
+    static final Values NONE = new Values(Map.of());
+
+    /** Values as URLs and forms write them (WHATWG URL, application/x-www-form-urlencoded). */
+    static Values of(String encoded) {
+      Map<String, List<String>> all = new LinkedHashMap<>();
+      for (String pair : encoded.split("&")) {
+        int sign = pair.indexOf('=');
+        if (sign > 0) {
+          String name = decoded(pair.substring(0, sign));
+          all.computeIfAbsent(name, n -> new ArrayList<>()).add(decoded(pair.substring(sign + 1)));
+        }
+      }
+      return new Values(all);
+    }
+
+    private static String decoded(String text) {
+      try {
+        return URLDecoder.decode(text, StandardCharsets.UTF_8);
+      } catch (IllegalArgumentException e) {
+        return "";
+      }
+    }
+
+    /** The first value of a name, without line ends; empty where there is none. */
+    String one(String name) {
+      List<String> values = all.getOrDefault(name, List.of());
+      return values.isEmpty() ? "" : values.get(0).replaceAll("[\\r\\n]+", " ").strip();
+    }
+
+    List<String> list(String name) {
+      return all.getOrDefault(name, List.of());
+    }
+
+    boolean has(String name) {
+      return all.containsKey(name);
+    }
+  }
+}

@@ -1,0 +1,181 @@
+package curewindow.desk;
+
+import curewindow.cure.HoldKind;
+import curewindow.cure.Release;
+import curewindow.handout.OfficeDay;
+import curewindow.handout.OfficeVisits;
+import curewindow.problem.Problems;
+import curewindow.shop.Hold;
+import curewindow.shop.Job;
+import curewindow.shop.PastVisit;
+import curewindow.shop.Shop;
+import curewindow.site.DueCalls;
+import curewindow.site.LoadedShop;
+import curewindow.site.Office;
+import curewindow.site.VisitNotes;
+import curewindow.told.JobView;
+import curewindow.told.When;
+import curewindow.words.Words;
+import java.io.IOException;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Today: who needs a person first, who comes, and what may be done from today on. */
+final class TodayScreen {
+
+  /** Nobody is called and nothing ends for a car that left longer ago. */
+  private static final Duration RECENT = Duration.ofDays(240);
+
+  /**
+   * The screen.
+   *
+   * @param calls dates that became too early for what the customer was told
+   * @param sooner who may go ahead sooner
+   * @param moved visits that moved to another day
+   * @param overdue visits whose day has passed
+   * @param visits visits of the next days
+   * @param pickups cars that are picked up
+   * @param ends what may be done from today on
+   * @param leftOut says which jobs have problems; empty where none has
+   */
+  record View(
+      Frame frame,
+      String day,
+      boolean closed,
+      List<Call> calls,
+      List<Call> sooner,
+      List<Call> moved,
+      List<OfficeVisits.Visit> overdue,
+      List<OfficeVisits.Visit> visits,
+      List<OfficeDay.Pickup> pickups,
+      List<End> ends,
+      Optional<String> leftOut) {}
+
+  /** Something to tell a customer: what they were told, and what is right now. */
+  record Call(String job, String who, String about, String told, String now) {}
+
+  /** Something that a customer may do from today on. */
+  record End(String job, String who, String what, String when) {}
+
+  private final DeskShop desk;
+  private final DeskPages pages;
+
+  TodayScreen(DeskShop desk, DeskPages pages) {
+    this.desk = desk;
+    this.pages = pages;
+  }
+
+  Answer show(Frame frame, Words words) {
+    LoadedShop shop = desk.now().shop();
+    Shop own = shop.shop().orElseThrow();
+    Instant now = desk.time();
+    LocalDate today = now.atZone(own.zone()).toLocalDate();
+    List<JobView> views = views(shop, now);
+    Problems problems = new Problems();
+    OfficeDay day = Office.of(shop, views, words).gathered(today, problems);
+    DueCalls due = DueCalls.of(shop, views, now, problems);
+    return Answer.html(
+        200,
+        pages.html(
+            "today",
+            new View(
+                frame,
+                words.fullWeekday(now, own.zone()) + ", " + words.fullMonthDay(now, own.zone()),
+                day.isClosed(),
+                calls(due.tooEarly(), words),
+                calls(due.sooner(), words),
+                calls(due.visits(), words),
+                day.visits().overdue(),
+                day.visits().ahead(),
+                day.pickups(),
+                ends(views, own, today, words),
+                leftOut(day.leftOut(), words)),
+            words));
+  }
+
+  private static Optional<String> leftOut(List<String> jobs, Words words) {
+    return jobs.isEmpty()
+        ? Optional.empty()
+        : Optional.of(words.text("desk.today.left-out", Map.of("jobs", String.join(", ", jobs))));
+  }
+
+  private static List<Call> calls(List<DueCalls.Call> calls, Words words) {
+    return calls.stream()
+        .map(
+            c ->
+                new Call(
+                    c.job(),
+                    (c.job() + " " + c.firstName()).strip(),
+                    c.about(),
+                    words.text(
+                        c.byCard() ? "desk.today.card" : "desk.today.said",
+                        Map.of("told", c.told())),
+                    words.text("desk.today.now", Map.of("now", c.now()))))
+        .toList();
+  }
+
+  private List<JobView> views(LoadedShop shop, Instant now) {
+    return shop.jobs().stream()
+        .filter(job -> job.pickup().isAfter(now.minus(RECENT)))
+        .map(job -> desk.now().view(job))
+        .toList();
+  }
+
+  /** Such as windows: the dates that people plan by. */
+  private static List<End> ends(List<JobView> views, Shop shop, LocalDate today, Words words) {
+    List<End> ends = new ArrayList<>();
+    for (JobView view : views) {
+      view.timeline().releases().stream()
+          .filter(r -> r.kind() == HoldKind.HOLD)
+          .filter(r -> view.catalogue().is(r.hold(), Hold.Mark.MAIN))
+          .filter(r -> r.end().at().isAfter(view.timeline().pickup()))
+          .filter(r -> r.end().at().atZone(shop.zone()).toLocalDate().equals(today))
+          .map(r -> end(view.in(words), r))
+          .forEach(ends::add);
+    }
+    ends.sort(Comparator.comparing(End::job));
+    return ends;
+  }
+
+  private static End end(JobView view, Release release) {
+    return new End(
+        view.job().id(),
+        CarScreen.who(view),
+        view.words().text("hold." + release.hold() + ".event"),
+        new When(view).time(release));
+  }
+
+  /** The customer was told what moved. */
+  Answer told(Job job) throws IOException {
+    desk.write(
+        shop -> DueCalls.of(shop, desk.time(), new Problems()).called(shop, job.id(), desk.time()));
+    return Answer.see("/?done=told");
+  }
+
+  /** The shop saw the car, or a photo of it. */
+  Answer seen(Job job, Request.Values form) throws IOException {
+    Optional<PastVisit.Result> result =
+        Arrays.stream(PastVisit.Result.values())
+            .filter(r -> r != PastVisit.Result.REFITTED && r.id().equals(form.one("result")))
+            .findFirst();
+    if (result.isEmpty()) {
+      return Answer.refused(400);
+    }
+    desk.write(
+        shop -> {
+          Shop own = shop.shop().orElseThrow();
+          LocalDate today = desk.time().atZone(own.zone()).toLocalDate();
+          VisitNotes.add(shop, job, today, result.get(), form.one("note"));
+          return job;
+        });
+    return Answer.see(
+        form.one("from").equals("today") ? "/?done=seen" : "/job/" + job.id() + "?done=seen");
+  }
+}
