@@ -135,9 +135,9 @@ dates[e.dataset.hold] = [parts.filter(part => part).join(comma), parts[0], at(e,
 try { sessionStorage.car = JSON.stringify({ lang: root.lang, page: location.href, dates }); } catch (e) {}
 };
 // Keeps a copy for where there is no network; browsers allow that on safe addresses only, and on a
-// disk they would complain of the manifest.
+// disk they would complain of the manifest. In a frame that is shut off there is nothing to keep.
 var app = document.querySelector("[rel=alternate]");
-if (app && location.host) {
+if (app && location.host && origin !== "null") {
 app.rel = "manifest";
 var workers = navigator.serviceWorker;
 if (workers) {

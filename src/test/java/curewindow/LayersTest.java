@@ -37,6 +37,7 @@ class LayersTest {
           "why",
           "site",
           "send",
+          "desk",
           "cli");
 
   /** Which libraries a package may use; what is not named here is the JDK's. */
@@ -63,6 +64,7 @@ class LayersTest {
           Map.entry("why", Set.of("tools.jackson", "de.siegmar.fastcsv")),
           Map.entry("site", Set.of("de.siegmar.fastcsv")),
           Map.entry("send", Set.of("com.jcraft.jsch")),
+          Map.entry("desk", Set.of("com.sun.net.httpserver")),
           Map.entry("cli", Set.of("picocli")));
 
   private static final JavaClasses CLASSES =
