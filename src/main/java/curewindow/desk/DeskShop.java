@@ -46,7 +46,11 @@ final class DeskShop {
   record Now(LoadedShop shop, Finder finder, Map<Job, JobView> views) {
 
     static Now of(LoadedShop shop) {
-      return new Now(shop, Finder.of(shop), new ConcurrentHashMap<>());
+      return of(shop, Finder.of(shop));
+    }
+
+    static Now of(LoadedShop shop, Finder finder) {
+      return new Now(shop, finder, new ConcurrentHashMap<>());
     }
 
     /** Whether anything can be done at all. */
@@ -82,6 +86,15 @@ final class DeskShop {
   synchronized <T> T write(Work<T> work) throws IOException {
     T result = work.in(state.now().shop());
     state = read();
+    return result;
+  }
+
+  /** Does something that only adds to the ledgers, one at a time, and reads those again. */
+  synchronized <T> T note(Work<T> work) throws IOException {
+    State before = state;
+    T result = work.in(before.now().shop());
+    LoadedShop shop = before.now().shop().again(clock.instant());
+    state = new State(Now.of(shop, before.now().finder()), before.at(), before.stamp());
     return result;
   }
 

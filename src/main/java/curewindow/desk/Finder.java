@@ -3,6 +3,7 @@ package curewindow.desk;
 import curewindow.shop.Film;
 import curewindow.shop.FittedItem;
 import curewindow.shop.Job;
+import curewindow.shop.Shop;
 import curewindow.site.LoadedShop;
 import curewindow.words.Words;
 import curewindow.words.WordsLibrary;
@@ -13,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.regex.Pattern;
 
 /**
@@ -34,23 +36,30 @@ final class Finder {
 
   /** Finds the jobs of a shop, the last picked up first. */
   static Finder of(LoadedShop shop) {
-    ZoneId zone = shop.shop().map(s -> s.zone()).orElse(ZoneOffset.UTC);
-    Words words = shop.words().of(WordsLibrary.FALLBACK);
+    return of(
+        shop.jobs(),
+        shop.read().catalogue().films(),
+        shop.shop().map(Shop::zone).orElse(ZoneOffset.UTC),
+        shop.words().of(WordsLibrary.FALLBACK));
+  }
+
+  /** Finds some jobs, with films by their ids and days by a clock. */
+  static Finder of(List<Job> jobs, Map<String, Film> films, ZoneId zone, Words words) {
     return new Finder(
-        shop.jobs().stream()
+        jobs.stream()
             .sorted(Comparator.comparing(Job::pickup).reversed().thenComparing(Job::id))
-            .map(job -> new Line(job, plain(text(job, shop, zone, words))))
+            .map(job -> new Line(job, plain(text(job, films, zone, words))))
             .toList());
   }
 
-  private static String text(Job job, LoadedShop shop, ZoneId zone, Words words) {
+  private static String text(Job job, Map<String, Film> films, ZoneId zone, Words words) {
     StringBuilder text = new StringBuilder(" ");
     add(text, job.id(), job.firstName(), job.car().text(), job.car().body().id());
     job.car().year().ifPresent(year -> add(text, String.valueOf(year)));
     add(text, job.pickup().atZone(zone).toLocalDate().toString());
     add(text, words.shortDay(job.pickup(), zone));
     for (FittedItem item : job.items()) {
-      Film film = shop.read().catalogue().films().get(item.film());
+      Film film = films.get(item.film());
       add(text, item.service(), item.film(), film == null ? "" : film.name());
       item.batch().ifPresent(batch -> add(text, batch));
     }

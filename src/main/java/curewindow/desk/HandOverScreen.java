@@ -216,7 +216,7 @@ final class HandOverScreen {
     Path file = Files.createTempFile("curewindow-", ".pdf");
     try {
       CardFile.Result result =
-          desk.write(
+          desk.note(
               shop ->
                   new CardFile(shop, clock, Tokens.secure())
                       .write(
@@ -237,9 +237,9 @@ final class HandOverScreen {
 
   /** The customer took the page along without paper. */
   Answer taken(Job job) throws IOException {
-    desk.write(
+    desk.note(
         shop -> {
-          CardFile.taken(shop, job);
+          new CardFile(shop, clock, Tokens.secure()).taken(job);
           return job;
         });
     return Answer.see("/job/" + job.id() + "?done=handed-over");

@@ -154,7 +154,7 @@ final class TodayScreen {
 
   /** The customer was told what moved. */
   Answer told(Job job) throws IOException {
-    desk.write(
+    desk.note(
         shop -> DueCalls.of(shop, desk.time(), new Problems()).called(shop, job.id(), desk.time()));
     return Answer.see("/?done=told");
   }

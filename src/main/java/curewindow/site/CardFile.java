@@ -14,6 +14,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -138,14 +139,18 @@ public final class CardFile {
    * Notes that a customer took a page along without paper, from a screen or a message; it is on the
    * disk when this returns. From then on its number and address are theirs.
    *
-   * @param shop a shop folder whose shop.yaml and ledgers are right
-   * @param job one of its good jobs
+   * @param job one of the shop's good jobs
    * @throws IOException where it cannot be written; the message is for the user
    */
-  public static void taken(LoadedShop shop, Job job) throws IOException {
+  public void taken(Job job) throws IOException {
+    ZoneId zone = shop.shop().orElseThrow().zone();
+    LocalDate today = LocalDate.now(clock.withZone(zone));
     try (FolderLock lock = FolderLock.on(shop.files().root())) {
+      LinkLedger links = Ledgers.links(lock);
+      links.tokenOf(job.id(), tokens, today);
+      links.save(today);
       HandedOver handedOver = Ledgers.handedOver(lock);
-      handedOver.note(job, shop.shop().orElseThrow().zone());
+      handedOver.note(job, zone);
       handedOver.save();
     }
   }

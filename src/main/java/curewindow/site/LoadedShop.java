@@ -342,6 +342,16 @@ public final class LoadedShop {
   }
 
   /**
+   * The same folder whose ledgers are others by now, seen at another time.
+   *
+   * @param at the time of reading
+   * @return the shop, its ledgers read anew
+   */
+  public LoadedShop again(Instant at) {
+    return of(files, read, at);
+  }
+
+  /**
    * The same folder in which one more job stands, or another under its id, seen at another time.
    *
    * @param job a good job, whose car the shop has not seen again

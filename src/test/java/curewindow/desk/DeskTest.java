@@ -1,0 +1,396 @@
+package curewindow.desk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import curewindow.shop.Job;
+import curewindow.site.LoadedShop;
+import java.io.IOException;
+import java.io.InputStream;
+import java.net.Socket;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What the desk does for a browser, and what it does not do for others. */
+class DeskTest {
+
+  @TempDir Path folder;
+  private DeskClient desk;
+
+  @BeforeEach
+  void open() throws IOException {
+    desk = DeskClient.open(folder);
+  }
+
+  @AfterEach
+  void close() {
+    desk.close();
+  }
+
+  private String file(String job) throws IOException {
+    return Files.readString(desk.shop.resolve("jobs/" + job + ".yaml"));
+  }
+
+  @Test
+  void aNewCarIsWrittenAsAPersonWould() throws IOException {
+    HttpResponse<String> answer = desk.post("/new", DeskClient.car("Q-3118", "harbor-35"));
+    assertEquals(303, answer.statusCode(), answer.body());
+    assertEquals(
+        """
+        id: Q-3118
+        first-name: Ines
+        language: en
+        car: {body: wagon, paint: dark, text: red wagon}
+        place: seattle
+        parking: {day: outside, night: garage}
+        pickup: 2026-11-25T17:00
+        items:
+          - service: tint
+            film: harbor-35
+            spots: [front-door-glass, rear-door-glass]
+            finished: 2026-11-25T11:30
+            batch: "0611"
+        """,
+        file("Q-3118"));
+    LoadedShop shop = desk.loaded();
+    assertFalse(shop.hasErrors(), () -> shop.errors().toString());
+    String next = desk.get(answer.headers().firstValue("Location").orElseThrow()).body();
+    assertTrue(next.contains("Q-3118 · Ines · red wagon"), next);
+    assertTrue(desk.get("/new").body().contains("value=\"Q-3119\""), "the next number");
+  }
+
+  @Test
+  void theDatesBesideTheFormAreThoseOfTheJob() {
+    String beside = desk.post("/new", DeskClient.car("Q-3118", "harbor-35", "do", "look")).body();
+    desk.post("/new", DeskClient.car("Q-3118", "harbor-35"));
+    Job job = desk.loaded().job("Q-3118").orElseThrow();
+    var view = desk.loaded().view(job, "0");
+    for (var release : view.timeline().releases()) {
+      String when = new curewindow.told.When(view).shortDayAndTime(release);
+      assertTrue(beside.contains(when), release.hold() + " " + when + "\n" + beside);
+    }
+  }
+
+  @Test
+  void whatIsWrongStandsAtItsFieldAndNothingIsWritten() {
+    HttpResponse<String> answer =
+        desk.post(
+            "/new", DeskClient.car("Q 31", "harbor-35", "items[1].vlt", "140", "pickup", "x"));
+    assertEquals(422, answer.statusCode());
+    assertTrue(answer.body().contains("cannot name a page"), answer.body());
+    assertTrue(
+        answer.body().matches("(?s).*id=\"items\\[1].vlt\"[^>]*aria-invalid=\"true\".*"),
+        answer.body());
+    assertFalse(Files.exists(desk.shop.resolve("jobs/Q 31.yaml")));
+    HttpResponse<String> empty = desk.post("/new", DeskClient.car("Q-3118", ""));
+    assertEquals(422, empty.statusCode());
+    assertTrue(empty.body().contains("Please fill this in."), empty.body());
+  }
+
+  @Test
+  void nothingIsWrittenOverAJobThatIsThere() throws IOException {
+    String before = file("Q-3101");
+    for (String id : List.of("Q-3101", "q-3101", "Q-3115")) {
+      HttpResponse<String> answer = desk.post("/new", DeskClient.car(id, "harbor-35"));
+      assertEquals(422, answer.statusCode(), id);
+      assertTrue(answer.body().contains("already"), answer.body());
+    }
+    assertEquals(before, file("Q-3101"));
+  }
+
+  @Test
+  void aChangeKeepsWhatThePersonWroteAndRefusesToOverwrite() throws IOException {
+    String before = file("Q-3101");
+    String form = desk.get("/job/Q-3101/change").body();
+    String version = form.replaceFirst("(?s).*name=\"version\" value=\"([0-9a-f]+)\".*", "$1");
+    String[] change = {
+      "do",
+      "save",
+      "version",
+      version,
+      "id",
+      "Q-3101",
+      "first-name",
+      "Marta",
+      "language",
+      "",
+      "car.year",
+      "2023",
+      "car.body",
+      "sedan",
+      "car.paint",
+      "dark",
+      "car.text",
+      "black four-door",
+      "place",
+      "seattle",
+      "parking.day",
+      "garage",
+      "parking.night",
+      "garage",
+      "pickup",
+      "2026-11-24T17:00",
+      "items[1].film",
+      "harbor-35",
+      "items[1].spots",
+      "front-door-glass",
+      "items[1].spots",
+      "rear-door-glass",
+      "items[1].spots",
+      "back-glass",
+      "items[1].finished",
+      "2026-11-24T14:30",
+      "items[1].vlt",
+      "28",
+      "items[1].batch",
+      "H35-0611",
+      "items[1].warranty-years",
+      "10"
+    };
+    assertEquals(303, desk.post("/job/Q-3101/change", change).statusCode());
+    String expected =
+        before
+            .replace("first-name: Mara", "first-name: Marta")
+            .replace("{day: outside, night: outside}", "{day: garage, night: garage}");
+    assertEquals(expected, file("Q-3101"));
+    // The other tablet still has the form of before.
+    HttpResponse<String> second = desk.post("/job/Q-3101/change", change);
+    assertEquals(409, second.statusCode());
+    assertTrue(second.body().contains("Somebody else changed this car"), second.body());
+    assertTrue(second.body().contains("value=\"Marta\""), "what was typed stays");
+    assertEquals(expected, file("Q-3101"));
+  }
+
+  @Test
+  void aCarIsHandedOver() throws IOException {
+    desk.post("/new", DeskClient.car("Q-3118", "harbor-35"));
+    String made = desk.post("/job/Q-3118/press").body();
+    assertTrue(made.contains("The page is made."), made);
+    LoadedShop shop = desk.loaded();
+    String folder = shop.madePage(desk.out, "Q-3118").orElseThrow();
+    assertTrue(made.contains("https://care.quillhaven.example/" + folder), made);
+    assertTrue(made.contains("sms:?&amp;body=Hi%20Ines"), made);
+    HttpResponse<String> page = desk.get("/site/" + folder);
+    assertEquals(200, page.statusCode());
+    assertTrue(
+        page.headers().firstValue("Content-Security-Policy").orElse("").startsWith("sandbox"));
+    HttpResponse<String> card = desk.post("/job/Q-3118/print", "as", "wallet");
+    assertTrue(card.body().startsWith("%PDF"), card.body());
+    assertTrue(Files.readString(desk.shop.resolve("printed-dates.csv")).contains("Q-3118"));
+    assertTrue(Files.readString(desk.shop.resolve("handed-over.csv")).contains("Q-3118,Ines"));
+    String history = desk.get("/job/Q-3118").body();
+    assertTrue(history.contains("On the card"), history);
+  }
+
+  @Test
+  void aPageTakenWithoutPaperIsHandedOverToo() throws IOException {
+    assertEquals(303, desk.post("/job/Q-3101/taken").statusCode());
+    assertTrue(Files.readString(desk.shop.resolve("handed-over.csv")).contains("Q-3101,Mara"));
+  }
+
+  @Test
+  void whatWasFoundAtAVisitLiftsTheHolds() throws IOException {
+    assertTrue(desk.page("/job/Q-3101").contains("until Sun, Mar 14"));
+    Files.writeString(desk.shop.resolve("visits.csv"), "day;job;result;note\r\n");
+    assertEquals(
+        303,
+        desk.post("/job/Q-3101/seen", "result", "fine", "note", "dry; no \"fingers\"")
+            .statusCode());
+    assertEquals(
+        "day;job;result;note\r\n2026-11-25;Q-3101;fine;\"dry; no \"\"fingers\"\"\"\r\n",
+        Files.readString(desk.shop.resolve("visits.csv")));
+    String after = desk.page("/job/Q-3101");
+    assertTrue(after.contains("Seen, all well"), after);
+    assertFalse(after.contains("until Sun, Mar 14"), after);
+  }
+
+  @Test
+  void whatSomebodyElseWroteIsSeenWithinSeconds() throws Exception {
+    String text = file("Q-3101").replace("Q-3101", "Q-3200").replace("Mara", "Odette");
+    Files.writeString(desk.shop.resolve("jobs/Q-3200.yaml"), text);
+    long begin = System.nanoTime();
+    while (!desk.get("/find?q=odette").body().contains("Q-3200")) {
+      assertTrue(System.nanoTime() - begin < Duration.ofSeconds(20).toNanos(), "never seen");
+      Thread.sleep(100);
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"harbor 35 H35-0611", "mara", "BLACK four", "Q-3101", "2026-11-24"})
+  void aCarIsFoundByWhatPeopleRemember(String query) {
+    String found = desk.get("/find?q=" + DeskClient.form(List.of("q", query)).substring(2)).body();
+    assertTrue(found.contains("/job/Q-3101"), found);
+  }
+
+  @Test
+  void theDeskSpeaksSpanish() {
+    HttpRequest.Builder request =
+        HttpRequest.newBuilder(desk.at("/new")).header("Cookie", "language=es");
+    String page = desk.send(request).body();
+    assertTrue(page.contains("Auto nuevo") && page.contains("lang=\"es\""), page);
+    assertTrue(page.contains("Terminado"), page);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "/nothing",
+        "/job/none",
+        "/job/Q-3101/none",
+        "/site/none",
+        "/site/../shop.yaml",
+        "/site/%2e%2e/office/pages.csv",
+        "/desk.html"
+      })
+  void whatIsNotThereIsNotFound(String path) {
+    assertEquals(404, desk.get(path).statusCode());
+  }
+
+  /** No page of another site can do anything here (Fetch Standard, the header Origin). */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "http://evil.example",
+        "null",
+        "http://localhost:1",
+        "https://127.0.0.1",
+        "http://127.0.0.1"
+      })
+  void aFormOfAnotherSiteIsRefused(String origin) {
+    List<String> fields = List.of(DeskClient.car("Q-3118", "harbor-35"));
+    assertEquals(403, desk.post("/new", origin, fields).statusCode());
+    HttpRequest.Builder without =
+        HttpRequest.newBuilder(desk.at("/new"))
+            .header("Content-Type", "application/x-www-form-urlencoded")
+            .POST(HttpRequest.BodyPublishers.ofString(DeskClient.form(fields)));
+    assertEquals(403, desk.send(without).statusCode());
+    assertFalse(Files.exists(desk.shop.resolve("jobs/Q-3118.yaml")));
+  }
+
+  /** A name that another site lets lead to this machine (RFC 9110, section 7.4). */
+  @ParameterizedTest
+  @ValueSource(strings = {"evil.example:PORT", "127.0.0.1", "localhost:1", ""})
+  void anotherNameOfThisMachineIsRefused(String host) throws IOException {
+    int port = desk.desk.address().getPort();
+    String asked =
+        "GET / HTTP/1.1\r\nHost: "
+            + host.replace("PORT", "" + port)
+            + "\r\nConnection: close\r\n\r\n";
+    try (Socket socket = new Socket("127.0.0.1", port);
+        InputStream in = socket.getInputStream()) {
+      socket.getOutputStream().write(asked.getBytes(StandardCharsets.US_ASCII));
+      String answer = new String(in.readAllBytes(), StandardCharsets.US_ASCII);
+      assertTrue(answer.startsWith("HTTP/1.1 4"), answer);
+      assertFalse(answer.contains("Quillhaven"), answer);
+    }
+  }
+
+  @Test
+  void everyAnswerIsKeptAndFramedByNobodyAndLoadsNothingFromElsewhere() {
+    for (String path : List.of("/", "/new", "/find", "/job/Q-3101", "/job/Q-3101/hand-over")) {
+      HttpResponse<String> answer = desk.get(path);
+      String policy = answer.headers().firstValue("Content-Security-Policy").orElse("");
+      assertTrue(policy.startsWith("default-src 'none'"), path);
+      assertTrue(policy.contains("frame-ancestors 'self'"), path);
+      assertEquals("no-store", answer.headers().firstValue("Cache-Control").orElse(""), path);
+      assertFalse(answer.body().contains("<script>") || answer.body().contains(" style="), path);
+      assertFalse(answer.body().matches("(?s).*(src|href)=\"(https?:)?//.*"), path);
+    }
+  }
+
+  @Test
+  void markupThatWasTypedStaysText() {
+    String bad = "<img src=x onerror=alert(1)>\"'";
+    String page =
+        desk.post(
+                "/new",
+                DeskClient.car(
+                    "Q-3118",
+                    "harbor-35",
+                    "do",
+                    "look",
+                    "first-name",
+                    bad,
+                    "car.text",
+                    bad,
+                    "id",
+                    bad))
+            .body();
+    assertFalse(page.contains("<img"), page);
+    assertEquals(
+        303,
+        desk.post("/new", DeskClient.car("Q-3118", "harbor-35", "first-name", bad)).statusCode());
+    for (String path : List.of("/", "/job/Q-3118", "/find?q=Q-3118", "/job/Q-3118/change")) {
+      assertFalse(desk.get(path).body().contains("<img"), path);
+    }
+  }
+
+  /** Twenty tablets at once: each car that was saved is there, whole, once. */
+  @Test
+  void aThousandRequestsOfTwentyClientsLoseNothing() throws Exception {
+    ExecutorService clients = Executors.newFixedThreadPool(20);
+    List<Future<List<Integer>>> all = new ArrayList<>();
+    for (int client = 0; client < 20; client++) {
+      int number = client;
+      all.add(clients.submit(() -> work(number)));
+    }
+    List<Integer> answers = new ArrayList<>();
+    for (Future<List<Integer>> one : all) {
+      answers.addAll(one.get());
+    }
+    clients.shutdown();
+    assertEquals(1000, answers.size());
+    assertEquals(Set.of(200, 303), Set.copyOf(answers));
+    LoadedShop shop = desk.loaded();
+    assertFalse(shop.hasErrors(), () -> shop.errors().toString());
+    Set<String> there = shop.jobs().stream().map(Job::id).collect(Collectors.toSet());
+    for (int client = 0; client < 20; client++) {
+      for (int i = 0; i < 5; i++) {
+        assertTrue(there.contains("T-" + client + "-" + i), client + " " + i);
+      }
+    }
+    long calls = Files.readString(desk.shop.resolve("handed-over.csv")).lines().count() - 1;
+    assertEquals(100, calls);
+  }
+
+  /** Five new cars, each taken along, and looks around in between. */
+  private List<Integer> work(int number) throws Exception {
+    HttpClient own = HttpClient.newHttpClient();
+    List<Integer> answers = new ArrayList<>();
+    for (int i = 0; i < 5; i++) {
+      String id = "T-" + number + "-" + i;
+      answers.add(desk.post("/new", DeskClient.car(id, "harbor-35")).statusCode());
+      answers.add(desk.post("/job/" + id + "/taken").statusCode());
+      List<String> looks = List.of("/new", "/find?q=" + id, "/job/" + id, "/desk.css");
+      for (String path : IntStream.range(0, 8).mapToObj(k -> looks.get(k % 4)).toList()) {
+        URI at = desk.at(path);
+        HttpResponse<String> answer =
+            own.send(HttpRequest.newBuilder(at).build(), HttpResponse.BodyHandlers.ofString());
+        assertEquals(200, answer.statusCode(), answer.body());
+        answers.add(answer.statusCode());
+      }
+    }
+    return answers;
+  }
+}

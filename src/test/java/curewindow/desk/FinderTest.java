@@ -1,0 +1,77 @@
+package curewindow.desk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import curewindow.shop.Job;
+import curewindow.site.LoadedShop;
+import curewindow.words.WordsLibrary;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Cars are found by what people remember of them, at once. */
+class FinderTest {
+
+  private static final LoadedShop SHOP =
+      LoadedShop.load(Path.of("content/demo"), DeskClient.clock(DeskClient.NOW));
+
+  private static List<String> found(Finder finder, String query) {
+    return finder.find(query, 50).jobs().stream().map(Job::id).toList();
+  }
+
+  @Test
+  void everyWordHasToBeThere() {
+    Finder finder = Finder.of(SHOP);
+    assertEquals(List.of("Q-3101"), found(finder, "Mara black"));
+    assertEquals(List.of(), found(finder, "Mara green"));
+    assertEquals(List.of("Q-3101"), found(finder, "h35-0611"));
+    assertEquals(List.of("Q-3108"), found(finder, "ana midnight"));
+    assertEquals(List.of(), found(finder, "ara"), "letters begin a word");
+    assertEquals(17, finder.find("", 50).jobs().size());
+    assertEquals(12, finder.find("", 5).more());
+  }
+
+  @Test
+  void accentsAndCaseDoNotCount() {
+    Finder finder = Finder.of(SHOP);
+    assertEquals(found(finder, "MÁRA"), found(finder, "mara"));
+  }
+
+  /** The aim is 200 ms; our own. */
+  @Test
+  void aHundredThousandCarsAreLookedThroughAtOnce() {
+    List<Job> jobs = new ArrayList<>();
+    for (int i = 0; i < 100_000; i++) {
+      Job job = SHOP.jobs().get(i % SHOP.jobs().size());
+      jobs.add(
+          new Job(
+              "N-" + i,
+              job.firstName(),
+              job.language(),
+              job.car(),
+              job.place(),
+              job.parking(),
+              job.stays(),
+              job.items(),
+              job.found(),
+              job.seen(),
+              job.where()));
+    }
+    Finder finder =
+        Finder.of(
+            jobs,
+            SHOP.read().catalogue().films(),
+            SHOP.shop().orElseThrow().zone(),
+            SHOP.words().of(WordsLibrary.FALLBACK));
+    long best = Long.MAX_VALUE;
+    for (int i = 0; i < 10; i++) {
+      long begin = System.nanoTime();
+      assertEquals(List.of("N-77777"), found(finder, "n-77777"));
+      finder.find("harbor black H35", 40);
+      best = Math.min(best, (System.nanoTime() - begin) / 2);
+    }
+    assertTrue(best < 200_000_000, "one search took " + best / 1_000_000 + " ms");
+  }
+}

@@ -1,0 +1,90 @@
+package curewindow.desk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** Who may come in from another machine. */
+class GateTest {
+
+  private final Ticking clock = new Ticking();
+  private byte next;
+  private final Gate gate = new Gate("heron7rq", clock, () -> new byte[] {next++, 1, 2, 3});
+
+  private static final class Ticking extends Clock {
+    private Instant now = Instant.parse("2026-11-25T20:00:00Z");
+
+    @Override
+    public ZoneId getZone() {
+      return ZoneOffset.UTC;
+    }
+
+    @Override
+    public Clock withZone(ZoneId zone) {
+      return this;
+    }
+
+    @Override
+    public Instant instant() {
+      return now;
+    }
+  }
+
+  private boolean isIn(String session) {
+    return gate.knows(
+        new Request(
+            false, "/", Request.Values.NONE, Request.Values.NONE, Map.of(Gate.COOKIE, session)));
+  }
+
+  @Test
+  void whoKnowsThePasscodeIsInForAWorkingDay() {
+    String session = gate.enter(" heron7rq ").orElseThrow();
+    assertTrue(isIn(session));
+    clock.now = clock.now.plus(Gate.SESSION).minusSeconds(1);
+    assertTrue(isIn(session));
+    clock.now = clock.now.plusSeconds(1);
+    assertFalse(isIn(session));
+    assertFalse(isIn(""));
+    assertFalse(isIn("00010203ff"));
+    assertFalse(session.equals(gate.enter("heron7rq").orElseThrow()), "each session is another");
+  }
+
+  @Test
+  void tenWrongOnesSlowEveryoneDown() {
+    for (int i = 0; i < Gate.FREE_TRIES; i++) {
+      assertFalse(gate.isClosed());
+      assertEquals(Optional.empty(), gate.enter("wrong" + i));
+    }
+    assertTrue(gate.isClosed());
+    assertEquals(Optional.empty(), gate.enter("heron7rq"), "not even the right one");
+    Duration waited = Duration.ZERO;
+    for (int i = 0; i < 4; i++) {
+      Duration wait = Duration.ofSeconds(15L << i);
+      clock.now = clock.now.plus(wait).minusMillis(1);
+      assertTrue(gate.isClosed(), "after " + waited);
+      clock.now = clock.now.plusMillis(1);
+      assertFalse(gate.isClosed());
+      assertEquals(Optional.empty(), gate.enter("wrong again"));
+      waited = waited.plus(wait);
+    }
+    clock.now = clock.now.plus(Duration.ofHours(1));
+    assertTrue(gate.enter("heron7rq").isPresent());
+    assertFalse(gate.isClosed());
+  }
+
+  @Test
+  void theCookieIsNoScriptsAndNoOtherSites() {
+    String cookie = Gate.cookie("abc");
+    assertTrue(cookie.startsWith("desk=abc;"), cookie);
+    assertTrue(cookie.contains("HttpOnly") && cookie.contains("SameSite=Strict"), cookie);
+  }
+}
