@@ -93,7 +93,7 @@ final class DeskShop {
   synchronized <T> T note(Work<T> work) throws IOException {
     State before = state;
     T result = work.in(before.now().shop());
-    LoadedShop shop = before.now().shop().again(clock.instant());
+    LoadedShop shop = before.now().shop().again();
     state = new State(Now.of(shop, before.now().finder()), before.at(), before.stamp());
     return result;
   }
@@ -104,7 +104,7 @@ final class DeskShop {
    */
   synchronized void put(Job job) {
     State before = state;
-    LoadedShop shop = before.now().shop().with(job, clock.instant());
+    LoadedShop shop = before.now().shop().with(job);
     state = new State(Now.of(shop), before.at(), before.stamp());
   }
 

@@ -48,13 +48,7 @@ public final class LoadedShop {
   private final WordsLibrary words;
   private final Ledgers ledgers;
   private final List<Problem> found;
-  private final KeptDates kept;
-  private final Curing curing;
-
-  /** Dates as they would be had nothing been measured. */
-  private final Curing unmeasured = Curing.with(Climates::weathers);
-
-  private final Instant now;
+  private final Dates dates;
 
   /** Read when first asked for: many commands need no guide. */
   private Guides guides;
@@ -62,21 +56,34 @@ public final class LoadedShop {
   /** Put together when first asked for: a command on one job need not check all texts. */
   private List<Problem> problems;
 
-  private LoadedShop(
-      ShopFiles files, ShopRead read, WordsLibrary words, Ledgers ledgers, Found found) {
+  private LoadedShop(ShopFiles files, ShopRead read, WordsLibrary words, Dates dates, Found found) {
     this.files = files;
     this.read = read;
     this.byId =
         read.jobs().stream().collect(Collectors.toMap(Job::id, Function.identity(), (a, b) -> a));
     this.words = words;
-    this.ledgers = ledgers;
+    this.dates = dates;
+    this.ledgers = found.ledgers();
     this.found = found.problems().all();
-    this.now = found.now();
-    this.kept = new KeptDates(files.root());
-    this.curing = unmeasured.measured(read.observed()).knowing(kept);
   }
 
-  private record Found(Problems problems, Instant now) {}
+  /**
+   * What computes dates.
+   *
+   * @param kept those that are known already
+   * @param curing with the weather that was measured
+   * @param unmeasured as they would be had nothing been measured
+   */
+  private record Dates(KeptDates kept, Curing curing, Curing unmeasured) {
+
+    static Dates of(ShopFiles files, ShopRead read) {
+      KeptDates kept = new KeptDates(files.root());
+      Curing unmeasured = Curing.with(Climates::weathers);
+      return new Dates(kept, unmeasured.measured(read.observed()).knowing(kept), unmeasured);
+    }
+  }
+
+  private record Found(Ledgers ledgers, Problems problems) {}
 
   private record Guides(GuideLibrary library, List<Problem> problems) {}
 
@@ -92,19 +99,22 @@ public final class LoadedShop {
   public static LoadedShop load(Path folder, Clock clock) {
     ShopFiles files = new ShopFiles(folder);
     Instant now = clock.instant();
-    return of(files, ShopFolder.read(files, now), now);
+    return of(files, ShopFolder.read(files, now));
   }
 
   /** The same of a folder that was read already. */
-  static LoadedShop of(ShopFiles files, ShopRead read, Instant now) {
-    Problems problems = new Problems();
-    problems.addAll(read.problems());
+  static LoadedShop of(ShopFiles files, ShopRead read) {
     WordsLibrary words =
         WordsLibrary.open(
             files, read.shop().flatMap(Shop::locale), read.shop().flatMap(Shop::units));
+    return new LoadedShop(files, read, words, Dates.of(files, read), found(files, read));
+  }
+
+  private static Found found(ShopFiles files, ShopRead read) {
+    Problems problems = new Problems();
+    problems.addAll(read.problems());
     LanguageState.tellUnpaired(files, problems);
-    Ledgers ledgers = Ledgers.read(files.root(), problems);
-    return new LoadedShop(files, read, words, ledgers, new Found(problems, now));
+    return new Found(Ledgers.read(files.root(), problems), problems);
   }
 
   /**
@@ -261,14 +271,14 @@ public final class LoadedShop {
   private JobView view(Job job, String token, String language) {
     Shop shop = read.shop().orElseThrow();
     URI address = shop.address().resolve(PagePaths.folder(token));
-    Timeline dates = curing.timeline(cureCase(job));
+    Timeline timeline = dates.curing().timeline(cureCase(job));
     return new JobView(
         job,
         shop,
         read.catalogue(),
         place(job),
-        dates,
-        Visit.of(job, read.catalogue().visits(), dates, shop, isFar(job, shop)),
+        timeline,
+        Visit.of(job, read.catalogue().visits(), timeline, shop, isFar(job, shop)),
         words.of(language),
         address,
         token);
@@ -278,7 +288,7 @@ public final class LoadedShop {
   JobView withCards(JobView view) {
     Printed cards = ledgers.printed().map(p -> p.of(view.job().id())).orElse(Printed.NOTHING);
     return isMeasured(view.job())
-        ? Slowed.mark(view, cards, () -> unmeasured.timeline(cureCase(view.job())))
+        ? Slowed.mark(view, cards, () -> dates.unmeasured().timeline(cureCase(view.job())))
         : view.withPrinted(cards);
   }
 
@@ -316,7 +326,7 @@ public final class LoadedShop {
   /** How long holds last at the shop's own place; nothing that was measured counts. */
   YearHere year() {
     Shop shop = read.shop().orElseThrow();
-    return YearHere.of(shop, read.catalogue(), read.places().get(shop.place()), unmeasured);
+    return YearHere.of(shop, read.catalogue(), read.places().get(shop.place()), dates.unmeasured());
   }
 
   private Place place(Job job) {
@@ -342,38 +352,45 @@ public final class LoadedShop {
   }
 
   /**
-   * The same folder whose ledgers are others by now, seen at another time.
+   * The same folder whose ledgers are others by now.
    *
-   * @param at the time of reading
    * @return the shop, its ledgers read anew
    */
-  public LoadedShop again(Instant at) {
-    return of(files, read, at);
+  public LoadedShop again() {
+    return again(read);
+  }
+
+  /** Texts, guides and weather stay as they were read. */
+  private LoadedShop again(ShopRead other) {
+    LoadedShop next = new LoadedShop(files, other, words, dates, found(files, other));
+    synchronized (this) {
+      next.guides = guides;
+    }
+    return next;
   }
 
   /**
-   * The same folder in which one more job stands, or another under its id, seen at another time.
+   * The same folder in which one more job stands, or another under its id.
    *
    * @param job a good job, whose car the shop has not seen again
-   * @param at the time of reading
    * @return the shop, its ledgers read anew
    */
-  public LoadedShop with(Job job, Instant at) {
+  public LoadedShop with(Job job) {
     List<Job> jobs =
         Stream.concat(read.jobs().stream().filter(j -> !j.id().equals(job.id())), Stream.of(job))
             .sorted(Comparator.comparing(Job::id))
             .toList();
-    return of(files, read.with(jobs), at);
+    return again(read.with(jobs));
   }
 
   Curing curing() {
-    return curing;
+    return dates.curing();
   }
 
   /** Keeps the dates that were asked for, so that they are soon told another time. */
   void keepDates() throws IOException {
     try (FolderLock lock = FolderLock.on(files.root())) {
-      kept.save(lock);
+      dates.kept().save(lock);
     }
   }
 

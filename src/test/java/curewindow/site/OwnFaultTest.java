@@ -93,7 +93,7 @@ final class OwnFaultTest {
   private LoadedShop with(Job... bad) {
     List<Job> jobs = new ArrayList<>(List.of(bad));
     jobs.add(good);
-    return LoadedShop.of(files, read.with(jobs), NOW);
+    return LoadedShop.of(files, read.with(jobs));
   }
 
   private static void told(List<Problem> problems, String... files) {
