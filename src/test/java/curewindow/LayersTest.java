@@ -24,6 +24,7 @@ class LayersTest {
   private static final List<String> LAYERS =
       List.of(
           "problem",
+          "tally",
           "climate",
           "cure",
           "shop",
@@ -44,6 +45,7 @@ class LayersTest {
   private static final Map<String, Set<String>> LIBRARIES =
       Map.ofEntries(
           Map.entry("problem", Set.of()),
+          Map.entry("tally", Set.of("org.apache.commons.statistics")),
           Map.entry("climate", Set.of("net.e175.klaus.solarpositioning", "de.siegmar.fastcsv")),
           Map.entry("cure", Set.of()),
           Map.entry("shop", Set.of("tools.jackson", "org.snakeyaml.engine", "de.siegmar.fastcsv")),
