@@ -17,6 +17,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** All guides of a shop, in all its languages. Safe for use by several threads at once. */
 public final class GuideLibrary {
@@ -205,5 +206,11 @@ public final class GuideLibrary {
    */
   public Optional<Guide> find(String language, String id) {
     return Optional.ofNullable(byLanguage.getOrDefault(language, Map.of()).get(id));
+  }
+
+  /** A guide in all languages that have it. */
+  Stream<Guide> all(String id) {
+    return byLanguage.values().stream()
+        .flatMap(there -> Optional.ofNullable(there.get(id)).stream());
   }
 }

@@ -9,7 +9,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /** The questions that the customer of a job is likely to ask: those of the guide {@code normal}. */
 public final class Questions {
@@ -101,6 +104,19 @@ public final class Questions {
         asked.id(),
         asked.heading(),
         asked.holds().stream().flatMap(h -> view.timeline().of(h).stream()).toList());
+  }
+
+  /**
+   * The questions that any customer can have, in any language.
+   *
+   * @param guides the care texts
+   * @return their ids, alphabetical
+   */
+  public static Set<String> ids(GuideLibrary guides) {
+    return guides
+        .all(GUIDE)
+        .flatMap(guide -> guide.questionIds().stream())
+        .collect(Collectors.toCollection(TreeSet::new));
   }
 
   /**

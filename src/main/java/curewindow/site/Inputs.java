@@ -136,6 +136,7 @@ record Inputs(String shared, SortedMap<String, String> guides) {
             PrintedDates.FILE,
             CalendarDates.FILE,
             CallsMade.FILE,
+            Callbacks.FILE,
             HandedOver.FILE,
             LedgerCopies.FOLDER);
 

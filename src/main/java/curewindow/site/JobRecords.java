@@ -33,7 +33,7 @@ public final class JobRecords {
 
   /** The files with rows of jobs, beside the link ledger. */
   private static final List<LedgerCsv> OF_JOBS =
-      List.of(PrintedDates.CSV, CallsMade.CSV, CalendarDates.CSV, HandedOver.CSV);
+      List.of(PrintedDates.CSV, CallsMade.CSV, Callbacks.CSV, CalendarDates.CSV, HandedOver.CSV);
 
   private final LoadedShop loaded;
   private final Shop shop;
@@ -121,7 +121,7 @@ public final class JobRecords {
       links.rename(old, now);
       links.save(today);
       for (LedgerCsv file : OF_JOBS) {
-        file.move(root(), old, now);
+        file.move(root(), old, now, file.equals(Callbacks.CSV));
       }
     }
     return Outcome.done(now + " now has the address and the card of " + old + ".", NEXT);
@@ -287,7 +287,9 @@ public final class JobRecords {
 
   /** Whether anything is kept of a job beside its file. */
   private boolean isKnown(String job) {
-    return loaded.knownToken(job).isPresent() || loaded.ledgers().withCard().contains(job);
+    return loaded.knownToken(job).isPresent()
+        || loaded.ledgers().withCard().contains(job)
+        || !CallNotes.of(loaded).of(job).isEmpty();
   }
 
   private Outcome unknown(String job) {

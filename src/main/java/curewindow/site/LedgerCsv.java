@@ -175,14 +175,22 @@ record LedgerCsv(String file, String code, String name, List<String> header, Str
     return rows.size() - left.size();
   }
 
-  /** Gives the rows of a job to another id, which loses its own; nothing where it has none. */
-  void move(Path shop, String job, String to) throws IOException {
+  /**
+   * Gives the rows of a job to another id; nothing is done where it has none.
+   *
+   * @param shop the shop folder, which is locked
+   * @param job the job's id
+   * @param to the other id
+   * @param keepsOwn whether that one keeps the rows that it has already
+   * @throws IOException where the file is broken or cannot be written
+   */
+  void move(Path shop, String job, String to, boolean keepsOwn) throws IOException {
     List<List<String>> rows = rows(shop);
     if (rows.stream().anyMatch(row -> row.get(0).equals(job))) {
       write(
           shop,
           rows.stream()
-              .filter(row -> !row.get(0).equals(to))
+              .filter(row -> keepsOwn || !row.get(0).equals(to))
               .map(row -> row.get(0).equals(job) ? named(row, to) : row)
               .toList());
     }

@@ -17,6 +17,7 @@ import java.util.stream.Stream;
  * @param printed what cards say
  * @param calendars what calendars say
  * @param calls what was told by phone
+ * @param callbacks what customers called with
  * @param handedOver whose cards were handed over
  * @param withCard the jobs whose card was handed over
  */
@@ -25,6 +26,7 @@ record Ledgers(
     Optional<PrintedDates> printed,
     Optional<CalendarDates> calendars,
     Optional<CallsMade> calls,
+    Optional<Callbacks> callbacks,
     Optional<HandedOver> handedOver,
     Set<String> withCard) {
 
@@ -33,16 +35,24 @@ record Ledgers(
     Optional<PrintedDates> printed = PrintedDates.read(shop, problems);
     Optional<CalendarDates> calendars = CalendarDates.read(shop, problems);
     Optional<CallsMade> calls = CallsMade.read(shop, problems);
+    Optional<Callbacks> callbacks = Callbacks.read(shop, problems);
     Optional<HandedOver> handedOver = HandedOver.read(shop, problems);
     Set<String> withCard = new TreeSet<>();
     handedOver.ifPresent(list -> withCard.addAll(list.jobs()));
     printed.ifPresent(dates -> withCard.addAll(dates.jobs()));
     return new Ledgers(
-        links, printed, calendars, calls, handedOver, Collections.unmodifiableSet(withCard));
+        links,
+        printed,
+        calendars,
+        calls,
+        callbacks,
+        handedOver,
+        Collections.unmodifiableSet(withCard));
   }
 
   boolean areBroken() {
-    return Stream.of(links, printed, calendars, calls, handedOver).anyMatch(Optional::isEmpty);
+    return Stream.of(links, printed, calendars, calls, callbacks, handedOver)
+        .anyMatch(Optional::isEmpty);
   }
 
   /** The link ledger as it stands on disk while the shop folder is locked. */
@@ -66,6 +76,11 @@ record Ledgers(
   /** The calls as they stand on disk while the shop folder is locked. */
   static CallsMade calls(FolderLock lock) throws IOException {
     return whole(CallsMade.read(lock.folder(), new Problems()), CallsMade.FILE);
+  }
+
+  /** What customers called with as it stands on disk while the shop folder is locked. */
+  static Callbacks callbacks(FolderLock lock) throws IOException {
+    return whole(Callbacks.read(lock.folder(), new Problems()), Callbacks.FILE);
   }
 
   /** The cards that were handed over as they stand on disk while the shop folder is locked. */

@@ -39,6 +39,7 @@ class LedgersTest {
         "link-ledger.csv",
         "printed-dates.csv",
         "calls.csv",
+        "callbacks.csv",
         "calendar-dates.csv",
         "handed-over.csv"
       })

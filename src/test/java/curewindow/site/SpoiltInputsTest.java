@@ -76,6 +76,8 @@ class SpoiltInputsTest {
               + "Q-3101,,windows-up,2026-11-29T18:00:00Z,0,2026-11-24T23:00:00Z,abc\n",
           "calls.csv",
           "job,day,hold,told\nQ-3101,2026-11-26,windows-up,2026-11-29T18:00:00-08:00\n",
+          "callbacks.csv",
+          "job,at,question,outcome\nQ-3101,2026-11-26T09:05:30,haze,solved\n",
           "handed-over.csv",
           "job,first-name,car,came-in\nQ-3101,Mara,blue sedan,2026-11-24\n");
 
