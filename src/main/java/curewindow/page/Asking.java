@@ -30,6 +30,9 @@ final class Asking {
   /** Below a long list of dates, or a box that says that a date has moved. */
   private static final int BELOW_MUCH = 2;
 
+  /** A list of more dates takes a screen and a half by itself. */
+  private static final int MANY_DATES = 10;
+
   /**
    * The likeliest questions, the others, and the page of all that anybody asks.
    *
@@ -70,10 +73,25 @@ final class Asking {
     return likely.stream().map(this::card).toList();
   }
 
+  /**
+   * Whether there is much to read before the questions.
+   *
+   * @param moved how many notes say that a date is not the card's
+   * @param dates the list of dates
+   */
+  static boolean isMuch(int moved, DateList.Dates dates) {
+    return moved > 0 || dates.rows().size() > MANY_DATES;
+  }
+
+  /** How many of some questions are seen at a glance; the others are folded. */
+  static int atAGlance(int questions, boolean isBelowMuch) {
+    int most = isBelowMuch ? BELOW_MUCH : AT_A_GLANCE;
+    return questions > most + 1 ? most : questions;
+  }
+
   /** As many of the questions as there is room for. */
   Cards of(List<Card> room, boolean isBelowMuch) {
-    int most = isBelowMuch ? BELOW_MUCH : AT_A_GLANCE;
-    int glance = room.size() > most + 1 ? most : room.size();
+    int glance = atAGlance(room.size(), isBelowMuch);
     return new Cards(
         language,
         room.subList(0, glance),
@@ -81,7 +99,7 @@ final class Asking {
         PublicSite.fromCustomer(language.orElse(words.language()), PublicViews.QUESTIONS));
   }
 
-  private static Stream<GuideQuestion> likely(List<GuideQuestion> questions) {
+  static Stream<GuideQuestion> likely(List<GuideQuestion> questions) {
     Map<String, Integer> asked = new HashMap<>();
     Map<GuideQuestion, Integer> turns = new HashMap<>();
     List<GuideQuestion> now =

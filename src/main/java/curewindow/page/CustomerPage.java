@@ -20,9 +20,6 @@ final class CustomerPage {
   /** For how many days it is said that something is due; our own choice. */
   private static final int DUE_DAYS = 90;
 
-  /** A list of more dates takes a screen and a half by itself. */
-  private static final int MANY_DATES = 10;
-
   private final Cases cases;
   private final JobView view;
   private final Words words;
@@ -119,7 +116,7 @@ final class CustomerPage {
     return whole.with(
         asking.of(
             asked.stream().limit(room.questions()).toList(),
-            isMuch(whole.changed(), whole.dates())),
+            Asking.isMuch(whole.changed().size(), whole.dates())),
         Stream.concat(
                 care.stream().limit(room.texts()),
                 care.stream().skip(room.texts()).map(CustomerView.Fold::withoutText))
@@ -156,17 +153,12 @@ final class CustomerPage {
         calendars.isEmpty() ? Optional.empty() : Optional.of(CalendarLines.json(calendars)),
         parking.here(),
         cases.text(CustomerPage::basis),
-        asking.of(asked, isMuch(changed, dates)),
+        asking.of(asked, Asking.isMuch(changed.size(), dates)),
         new CarPicture(view, shared.cars().get(view.job().car().body())).picture(),
         new Fittings(view).work(),
         care,
         words.text("page.kept", Map.of("day", "{day}")),
         words.text("page.private", job));
-  }
-
-  /** Whether there is much to read before the questions. */
-  private static boolean isMuch(List<Cases.Said<CustomerView.Note>> changed, DateList.Dates dates) {
-    return !changed.isEmpty() || dates.rows().size() > MANY_DATES;
   }
 
   private static List<CustomerView.Note> notes(JobView shown) {
