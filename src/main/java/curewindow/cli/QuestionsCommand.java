@@ -9,9 +9,11 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -20,7 +22,9 @@ import picocli.CommandLine.Spec;
 
 @Command(
     name = "questions",
-    description = "Tells who may call on a day and what they will ask, with each car's answers.",
+    description =
+        "Tells who may call on a day and what they will ask, with each car's answers; notes who"
+            + " did call, and counts the calls.",
     mixinStandardHelpOptions = true)
 final class QuestionsCommand implements Callable<Integer> {
 
@@ -38,6 +42,18 @@ final class QuestionsCommand implements Callable<Integer> {
   @Option(names = "--all", description = "leaves out nobody and no question")
   private boolean all;
 
+  @ArgGroup private Task task = new Task();
+
+  /** Another thing to do in place of telling who may call. */
+  static final class Task {
+
+    @ArgGroup(exclusive = false)
+    private AskedOptions asked;
+
+    @ArgGroup(exclusive = false)
+    private ReportOptions report;
+  }
+
   QuestionsCommand(Clock clock) {
     this.clock = clock;
   }
@@ -51,12 +67,21 @@ final class QuestionsCommand implements Callable<Integer> {
       out.println("shop.yaml and the ledgers have to be right first.");
       return Exit.PROBLEMS;
     }
+    if (task.asked != null) {
+      return task.asked.note(loaded, clock.instant(), spec);
+    }
+    Optional<LocalDate> typed =
+        Optional.ofNullable(day)
+            .map(d -> TimeOptions.day("--day", d, loaded.shop().orElseThrow().zone(), spec));
+    return task.report == null
+        ? tell(loaded, typed, out)
+        : task.report.print(loaded, typed, clock.instant(), spec);
+  }
+
+  private int tell(LoadedShop loaded, Optional<LocalDate> typed, PrintWriter out) {
     Problems problems = new Problems();
     Office office = Office.of(loaded, problems);
-    LocalDate told =
-        day == null
-            ? office.day(clock.instant())
-            : TimeOptions.day("--day", day, loaded.shop().get().zone(), spec);
+    LocalDate told = typed.orElseGet(() -> office.day(clock.instant()));
     OfficeCallers callers =
         office.callers(told, all ? OfficeCallers.Most.ALL : OfficeCallers.Most.ON_PAPER, problems);
     ProblemLines.print(problems.all(), spec.commandLine().getErr());

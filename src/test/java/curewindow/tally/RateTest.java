@@ -37,6 +37,19 @@ class RateTest {
     assertEquals(200, new Rate(60, 30).per100());
   }
 
+  /** 4 of 20 is 5.73 % to 43.66 % (Clopper and Pearson's table, from memory). */
+  @Test
+  void aShareIsRoundedOutwardsToo() {
+    Share share = new Share(4, 20);
+    assertEquals(20, share.of100());
+    assertEquals(5, share.low());
+    assertEquals(44, share.high());
+    assertTrue(share.isEnough());
+    assertFalse(new Share(4, 19).isEnough());
+    assertEquals(0, new Share(0, 0).of100());
+    assertThrows(IllegalArgumentException.class, () -> new Share(3, 2));
+  }
+
   @Test
   void oftenIsByTheRateAndNotByTheCount() {
     assertTrue(new Rate(5, 20).compareOften(new Rate(10, 50)) > 0);
