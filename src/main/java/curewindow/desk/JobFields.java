@@ -232,9 +232,11 @@ final class JobFields {
         taps(car, true, spots, chosen));
   }
 
+  /** Without the whole body, which would lie on all others. */
   private List<Tap> taps(CarSketch car, boolean above, List<String> spots, List<String> chosen) {
     return car.spots().stream()
         .filter(p -> p.above() == above && spots.contains(p.spot()))
+        .filter(p -> !catalogue.is(p.spot(), SpotFact.WHOLE))
         .map(
             p ->
                 new Tap(

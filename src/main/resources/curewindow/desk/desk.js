@@ -6,6 +6,7 @@
   const form = document.getElementById('job');
   let turn = 0;
   let timer;
+  let queue = Promise.resolve();
 
   /** The form as it would be sent, with what the pressed button says. */
   const body = (wanted) => {
@@ -34,36 +35,30 @@
     if (all && kept) document.getElementById(kept)?.focus();
   };
 
-  const ask = async (wanted, all) => {
+  /** One request after the other, so that no answer undoes what came after its question. */
+  const inTurn = (work) => {
+    clearTimeout(timer);
     const mine = ++turn;
-    try {
-      const answer = await fetch(form.action, {method: 'POST', body: body(wanted)});
-      const html = await answer.text();
-      if (mine === turn) put(html, all);
-      away('');
-    } catch (e) {
-      away(form.dataset.away);
-    }
+    queue = queue.then(() => work(mine)).then(() => away(''), () => away(form.dataset.away));
   };
 
-  const save = async () => {
-    try {
-      const answer = await fetch(form.action, {method: 'POST', body: body('save')});
-      if (answer.redirected) {
-        location.assign(answer.url);
-        return;
-      }
-      const html = await answer.text();
-      const page = new DOMParser().parseFromString(html, 'text/html');
-      const theirs = page.getElementById('job');
-      if (theirs) {
-        form.replaceChildren(...theirs.childNodes);
-        form.querySelector('.wrong, .warn:not([hidden])')?.scrollIntoView({block: 'center'});
-      }
-    } catch (e) {
-      away(form.dataset.away);
+  // Of several looks only the last one counts.
+  const ask = (wanted, all) => inTurn(async (mine) => {
+    if (!all && mine !== turn) return;
+    const answer = await fetch(form.action, {method: 'POST', body: body(wanted)});
+    put(await answer.text(), all);
+  });
+
+  const save = () => inTurn(async () => {
+    const answer = await fetch(form.action, {method: 'POST', body: body('save')});
+    if (answer.redirected) {
+      location.assign(answer.url);
+      return;
     }
-  };
+    const theirs = new DOMParser().parseFromString(await answer.text(), 'text/html').getElementById('job');
+    form.replaceChildren(...theirs.childNodes);
+    form.querySelector('.wrong, .warn:not([hidden])')?.scrollIntoView({block: 'center'});
+  });
 
   if (form) {
     form.addEventListener('input', () => {

@@ -31,7 +31,7 @@ import org.junit.jupiter.api.Assumptions;
  * zbarimg is not installed the calling test is skipped, and says so; with {@code
  * CUREWINDOW_REQUIRE_ZBAR} set in the environment it fails.
  */
-final class CodeReaders {
+public final class CodeReaders {
 
   private static final Pattern SEEN =
       Pattern.compile("<source href='(\\d+)\\.pgm'|<data[^>]*><!\\[CDATA\\[(.*?)\\]\\]></data>");
@@ -39,7 +39,7 @@ final class CodeReaders {
   private CodeReaders() {}
 
   /** What ZXing finds, with the first of its two ways to tell dark from light that leads to it. */
-  static Optional<Result> zxing(BufferedImage picture) {
+  public static Optional<Result> zxing(BufferedImage picture) {
     LuminanceSource source = new BufferedImageLuminanceSource(picture);
     return zxing(new HybridBinarizer(source)).or(() -> zxing(new GlobalHistogramBinarizer(source)));
   }

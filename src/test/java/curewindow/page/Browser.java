@@ -181,6 +181,64 @@ public final class Browser implements AutoCloseable {
     return this;
   }
 
+  /** Clicks on the first element that can be seen, as a mouse does. */
+  public Browser click(String css) {
+    shown(css).click();
+    return this;
+  }
+
+  /** Types into the first element that can be seen, in place of what stands there. */
+  public Browser type(String css, String text) {
+    WebElement field = shown(css);
+    field.clear();
+    field.sendKeys(text);
+    return this;
+  }
+
+  /** Types where the keys are, such as {@code Keys.TAB}. */
+  public Browser keys(CharSequence... keys) {
+    driver.switchTo().activeElement().sendKeys(keys);
+    return this;
+  }
+
+  /** Touches the middle of the first element that can be seen, as a finger does. */
+  public Browser tap(String css) {
+    List<?> at =
+        (List<?>)
+            driver.executeScript(
+                "arguments[0].scrollIntoView({block:'center'});var r=arguments[0]"
+                    + ".getBoundingClientRect();return [r.x+r.width/2,r.y+r.height/2]",
+                shown(css));
+    driver.executeCdpCommand(
+        "Input.dispatchTouchEvent",
+        Map.of(
+            "type", "touchStart", "touchPoints", List.of(Map.of("x", at.get(0), "y", at.get(1)))));
+    driver.executeCdpCommand(
+        "Input.dispatchTouchEvent", Map.of("type", "touchEnd", "touchPoints", List.of()));
+    return this;
+  }
+
+  private WebElement shown(String css) {
+    return driver.findElements(By.cssSelector(css)).stream()
+        .filter(WebElement::isDisplayed)
+        .findFirst()
+        .orElseThrow(() -> new AssertionError("nothing can be seen of " + css));
+  }
+
+  /** Waits until a script of the test's own returns true. */
+  public Browser until(String script) {
+    long end = System.nanoTime() + Duration.ofSeconds(60).toNanos();
+    while (!Boolean.TRUE.equals(driver.executeScript("return !!(" + script + ")"))) {
+      Assertions.assertTrue(System.nanoTime() < end, "never true: " + script);
+    }
+    return this;
+  }
+
+  /** Where the browser is. */
+  public String address() {
+    return driver.getCurrentUrl();
+  }
+
   /** The text that can be seen of the first element that can be seen at all; else empty. */
   public String seen(String css) {
     return driver.findElements(By.cssSelector(css)).stream()

@@ -1,0 +1,282 @@
+package curewindow.desk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import curewindow.Npm;
+import curewindow.handout.CodeReaders;
+import curewindow.page.Browser;
+import curewindow.shop.Job;
+import curewindow.site.LoadedShop;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
+
+/** The desk in a real browser: by mouse, by keys alone, by touch, and by two tablets at once. */
+class DeskBrowserTest {
+
+  /** The aim for a car with two services; our own. */
+  private static final int MOST_INTERACTIONS = 20;
+
+  private static Browser browser;
+
+  @TempDir Path folder;
+  private DeskClient desk;
+  private int interactions;
+
+  @BeforeAll
+  static void openBrowser() {
+    browser = Browser.open();
+  }
+
+  @AfterAll
+  static void closeBrowser() {
+    if (browser != null) {
+      browser.close();
+    }
+  }
+
+  @BeforeEach
+  void open() throws IOException {
+    desk = DeskClient.open(folder);
+    browser.screen(1180, 820, false);
+    browser.requests();
+  }
+
+  @AfterEach
+  void close() {
+    desk.close();
+  }
+
+  private void go(String path) {
+    browser.go(desk.at(path).toString());
+  }
+
+  private void click(String css) {
+    browser.click(css);
+    interactions++;
+  }
+
+  private void type(String css, String text) {
+    browser.type(css, text);
+    interactions++;
+  }
+
+  /** By script, as drop-down lists are drawn by the system; for a person it is one choice. */
+  private void choose(String id, String value) {
+    browser.run(
+        "var s=document.getElementById(arguments[0]);s.value=arguments[1];"
+            + "s.dispatchEvent(new Event('input',{bubbles:true}));"
+            + "s.dispatchEvent(new Event('change',{bubbles:true}))",
+        id,
+        value);
+    interactions++;
+  }
+
+  private Job saved(String id) {
+    browser.until("location.pathname==='/job/" + id + "/hand-over'");
+    LoadedShop shop = desk.loaded();
+    assertEquals(List.of(), shop.errors());
+    return shop.job(id).orElseThrow();
+  }
+
+  private static String spot(int item, String spot) {
+    return "#item-" + item + " .picks label:has(input[value=" + spot + "])";
+  }
+
+  private static String waitFor(int item, String spot) {
+    return "document.querySelector('#item-" + item + " .tap[data-spot=" + spot + "]')";
+  }
+
+  @Test
+  void aCarWithTwoServicesFromScratchToTheCodeByMouse() throws IOException {
+    go("/new");
+    choose("items[1].film", "harbor-35");
+    browser.until(waitFor(1, "front-door-glass"));
+    click("#item-1 .tap[data-spot=front-door-glass]");
+    click(spot(1, "rear-door-glass"));
+    click("button[value=add]");
+    browser.until("document.getElementById('items[2].film')");
+    choose("items[2].film", "fieldcoat-gloss");
+    browser.until(waitFor(2, "hood"));
+    click(spot(2, "hood"));
+    click(spot(2, "front-bumper"));
+    type("[id='items[2].batch']", "FG-2210");
+    click("label:has(input[value=wagon])");
+    click("label:has(input[name='car.paint'][value=dark])");
+    type("[id='car.text']", "red wagon");
+    type("[id='first-name']", "Ines");
+    click("label:has(input[name='parking.night'][value=garage])");
+    browser.until("document.querySelectorAll('.holds li').length>5");
+    click("button.main");
+    Job job = saved("Q-3117");
+    assertEquals(List.of("front-door-glass", "rear-door-glass"), job.items().get(0).spots());
+    assertEquals(List.of("hood", "front-bumper"), job.items().get(1).spots());
+    assertEquals("red wagon", job.car().text());
+    click("button[data-busy]");
+    browser.until("document.querySelector('.code')");
+    assertTrue(interactions <= MOST_INTERACTIONS, interactions + " interactions");
+    Path picture = folder.resolve("code.png");
+    browser.picture(picture, true);
+    String address = browser.seen(".address");
+    assertEquals(
+        address, CodeReaders.zxing(ImageIO.read(picture.toFile())).orElseThrow().getText());
+    assertEquals(
+        "https://care.quillhaven.example/"
+            + desk.loaded().madePage(desk.out, "Q-3117").orElseThrow(),
+        address);
+  }
+
+  @Test
+  void theSameWorkAgainTakesFewTouches() {
+    browser.screen(768, 1024, true);
+    go("/new");
+    browser.tap("button[value='usual:Q-3108']");
+    browser.until("document.getElementById('items[2].film')?.value==='tidewater-paint'");
+    browser.type("[id='items[1].batch']", "FL-1000").type("[id='first-name']", "Ines");
+    browser.tap("label:has(input[value=suv])");
+    browser.until("document.querySelectorAll('.holds li').length>5");
+    browser.tap("#item-1 .tap[data-spot=roof], " + spot(1, "roof"));
+    browser.tap("button.main");
+    Job job = saved("Q-3117");
+    assertEquals("FL-1000", job.items().get(0).batch().orElse(""));
+    assertTrue(job.items().get(0).spots().contains("roof"), job.items()::toString);
+    assertTrue(job.items().get(1).batch().isEmpty(), "another bottle");
+    assertEquals(true, browser.run("return document.documentElement.scrollWidth<=innerWidth"));
+  }
+
+  /** Tabs to an element, as somebody does who has no mouse. */
+  private void tabTo(String css) {
+    for (int i = 0; i < 150; i++) {
+      if (Boolean.TRUE.equals(
+          browser.run("return document.activeElement.matches(arguments[0])", css))) {
+        assertEquals(
+            true,
+            browser.run(
+                "var c=getComputedStyle(document.activeElement);"
+                    + "return c.outlineStyle!=='none'&&parseFloat(c.outlineWidth)>=1"),
+            css + " is not seen to be in focus");
+        return;
+      }
+      browser.keys(Keys.TAB);
+    }
+    throw new AssertionError("no key leads to " + css);
+  }
+
+  @Test
+  void keysAloneDoItAll() {
+    go("/new");
+    tabTo("select");
+    browser.keys("Harbor 35");
+    browser.until(waitFor(1, "back-glass"));
+    tabTo("input[value=back-glass]");
+    browser.keys(Keys.SPACE);
+    tabTo("[id='items[1].batch']");
+    // A scanner types and ends with Enter, which only goes on to the next field.
+    browser.keys("H35-0900", Keys.ENTER);
+    tabTo("[id='first-name']");
+    browser.keys("Ines");
+    tabTo("button.main");
+    browser.keys(Keys.ENTER);
+    Job job = saved("Q-3117");
+    assertEquals(List.of("back-glass"), job.items().get(0).spots());
+    assertEquals("H35-0900", job.items().get(0).batch().orElse(""));
+    tabTo("button[data-busy]");
+    browser.keys(Keys.ENTER);
+    browser.until("document.querySelector('.code')");
+  }
+
+  @Test
+  void withoutAScriptTheFormWorksToo() {
+    browser.scripts(false);
+    try {
+      go("/new?as=Q-3101");
+      browser.type("[id='first-name']", "Ines").click("button.main");
+      assertTrue(browser.address().contains("/job/Q-3117/hand-over"), browser.address());
+    } finally {
+      browser.scripts(true);
+    }
+  }
+
+  @Test
+  void whereTheDeskIsAwayNothingThatWasTypedIsLost() throws IOException {
+    go("/new?as=Q-3101");
+    browser.type("[id='first-name']", "Ines");
+    desk.close();
+    browser.click("button.main");
+    browser.until("!document.getElementById('away').hidden");
+    assertEquals("Ines", browser.run("return document.getElementById('first-name').value"));
+    int port = desk.desk.address().getPort();
+    Desk.Setting same = desk.setting(DeskClient.NOW);
+    try (Desk again =
+        Desk.open(new Desk.Setting(same.shop(), same.out(), port, same.passcode(), same.clock()))) {
+      assertEquals(port, again.address().getPort());
+      browser.click("button.main");
+      assertEquals("Ines", saved("Q-3117").firstName());
+    }
+  }
+
+  @Test
+  void ofTwoTabletsOnOneCarNoneLosesAnything() {
+    try (Browser second = Browser.open()) {
+      go("/job/Q-3101/change");
+      second.screen(768, 1024, true).go(desk.at("/job/Q-3101/change").toString());
+      second.type("[id='first-name']", "Odette").click("button.main");
+      second.until("location.pathname.endsWith('/hand-over')");
+      browser.type("[id='first-name']", "Marta").click("button.main");
+      browser.until("document.querySelector('#problems .warn')");
+      assertTrue(browser.seen("#problems").contains("Somebody else"), browser.seen("#problems"));
+      assertEquals("Odette", desk.loaded().job("Q-3101").orElseThrow().firstName());
+      browser.click("button.main");
+      assertEquals("Marta", saved("Q-3101").firstName());
+    }
+  }
+
+  @Test
+  void everyScreenIsAccessibleAndAsksForNothingFromElsewhere() throws IOException {
+    String axe = Files.readString(Npm.file("axe-core/axe.min.js"));
+    desk.post("/job/Q-3101/press");
+    List<String> found = new ArrayList<>();
+    for (String path :
+        List.of(
+            "/", "/new?as=Q-3108", "/find?q=h", "/job/Q-3101", "/job/Q-3101/hand-over", "/none")) {
+      for (int width : List.of(1180, 768, 390)) {
+        browser.screen(width, 820, width < 800);
+        for (String colors : List.of("light", "dark")) {
+          browser.prefers("prefers-color-scheme", colors);
+          go(path);
+          browser.run("document.querySelectorAll('details').forEach(d=>d.open=true)");
+          browser.run(axe);
+          List<?> against =
+              (List<?>)
+                  browser.run(
+                      "return axe.run(document,{iframes:false}).then(r=>r.violations.flatMap(v=>"
+                          + "v.nodes.map(n=>v.id+' '+n.target)))");
+          against.forEach(v -> found.add(path + " " + width + " " + colors + ": " + v));
+          if (!Boolean.TRUE.equals(
+              browser.run("return document.documentElement.scrollWidth<=innerWidth"))) {
+            found.add(path + " " + width + " is wider than the screen");
+          }
+        }
+      }
+    }
+    browser.prefers("prefers-color-scheme", "light");
+    assertEquals(List.of(), found, () -> String.join("\n", found));
+    String own = desk.desk.address().toString();
+    List<String> others =
+        browser.requests().stream()
+            .filter(a -> !a.startsWith(own) && !a.startsWith("data:"))
+            .toList();
+    assertEquals(List.of(), others);
+  }
+}
