@@ -37,6 +37,7 @@ class LayersTest {
           "calendar",
           "why",
           "site",
+          "intake",
           "send",
           "desk",
           "cli");
@@ -65,6 +66,7 @@ class LayersTest {
           Map.entry("calendar", Set.of("biweekly", "com.github.mangstadt.vinnie")),
           Map.entry("why", Set.of("tools.jackson", "de.siegmar.fastcsv")),
           Map.entry("site", Set.of("de.siegmar.fastcsv")),
+          Map.entry("intake", Set.of("de.siegmar.fastcsv")),
           Map.entry("send", Set.of("com.jcraft.jsch")),
           Map.entry("desk", Set.of("com.sun.net.httpserver")),
           Map.entry("cli", Set.of("picocli")));

@@ -30,6 +30,9 @@ final class Clocked implements CommandLine.IFactory {
     if (type == RecordsOption.class) {
       return type.cast(new RecordsOption(clock));
     }
+    if (type == ImportCommand.class) {
+      return type.cast(new ImportCommand(clock));
+    }
     if (type == RestoreCommand.class) {
       return type.cast(new RestoreCommand(clock));
     }

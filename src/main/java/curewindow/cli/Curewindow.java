@@ -41,6 +41,7 @@ public final class Curewindow {
     commands.put("forget", ForgetCommand.class);
     commands.put("expire", ExpireCommand.class);
     commands.put("restore", RestoreCommand.class);
+    commands.put("import", ImportCommand.class);
     commands.put("places", PlacesCommand.class);
     commands.put("new-shop", NewShopCommand.class);
     commands.put("edit", EditCommand.class);

@@ -77,7 +77,7 @@ final class CsvJobs {
           "found", "kind", "found-spots", "spots", "found-since", "since", "found-text", "text");
 
   private static final Set<String> LISTS = Set.of("spots", "lacks", "found-spots");
-  private static final List<String> REQUIRED =
+  static final List<String> REQUIRED =
       List.of(
           "job",
           "body",
@@ -113,6 +113,16 @@ final class CsvJobs {
     return Stream.of(JOB, STAY, CAR, PARKING, ITEM, LAMP, FOUND)
         .flatMap(m -> m.keySet().stream())
         .toList();
+  }
+
+  /** Whether a column is one of a fitted item's. */
+  static boolean isOfItem(String column) {
+    return ITEM.containsKey(column) || LAMP.containsKey(column);
+  }
+
+  /** Whether a cell of a column may hold several names. */
+  static boolean isList(String column) {
+    return LISTS.contains(column);
   }
 
   List<Read> read(String text) {

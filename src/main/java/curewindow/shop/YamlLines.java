@@ -95,7 +95,7 @@ final class YamlLines {
     return plain ? text : quoted(text);
   }
 
-  private static String quoted(String text) {
+  static String quoted(String text) {
     StringBuilder out = new StringBuilder("\"");
     text.codePoints()
         .forEach(

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.cure.HoldKind;
+import curewindow.cure.PaintTone;
 import curewindow.cure.Parking;
 import curewindow.problem.Problems;
 import curewindow.shop.BodyType;
@@ -11,6 +12,7 @@ import curewindow.shop.Catalogue;
 import curewindow.shop.FindingKind;
 import curewindow.shop.Handout;
 import curewindow.shop.Hold;
+import curewindow.shop.JobColumns;
 import curewindow.shop.PastVisit;
 import curewindow.shop.ShopFiles;
 import curewindow.shop.ShopFolder;
@@ -74,6 +76,8 @@ class UnusedTextsTest {
           new Built("car.body.", "told/JobView", Set.copyOf(BodyType.ids())),
           new Built("finding.", "page/Fittings", Set.copyOf(FindingKind.ids())),
           new Built("parking.", "told/ParkingWords", Set.copyOf(Parking.ids())),
+          new Built("import.heading.", "intake/GuessWords", headings()),
+          new Built("import.paint.", "intake/GuessWords", Set.copyOf(PaintTone.ids())),
           new Built("handout.title.", "handout/HandoutPress", handouts()),
           new Built("office.give.", "handout/OfficePickups", handouts()),
           new Built("page.state.", "page/DateList", states()),
@@ -109,6 +113,11 @@ class UnusedTextsTest {
   private static Set<String> finishes() {
     return CATALOGUE.films().values().stream()
         .flatMap(film -> film.finish().stream())
+        .collect(Collectors.toSet());
+  }
+
+  private static Set<String> headings() {
+    return Stream.concat(JobColumns.all().stream(), Stream.of("ignored"))
         .collect(Collectors.toSet());
   }
 

@@ -1,0 +1,67 @@
+package curewindow.intake;
+
+import curewindow.shop.Catalogue;
+import curewindow.shop.ImportMap;
+import curewindow.shop.JobColumns;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** What a row says in each of our columns, in the words of a job file. */
+final class OurCells {
+
+  /** A number as many countries write it, perhaps with a percent sign. */
+  private static final Pattern NUMBER = Pattern.compile("([0-9]+)(?:[.,]([0-9]+))?\\s*%?");
+
+  private final ImportMap map;
+  private final Binding binding;
+  private final TableDates dates;
+  private final OurNames names;
+
+  OurCells(ImportMap map, Binding binding, TableDates dates, Catalogue catalogue) {
+    this.map = map;
+    this.binding = binding;
+    this.dates = dates;
+    this.names = new OurNames(map, catalogue);
+  }
+
+  /** Where the cells of a column stand. */
+  Binding binding() {
+    return binding;
+  }
+
+  /** What the table says; empty where it says nothing. */
+  String told(ForeignTable.Row row, String column) {
+    List<String> texts = binding.texts(row, column);
+    if (texts.isEmpty()) {
+      return "";
+    }
+    if (JobColumns.isTime(column)) {
+      return dates.told(column, texts);
+    }
+    String text = String.join(" ", texts);
+    return JobColumns.isNumber(column)
+        ? number(text)
+        : JobColumns.isName(column) && !JobColumns.isList(column) ? names.one(column, text) : text;
+  }
+
+  /** What the table says, or else what it always is. */
+  String value(ForeignTable.Row row, String column) {
+    String told = told(row, column);
+    return told.isEmpty() ? map.fixed().getOrDefault(column, "") : told;
+  }
+
+  /** The names in a cell of a column that may have several. */
+  List<String> list(ForeignTable.Row row, String column) {
+    String value = value(row, column);
+    return value.isEmpty() ? List.of() : names.several(column, value);
+  }
+
+  private static String number(String text) {
+    Matcher number = NUMBER.matcher(text);
+    if (!number.matches()) {
+      return text;
+    }
+    return number.group(2) == null ? number.group(1) : number.group(1) + "." + number.group(2);
+  }
+}
