@@ -16,9 +16,9 @@ import java.util.regex.Pattern;
 record DayTime(LocalTime clock, String offset) {
 
   private static final String MORNING =
-      "a ?\\.? ?m\\.?|a|\u0635|\u4e0a\u5348|\u5348\u524d|\uc624\uc804";
+      "a ?\\.? ?m\\.?|a|\u03c0\\.? ?\u03bc\\.?|\u0635|\u4e0a\u5348|\u5348\u524d|\uc624\uc804";
   private static final String EVENING =
-      "p ?\\.? ?m\\.?|p|\u0645|\u4e0b\u5348|\u5348\u5f8c|\uc624\ud6c4";
+      "p ?\\.? ?m\\.?|p|\u03bc\\.? ?\u03bc\\.?|\u0645|\u4e0b\u5348|\u5348\u5f8c|\uc624\ud6c4";
   private static final Pattern TIME =
       Pattern.compile(
           "(?:(?:("

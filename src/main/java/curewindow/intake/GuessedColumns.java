@@ -1,6 +1,7 @@
 package curewindow.intake;
 
 import curewindow.intake.GuessWords.Guess;
+import curewindow.shop.ImportMap;
 import curewindow.shop.JobColumns;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -18,6 +19,9 @@ final class GuessedColumns {
   private static final int ROWS = 1_000;
 
   private static final int NAMES = 200;
+
+  /** A longer name is no name, characters. */
+  private static final int LONGEST = 200;
 
   /** Columns that are known by what stands in them; the others could be anything. */
   private static final List<String> BY_CONTENT =
@@ -153,16 +157,18 @@ final class GuessedColumns {
     return names(column, cells.getOrDefault(column, List.of()));
   }
 
+  /** Those that only differ in capitals or accents once, as a map wants them. */
   private List<String> names(String column, List<Integer> of) {
-    Set<String> names = new LinkedHashSet<>();
+    Map<String, String> names = new LinkedHashMap<>();
     for (ForeignTable.Row row : table.rows().subList(0, Math.min(ROWS, table.size()))) {
       for (int cell : of) {
         String text = cell < row.cells().size() ? row.cells().get(cell).strip() : "";
-        if (!text.isEmpty() && text.length() <= 200 && names.size() < NAMES) {
-          names.addAll(JobColumns.isList(column) ? OurNames.apart(text) : List.of(text));
+        if (!text.isEmpty() && text.length() <= LONGEST && names.size() < NAMES) {
+          List<String> apart = JobColumns.isList(column) ? OurNames.apart(text) : List.of(text);
+          apart.forEach(name -> names.putIfAbsent(ImportMap.key(name), name));
         }
       }
     }
-    return List.copyOf(names);
+    return List.copyOf(names.values());
   }
 }

@@ -60,7 +60,7 @@ final class TableRows {
   /** The one by which most rows have as many cells as the headings, and then by most cells. */
   private static char separator(String text) {
     char best = ',';
-    long most = -1;
+    long most = 0;
     for (char one : SEPARATORS) {
       TableRows tried = new TableRows(text, one);
       tried.readFrom(1, LOOKED_AT);

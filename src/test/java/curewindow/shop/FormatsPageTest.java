@@ -3,6 +3,7 @@ package curewindow.shop;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import curewindow.problem.Problems;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -31,7 +32,13 @@ class FormatsPageTest {
   void theExamplesReadWithoutProblems() throws IOException {
     TestShops.base(dir);
     Map<String, String> names =
-        Map.of("jobs/*.yaml", "jobs/2.yaml", "content/places/*.yaml", "content/places/mill.yaml");
+        Map.of(
+            "jobs/*.yaml",
+            "jobs/2.yaml",
+            "content/places/*.yaml",
+            "content/places/mill.yaml",
+            "imports/*.yaml",
+            "imports/diary.yaml");
     List<MatchResult> examples = EXAMPLE.matcher(page()).results().toList();
     int written = 0;
     for (MatchResult example : examples) {
@@ -44,7 +51,10 @@ class FormatsPageTest {
     }
     ShopRead read = TestShops.read(dir);
     assertEquals(List.of(), TestShops.lines(read));
-    assertEquals(6, written);
+    assertEquals(7, written);
+    Problems problems = new Problems();
+    assertTrue(ImportMaps.read(new ShopFiles(dir), "diary", problems).isPresent());
+    assertEquals(List.of(), problems.all());
     assertEquals(2, read.observed().get("seattle").count());
     assertEquals(List.of("1", "C-1", "K-1042"), read.jobs().stream().map(Job::id).toList());
     assertTrue(read.places().containsKey("mill"));
