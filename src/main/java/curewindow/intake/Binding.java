@@ -77,7 +77,7 @@ final class Binding {
   }
 
   /** What stands in the cells of a column that are not empty. */
-  List<String> texts(ForeignTable.Row row, String column) {
+  List<String> texts(TableRow row, String column) {
     return cells(column).stream()
         .filter(i -> i < row.cells().size())
         .map(i -> row.cells().get(i).strip())

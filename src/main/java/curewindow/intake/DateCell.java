@@ -1,11 +1,9 @@
 package curewindow.intake;
 
 import curewindow.shop.DateOrder;
-import java.text.Normalizer;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.EnumMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -43,26 +41,8 @@ record DateCell(Map<DateOrder, LocalDate> days, boolean likely, Optional<DayTime
     if (cell.length() > LONGEST) {
       return Optional.empty();
     }
-    String text = plain(cell);
+    String text = PlainCell.of(cell);
     return numbers(text).or(() -> compact(text)).or(() -> word(text));
-  }
-
-  /** Digits as ASCII has them, one blank for all kinds of space, no marks of direction. */
-  static String plain(String cell) {
-    StringBuilder out = new StringBuilder();
-    Normalizer.normalize(cell, Normalizer.Form.NFKC)
-        .codePoints()
-        .filter(c -> Character.getType(c) != Character.FORMAT)
-        .map(c -> Character.isDigit(c) ? '0' + Character.digit(c, 10) : c)
-        .map(c -> Character.isWhitespace(c) || Character.isSpaceChar(c) ? ' ' : c)
-        .forEach(out::appendCodePoint);
-    return out.toString()
-        .toLowerCase(Locale.ROOT)
-        .replace('\u5e74', '-')
-        .replace('\u6708', '-')
-        .replace("\u65e5", " ")
-        .replaceAll(" +", " ")
-        .strip();
   }
 
   private static Optional<DateCell> numbers(String text) {

@@ -42,7 +42,7 @@ record DayTime(LocalTime clock, String offset) {
     return of(BEFORE.matcher(text).replaceFirst(""));
   }
 
-  /** A time alone, in plain characters ({@link DateCell#plain}). */
+  /** A time alone, in plain characters ({@link PlainCell}). */
   static Optional<DayTime> of(String text) {
     Matcher m = TIME.matcher(text.strip());
     if (m.matches()) {

@@ -135,7 +135,7 @@ final class FirstMap {
 
   private List<DateOrders.Placed> days(int cell) {
     List<DateOrders.Placed> days = new ArrayList<>();
-    for (ForeignTable.Row row : table.rows()) {
+    for (TableRow row : table.rows()) {
       String text = cell < row.cells().size() ? row.cells().get(cell).strip() : "";
       DateCell.of(text).ifPresent(day -> days.add(new DateOrders.Placed(row.line(), text, day)));
     }

@@ -24,7 +24,7 @@ public final class ForeignTable {
   private final TableText text;
   private final char separator;
   private final List<String> headings;
-  private final List<Row> rows;
+  private final List<TableRow> rows;
   private final int[] lineStarts;
   private final Map<Integer, Integer> behind = new HashMap<>();
 
@@ -43,15 +43,6 @@ public final class ForeignTable {
     }
     this.lineStarts = TableRows.lineStarts(text.text());
   }
-
-  /**
-   * A row.
-   *
-   * @param line the line on which it begins, from 1
-   * @param cells its cells as they stand
-   * @param whole false where it could not be told into cells; it is then one cell
-   */
-  record Row(int line, List<String> cells, boolean whole) {}
 
   /**
    * Reads a table.
@@ -162,7 +153,7 @@ public final class ForeignTable {
   }
 
   /** Its rows, without the headings and without those that have nothing in them. */
-  List<Row> rows() {
+  List<TableRow> rows() {
     return rows;
   }
 
@@ -186,7 +177,7 @@ public final class ForeignTable {
   }
 
   /** Where a row begins. */
-  Where where(Row row) {
+  Where where(TableRow row) {
     return Where.line(name, row.line(), 1);
   }
 
@@ -197,7 +188,7 @@ public final class ForeignTable {
    * @param cell its number from 0
    * @return line and column; the path is its heading
    */
-  Where where(Row row, int cell) {
+  Where where(TableRow row, int cell) {
     int line = row.line();
     int i = lineStarts[line - 1];
     boolean quoted = false;

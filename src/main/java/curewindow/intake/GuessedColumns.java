@@ -101,7 +101,7 @@ final class GuessedColumns {
   }
 
   private boolean isClock(int cell) {
-    return first(cell).map(DateCell::plain).flatMap(DayTime::of).isPresent();
+    return first(cell).map(PlainCell::of).flatMap(DayTime::of).isPresent();
   }
 
   private Optional<String> first(int cell) {
@@ -160,7 +160,7 @@ final class GuessedColumns {
   /** Those that only differ in capitals or accents once, as a map wants them. */
   private List<String> names(String column, List<Integer> of) {
     Map<String, String> names = new LinkedHashMap<>();
-    for (ForeignTable.Row row : table.rows().subList(0, Math.min(ROWS, table.size()))) {
+    for (TableRow row : table.rows().subList(0, Math.min(ROWS, table.size()))) {
       for (int cell : of) {
         String text = cell < row.cells().size() ? row.cells().get(cell).strip() : "";
         if (!text.isEmpty() && text.length() <= LONGEST && names.size() < NAMES) {

@@ -15,9 +15,9 @@ import java.util.List;
  * @param id the job's id as it stands in the table
  * @param rows its rows, at least one
  */
-record Joined(String id, List<ForeignTable.Row> rows) {
+record Joined(String id, List<TableRow> rows) {
 
-  private ForeignTable.Row first() {
+  private TableRow first() {
     return rows.get(0);
   }
 
@@ -28,7 +28,7 @@ record Joined(String id, List<ForeignTable.Row> rows) {
         continue;
       }
       String said = cells.told(first(), column);
-      for (ForeignTable.Row row : rows.subList(1, rows.size())) {
+      for (TableRow row : rows.subList(1, rows.size())) {
         String again = cells.told(row, column);
         if (!again.isEmpty() && !again.equals(said)) {
           int cell = cells.binding().cells(column).get(0);
@@ -48,7 +48,7 @@ record Joined(String id, List<ForeignTable.Row> rows) {
 
   /** The job as somebody would type it. */
   JobDraft draft(OurCells cells) {
-    ForeignTable.Row row = first();
+    TableRow row = first();
     return new JobDraft(
         id,
         cells.value(row, "first-name"),
@@ -67,7 +67,7 @@ record Joined(String id, List<ForeignTable.Row> rows) {
         rows.stream().map(r -> item(r, cells)).toList());
   }
 
-  private static ItemDraft item(ForeignTable.Row row, OurCells cells) {
+  private static ItemDraft item(TableRow row, OurCells cells) {
     return new ItemDraft(
         cells.value(row, "service"),
         cells.value(row, "film"),

@@ -37,7 +37,7 @@ final class MonthNames {
   }
 
   private static String key(String name) {
-    return DateCell.plain(name).replace(".", "");
+    return PlainCell.of(name).replace(".", "");
   }
 
   /** The month of a name, in plain characters; empty where it is none, or not in all languages. */

@@ -31,7 +31,7 @@ final class OurCells {
   }
 
   /** What the table says; empty where it says nothing. */
-  String told(ForeignTable.Row row, String column) {
+  String told(TableRow row, String column) {
     List<String> texts = binding.texts(row, column);
     if (texts.isEmpty()) {
       return "";
@@ -46,13 +46,13 @@ final class OurCells {
   }
 
   /** What the table says, or else what it always is. */
-  String value(ForeignTable.Row row, String column) {
+  String value(TableRow row, String column) {
     String told = told(row, column);
     return told.isEmpty() ? map.fixed().getOrDefault(column, "") : told;
   }
 
   /** The names in a cell of a column that may have several. */
-  List<String> list(ForeignTable.Row row, String column) {
+  List<String> list(TableRow row, String column) {
     String value = value(row, column);
     return value.isEmpty() ? List.of() : names.several(column, value);
   }

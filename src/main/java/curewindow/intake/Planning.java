@@ -68,7 +68,7 @@ final class Planning {
   }
 
   private void run(RowSorting sorting) {
-    for (ForeignTable.Row row : table.rows()) {
+    for (TableRow row : table.rows()) {
       sorting
           .fault(row.line())
           .ifPresent(

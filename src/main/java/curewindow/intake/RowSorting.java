@@ -17,7 +17,7 @@ final class RowSorting {
 
   private final ForeignTable table;
   private final Binding binding;
-  private final Map<String, List<ForeignTable.Row>> jobs = new LinkedHashMap<>();
+  private final Map<String, List<TableRow>> jobs = new LinkedHashMap<>();
   private final Map<Integer, Problem> faults = new LinkedHashMap<>();
   private final Map<String, Problem> lacking = new LinkedHashMap<>();
 
@@ -28,10 +28,10 @@ final class RowSorting {
 
   static RowSorting of(ForeignTable table, Binding binding) {
     RowSorting sorting = new RowSorting(table, binding);
-    List<ForeignTable.Row> unread = new ArrayList<>();
+    List<TableRow> unread = new ArrayList<>();
     String before = "";
-    Map<ForeignTable.Row, String> behind = new LinkedHashMap<>();
-    for (ForeignTable.Row row : table.rows()) {
+    Map<TableRow, String> behind = new LinkedHashMap<>();
+    for (TableRow row : table.rows()) {
       Optional<String> id = sorting.id(row);
       sorting.fault(row, id).ifPresent(fault -> sorting.faults.put(row.line(), fault));
       if (id.isPresent()) {
@@ -61,14 +61,14 @@ final class RowSorting {
     return Optional.ofNullable(lacking.get(job));
   }
 
-  private Optional<String> id(ForeignTable.Row row) {
+  private Optional<String> id(TableRow row) {
     return Optional.of(row)
-        .filter(ForeignTable.Row::whole)
+        .filter(TableRow::whole)
         .map(r -> String.join(" ", binding.texts(r, JobColumns.JOB)))
         .filter(id -> !id.isEmpty());
   }
 
-  private Optional<Problem> fault(ForeignTable.Row row, Optional<String> id) {
+  private Optional<Problem> fault(TableRow row, Optional<String> id) {
     if (!row.whole()) {
       return fault(
           row,
@@ -94,14 +94,14 @@ final class RowSorting {
   }
 
   /** Some programs write one more separator behind each row; the reason for a rest may be gone. */
-  private boolean fits(ForeignTable.Row row) {
+  private boolean fits(TableRow row) {
     int width = table.headings().size();
     int least = RestFile.why(table) == width - 1 ? width - 1 : width;
     return row.cells().size() >= least
         && row.cells().stream().skip(width).allMatch(String::isBlank);
   }
 
-  private Optional<Integer> cell(ForeignTable.Row row, Predicate<String> such) {
+  private Optional<Integer> cell(TableRow row, Predicate<String> such) {
     for (int i = 0; i < row.cells().size(); i++) {
       if (such.test(row.cells().get(i))) {
         return Optional.of(i);
@@ -110,7 +110,7 @@ final class RowSorting {
     return Optional.empty();
   }
 
-  private Problem broken(ForeignTable.Row row, int cell) {
+  private Problem broken(TableRow row, int cell) {
     return Problem.error(
         "not-text",
         table.where(row, cell),
@@ -118,7 +118,7 @@ final class RowSorting {
         "write the cell anew, and save the table as UTF-8");
   }
 
-  private Problem tooLong(ForeignTable.Row row, int cell) {
+  private Problem tooLong(TableRow row, int cell) {
     return Problem.error(
         "too-long",
         table.where(row, cell),
@@ -126,7 +126,7 @@ final class RowSorting {
         "shorten it");
   }
 
-  private Optional<Problem> fault(ForeignTable.Row row, String code, String message, String fix) {
+  private Optional<Problem> fault(TableRow row, String code, String message, String fix) {
     return Optional.of(Problem.error(code, table.where(row), message, fix));
   }
 
@@ -134,7 +134,7 @@ final class RowSorting {
    * A row whose job cannot be told may belong to one that is named somewhere in it, or else to that
    * of the row before: without it that job would be written with too little.
    */
-  private void mayLack(ForeignTable.Row row, String before) {
+  private void mayLack(TableRow row, String before) {
     if (row.whole()) {
       return;
     }

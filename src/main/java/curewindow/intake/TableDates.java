@@ -55,7 +55,7 @@ final class TableDates {
 
   private List<Placed> placed(ForeignTable table, String column) {
     List<Placed> placed = new ArrayList<>();
-    for (ForeignTable.Row row : table.rows()) {
+    for (TableRow row : table.rows()) {
       binding.texts(row, column).stream()
           .findFirst()
           .ifPresent(
@@ -169,6 +169,6 @@ final class TableDates {
   private static Optional<DayTime> clock(String text) {
     return text.length() > 40
         ? Optional.empty()
-        : DayTime.of(DateCell.plain(text)).or(() -> DateCell.of(text).flatMap(DateCell::time));
+        : DayTime.of(PlainCell.of(text)).or(() -> DateCell.of(text).flatMap(DateCell::time));
   }
 }

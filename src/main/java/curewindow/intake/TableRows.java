@@ -1,6 +1,5 @@
 package curewindow.intake;
 
-import curewindow.intake.ForeignTable.Row;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
@@ -22,13 +21,16 @@ final class TableRows {
 
   private static final char[] SEPARATORS = {';', '\t', ','};
 
+  /** As long as a whole table may be, characters. */
+  private static final int LONGEST_CELL = (64 << 20) + 1;
+
   /** How many rows are looked at to find out the separator. */
   private static final int LOOKED_AT = 100;
 
   private final String text;
   private final char separator;
   private final int[] lineStarts;
-  private final List<Row> rows = new ArrayList<>();
+  private final List<TableRow> rows = new ArrayList<>();
 
   private TableRows(String text, char separator) {
     this.text = text;
@@ -37,7 +39,7 @@ final class TableRows {
   }
 
   /** All rows, that of the headings first, and what separates their cells. */
-  record Read(List<Row> rows, char separator) {}
+  record Read(List<TableRow> rows, char separator) {}
 
   static Read read(String text) {
     Matcher stated = STATED.matcher(text);
@@ -92,7 +94,7 @@ final class TableRows {
       for (CsvRecord row : reader) {
         int line = from - 1 + (int) row.getStartingLineNumber();
         next = line + 1 + row.getFields().stream().mapToInt(TableRows::breaks).sum();
-        rows.add(new Row(line, row.getFields(), true));
+        rows.add(new TableRow(line, row.getFields(), true));
         if (rows.size() >= most) {
           break;
         }
@@ -111,7 +113,7 @@ final class TableRows {
         .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
         .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
         .allowUnclosedQuote(false)
-        .maxBufferSize((int) ForeignTable.MAX_BYTES + 1)
+        .maxBufferSize(LONGEST_CELL)
         .ofCsvRecord(in);
   }
 
@@ -120,7 +122,7 @@ final class TableRows {
     for (int line = from; line <= lineStarts.length; line++) {
       String whole = line(line);
       if (!whole.isBlank()) {
-        rows.add(new Row(line, List.of(whole), false));
+        rows.add(new TableRow(line, List.of(whole), false));
         return line + 1;
       }
     }

@@ -52,7 +52,7 @@ final class TheirPlaces {
     String key = ofItem ? item.group(2) == null ? "" : item.group(2) : path;
     String bare = key.replaceAll("\\[\\d+]$", "");
     String column = COLUMNS.getOrDefault(bare, bare);
-    ForeignTable.Row row = row(job, column, number - 1);
+    TableRow row = row(job, column, number - 1);
     Optional<Integer> cell = cell(row, column);
     Where where = cell.map(c -> table.where(row, c)).orElse(table.where(row));
     String from =
@@ -87,12 +87,12 @@ final class TheirPlaces {
   }
 
   /** The row of an item; of what belongs to the job, the first. */
-  private ForeignTable.Row row(Joined job, String column, int item) {
+  private TableRow row(Joined job, String column, int item) {
     return job.rows().get(JobColumns.isOfItem(column) || column.isEmpty() ? item : 0);
   }
 
   /** The first cell of a column that has something in it, or else its first cell. */
-  private Optional<Integer> cell(ForeignTable.Row row, String column) {
+  private Optional<Integer> cell(TableRow row, String column) {
     List<Integer> all = cells.binding().cells(column);
     return all.stream()
         .filter(i -> i < row.cells().size() && !row.cells().get(i).isBlank())

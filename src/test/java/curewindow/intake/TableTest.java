@@ -102,9 +102,8 @@ class TableTest {
         table.rows().stream().map(r -> String.join(" ", r.cells())).toList());
     assertEquals(
         List.of(true, false, true, false, true),
-        table.rows().stream().map(ForeignTable.Row::whole).toList());
-    assertEquals(
-        List.of(2, 3, 4, 5, 6), table.rows().stream().map(ForeignTable.Row::line).toList());
+        table.rows().stream().map(TableRow::whole).toList());
+    assertEquals(List.of(2, 3, 4, 5, 6), table.rows().stream().map(TableRow::line).toList());
   }
 
   @Test
