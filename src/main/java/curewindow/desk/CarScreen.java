@@ -5,13 +5,18 @@ import curewindow.guide.Questions;
 import curewindow.shop.FittedItem;
 import curewindow.shop.Job;
 import curewindow.shop.PastVisit;
+import curewindow.site.CallNote;
+import curewindow.site.CallNotes;
+import curewindow.site.CallOutcome;
 import curewindow.site.LoadedShop;
 import curewindow.told.JobView;
 import curewindow.told.Listing;
 import curewindow.told.Printed;
 import curewindow.told.VisitWords;
 import curewindow.words.Words;
+import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -89,7 +94,7 @@ final class CarScreen {
                 page(job, shop),
                 asked.stream().limit(QUESTIONS).toList(),
                 asked.stream().skip(QUESTIONS).toList(),
-                history(theirs, words),
+                history(job, theirs, words),
                 fitted(ours),
                 visit(ours),
                 DatesBeside.of(shop, job, words)),
@@ -139,21 +144,15 @@ final class CarScreen {
     return lines;
   }
 
-  private static List<Event> history(JobView view, Words words) {
+  /** What happened, the last first; what a card says has no day of its own. */
+  private List<Event> history(Job job, JobView view, Words words) {
     ZoneId zone = view.shop().zone();
+    List<Dated> dated = new ArrayList<>();
+    stays(view, words, dated);
+    CallNotes.of(desk.now().shop()).of(job.id()).forEach(c -> dated.add(call(c, view, words)));
+    dated.sort(Comparator.comparing(Dated::day).reversed());
     List<Event> events = new ArrayList<>();
-    for (Stay stay : view.job().stays()) {
-      events.add(
-          new Event(
-              words.date(stay.pickup().atZone(zone).toLocalDate()),
-              words.text("desk.car.stay", Map.of("in", words.shortDay(stay.in(), zone)))));
-    }
-    for (PastVisit visit : view.job().seen()) {
-      String note = visit.note().isEmpty() ? "" : ": " + visit.note();
-      events.add(
-          new Event(
-              words.date(visit.day()), words.text("desk.car.seen." + visit.result().id()) + note));
-    }
+    dated.forEach(d -> events.add(new Event(words.date(d.day()), d.what())));
     Printed printed = view.printed();
     printed
         .dates()
@@ -166,5 +165,55 @@ final class CarScreen {
                             + " "
                             + words.dayAndTime(d.earliest(), zone))));
     return events;
+  }
+
+  /** Something that happened on a day. */
+  private record Dated(LocalDate day, String what) {}
+
+  private static void stays(JobView view, Words words, List<Dated> dated) {
+    ZoneId zone = view.shop().zone();
+    for (Stay stay : view.job().stays()) {
+      dated.add(
+          new Dated(
+              stay.pickup().atZone(zone).toLocalDate(),
+              words.text("desk.car.stay", Map.of("in", words.shortDay(stay.in(), zone)))));
+    }
+    for (PastVisit visit : view.job().seen()) {
+      String note = visit.note().isEmpty() ? "" : ": " + visit.note();
+      dated.add(new Dated(visit.day(), words.text("desk.car.seen." + visit.result().id()) + note));
+    }
+  }
+
+  private Dated call(CallNote call, JobView view, Words words) {
+    String question =
+        Questions.of(view.in(words), desk.now().shop().guides()).stream()
+            .filter(q -> q.id().equals(call.question()))
+            .map(Questions.Question::text)
+            .findFirst()
+            .orElseGet(() -> words.text("desk.car.other"));
+    return new Dated(
+        call.at().toLocalDate(),
+        words.text(
+            "desk.car.called",
+            Map.of(
+                "question",
+                question,
+                "outcome",
+                words.text("desk.car.outcome." + call.outcome().id()))));
+  }
+
+  /** A customer called: with which question, and what became of it. */
+  Answer called(Job job, Request.Values form) throws IOException {
+    Optional<CallOutcome> outcome = CallOutcome.of(form.one("outcome"));
+    String question = form.one("question");
+    if (outcome.isEmpty() || !CallNotes.questions(desk.now().shop()).contains(question)) {
+      return Answer.refused(400);
+    }
+    desk.note(
+        shop -> {
+          CallNotes.note(shop, job.id(), question, outcome.get(), desk.time());
+          return job;
+        });
+    return Answer.see("/job/" + job.id() + "?done=noted");
   }
 }

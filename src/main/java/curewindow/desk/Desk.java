@@ -238,6 +238,7 @@ public final class Desk implements AutoCloseable {
       case "press" -> handOver.press(job, frame, words);
       case "print" -> handOver.print(job, request.form().one("as"), frame, words);
       case "taken" -> handOver.taken(job);
+      case "called" -> cars.called(job, request.form());
       case "told" -> today.told(job);
       case "seen" -> today.seen(job, request.form());
       default -> notHere(request, words);
