@@ -19,6 +19,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 
 /** A new car, or a change of one: a form with the customer's dates beside it. */
 final class JobScreen {
@@ -49,8 +50,8 @@ final class JobScreen {
       List<String> problems,
       boolean isNew) {}
 
-  /** Usual work: the job in which it was done last, and its films. */
-  record Usual(String job, String text) {}
+  /** Usual work: the job in which it was done last, its films, and where they went. */
+  record Usual(String job, String films, String spots) {}
 
   private final DeskShop desk;
   private final DeskPages pages;
@@ -239,7 +240,7 @@ final class JobScreen {
                 words, shop.shop().orElseThrow().name(), title, asked.action(), Optional.empty()),
             asked.action(),
             asked.version(),
-            usual(shop),
+            usual(shop, words),
             fields.items(),
             fields.rest(),
             job.map(j -> DatesBeside.of(shop, j, words)),
@@ -248,9 +249,18 @@ final class JobScreen {
     return Answer.html(status, pages.html("job", view, words));
   }
 
-  private List<Usual> usual(LoadedShop shop) {
+  private List<Usual> usual(LoadedShop shop, Words words) {
     return UsualWork.of(shop, desk.time()).stream()
-        .map(job -> new Usual(job.id(), String.join(" + ", UsualWork.films(job, shop))))
+        .map(
+            job ->
+                new Usual(
+                    job.id(),
+                    String.join(" + ", UsualWork.films(job, shop)),
+                    job.items().stream()
+                        .flatMap(item -> item.spots().stream())
+                        .distinct()
+                        .map(spot -> words.text("spot." + spot))
+                        .collect(Collectors.joining(", "))))
         .toList();
   }
 }

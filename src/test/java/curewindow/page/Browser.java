@@ -1,5 +1,8 @@
 package curewindow.page;
 
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -15,6 +18,7 @@ import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.stream.Stream;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Assumptions;
 import org.openqa.selenium.By;
@@ -283,6 +287,23 @@ public final class Browser implements AutoCloseable {
         driver.executeCdpCommand(
             "Page.captureScreenshot", Map.of("format", "png", "captureBeyondViewport", whole));
     Files.write(file, Base64.getDecoder().decode((String) shot.get("data")));
+  }
+
+  /** A picture of the screen at its size in CSS pixels, as PNG, for people to look at. */
+  public void small(Path file) throws IOException {
+    Path whole = Files.createTempFile("page", ".png");
+    picture(whole, false);
+    BufferedImage from = ImageIO.read(whole.toFile());
+    int width = from.getWidth() / 2;
+    int height = from.getHeight() / 2;
+    BufferedImage to = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+    Graphics2D graphics = to.createGraphics();
+    graphics.setRenderingHint(
+        RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
+    graphics.drawImage(from, 0, 0, width, height, null);
+    graphics.dispose();
+    ImageIO.write(to, "png", file.toFile());
+    Files.delete(whole);
   }
 
   /** The page as it prints; sizes in inches. */
