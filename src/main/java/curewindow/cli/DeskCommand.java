@@ -1,6 +1,8 @@
 package curewindow.cli;
 
 import curewindow.desk.Desk;
+import curewindow.handout.CodeLevel;
+import curewindow.handout.QrCode;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.security.SecureRandom;
@@ -64,12 +66,28 @@ final class DeskCommand implements Callable<Integer> {
           code -> {
             desk.others().forEach(a -> lines.println("On a tablet:  " + a));
             lines.println("Passcode:  " + code);
+            desk.others().stream().findFirst().ifPresent(a -> print(a.toString(), lines));
           });
       lines.println("Open it in a browser here; stop with Ctrl+C.");
       lines.flush();
       Thread.currentThread().join();
     }
     return Exit.OK;
+  }
+
+  /** A code to scan off a terminal, two rows of modules in one row of letters. */
+  private static void print(String address, PrintWriter lines) {
+    QrCode code = QrCode.of(address, CodeLevel.L).orElseThrow();
+    int last = code.modules() + QrCode.QUIET_ZONE;
+    for (int y = -QrCode.QUIET_ZONE; y < last; y += 2) {
+      StringBuilder line = new StringBuilder();
+      for (int x = -QrCode.QUIET_ZONE; x < last; x++) {
+        boolean upper = !code.dark(x, y);
+        boolean lower = !code.dark(x, y + 1);
+        line.append(upper ? lower ? '\u2588' : '\u2580' : lower ? '\u2584' : ' ');
+      }
+      lines.println(line);
+    }
   }
 
   private static String passcode() {

@@ -17,6 +17,7 @@ import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Executors;
@@ -101,8 +102,18 @@ public final class Desk implements AutoCloseable {
   public static Desk open(Setting setting) throws IOException {
     Desk desk = new Desk(setting);
     desk.server.start();
+    desk.watch.execute(desk::warmUp);
     desk.watch.scheduleWithFixedDelay(desk::look, SECONDS, SECONDS, TimeUnit.SECONDS);
     return desk;
+  }
+
+  /** What the first screen needs is made ready while somebody opens the browser. */
+  private void warmUp() {
+    try {
+      of(new Request(false, "/", Request.Values.NONE, Request.Values.NONE, Map.of()));
+    } catch (IOException | RuntimeException e) {
+      // Whatever is wrong is told to who looks at the screen.
+    }
   }
 
   private void look() {

@@ -99,9 +99,14 @@ final class HandOverScreen {
                 prints(view, words),
                 DatesBeside.of(shop, job, words),
                 text,
-                "sms:?&body=" + URLEncoder.encode(text, StandardCharsets.UTF_8).replace("+", "%20"),
+                sms(text),
                 CardFile.isHandedOver(shop, job)),
             words));
+  }
+
+  /** A link that opens the phone's messages (RFC 5724) with a text. */
+  static String sms(String text) {
+    return "sms:?&body=" + URLEncoder.encode(text, StandardCharsets.UTF_8).replace("+", "%20");
   }
 
   /** In the customer's language. */

@@ -14,6 +14,7 @@ import curewindow.site.LoadedShop;
 import curewindow.site.Office;
 import curewindow.site.VisitNotes;
 import curewindow.told.JobView;
+import curewindow.told.VisitWords;
 import curewindow.told.When;
 import curewindow.words.Words;
 import java.io.IOException;
@@ -32,6 +33,9 @@ final class TodayScreen {
 
   /** Nobody is called and nothing ends for a car that left longer ago. */
   private static final Duration RECENT = Duration.ofDays(240);
+
+  /** The note of what was seen on a photo alone; it stands in the shop's own file. */
+  private static final String PHOTO = "photo";
 
   /**
    * The screen.
@@ -52,11 +56,14 @@ final class TodayScreen {
       List<Call> calls,
       List<Call> sooner,
       List<Call> moved,
-      List<OfficeVisits.Visit> overdue,
-      List<OfficeVisits.Visit> visits,
+      List<Due> overdue,
+      List<Due> visits,
       List<OfficeDay.Pickup> pickups,
       List<End> ends,
       Optional<String> leftOut) {}
+
+  /** A visit, and a message that asks for it, in the customer's language. */
+  record Due(OfficeVisits.Visit visit, Optional<String> sms) {}
 
   /** Something to tell a customer: what they were told, and what is right now. */
   record Call(String job, String who, String about, String told, String now) {}
@@ -92,12 +99,25 @@ final class TodayScreen {
                 calls(due.tooEarly(), words),
                 calls(due.sooner(), words),
                 calls(due.visits(), words),
-                day.visits().overdue(),
-                day.visits().ahead(),
+                due(day.visits().overdue()),
+                due(day.visits().ahead()),
                 day.pickups(),
                 ends(views, own, today, words),
                 leftOut(day.leftOut(), words)),
             words));
+  }
+
+  private List<Due> due(List<OfficeVisits.Visit> visits) {
+    return visits.stream()
+        .map(
+            v ->
+                new Due(
+                    v,
+                    desk.job(v.job())
+                        .map(desk.now()::view)
+                        .flatMap(VisitWords::invitation)
+                        .map(HandOverScreen::sms)))
+        .toList();
   }
 
   private static Optional<String> leftOut(List<String> jobs, Words words) {
@@ -172,7 +192,8 @@ final class TodayScreen {
         shop -> {
           Shop own = shop.shop().orElseThrow();
           LocalDate today = desk.time().atZone(own.zone()).toLocalDate();
-          VisitNotes.add(shop, job, today, result.get(), form.one("note"));
+          String note = form.has("photo") ? PHOTO : form.one("note");
+          VisitNotes.add(shop, job, today, result.get(), note);
           return job;
         });
     return Answer.see(

@@ -17,6 +17,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -223,6 +224,44 @@ class DeskTest {
     String after = desk.page("/job/Q-3101");
     assertTrue(after.contains("Seen, all well"), after);
     assertFalse(after.contains("until Sun, Mar 14"), after);
+  }
+
+  /** Weeks later: Q-3101's visit was due on a Monday in March, and nobody came. */
+  @Test
+  void todayHasVisitsWhoseDayPassed() throws IOException {
+    try (Desk later = Desk.open(desk.setting(Instant.parse("2027-03-20T18:00:00Z")))) {
+      String page =
+          desk.send(HttpRequest.newBuilder(later.address())).body().replace('\u00A0', ' ');
+      assertTrue(page.contains("Visit day passed"), page);
+      assertTrue(page.contains("Q-3101 Mara") && page.contains("sms:?&amp;body="), page);
+      HttpRequest.Builder seen =
+          HttpRequest.newBuilder(later.address().resolve("/job/Q-3101/seen"))
+              .header("Origin", "http://127.0.0.1:" + later.address().getPort())
+              .header("Content-Type", "application/x-www-form-urlencoded")
+              .POST(HttpRequest.BodyPublishers.ofString("result=fine&photo=1&from=today"));
+      assertEquals(303, desk.send(seen).statusCode());
+      assertEquals(
+          "job,day,what,result,note\nQ-3101,2027-03-20,,fine,photo\n",
+          Files.readString(desk.shop.resolve("visits.csv")));
+      assertFalse(desk.send(HttpRequest.newBuilder(later.address())).body().contains("Q-3101"));
+    }
+  }
+
+  @Test
+  void aCallIsNotedWithItsQuestion() throws IOException {
+    String car = desk.page("/job/Q-3101");
+    String question = car.replaceFirst("(?s).*?name=\"question\" value=\"([a-z-]+)\".*", "$1");
+    assertEquals(
+        303,
+        desk.post("/job/Q-3101/called", "question", question, "outcome", "coming-in").statusCode());
+    assertEquals(
+        "job,at,question,outcome\nQ-3101,2026-11-25T12:00,%s,coming-in\n".formatted(question),
+        Files.readString(desk.shop.resolve("callbacks.csv")));
+    assertTrue(desk.page("/job/Q-3101").contains("(coming in)"));
+    for (String[] bad : new String[][] {{"none", "solved"}, {question, "sold"}}) {
+      assertEquals(
+          400, desk.post("/job/Q-3101/called", "question", bad[0], "outcome", bad[1]).statusCode());
+    }
   }
 
   @Test
