@@ -68,7 +68,7 @@ public final class ImportMaps {
    * @return YAML on one line
    */
   public static String quoted(String text) {
-    return YamlLines.quoted(text);
+    return YamlWriting.quoted(text);
   }
 
   /**

@@ -71,12 +71,12 @@ public record JobDraft(
 
     private Map<String, Object> tree() {
       Map<String, Object> tree = new LinkedHashMap<>();
-      put(tree, "year", year);
-      put(tree, "body", body);
-      put(tree, "paint", paint);
-      put(tree, "finish", finish);
-      put(tree, "text", text);
-      put(tree, "lacks", lacks);
+      Typed.put(tree, "year", year);
+      Typed.put(tree, "body", body);
+      Typed.put(tree, "paint", paint);
+      Typed.put(tree, "finish", finish);
+      Typed.put(tree, "text", text);
+      Typed.put(tree, "lacks", lacks);
       return tree;
     }
   }
@@ -123,18 +123,18 @@ public record JobDraft(
 
     private Map<String, Object> tree() {
       Map<String, Object> tree = new LinkedHashMap<>();
-      put(tree, "service", service);
-      put(tree, "film", film);
-      put(tree, "spots", spots);
-      put(tree, "finished", finished);
-      put(tree, "vlt", vlt);
-      put(tree, "glass-vlt", glassVlt);
-      put(tree, "batch", batch);
-      put(tree, "warranty-years", warrantyYears);
+      Typed.put(tree, "service", service);
+      Typed.put(tree, "film", film);
+      Typed.put(tree, "spots", spots);
+      Typed.put(tree, "finished", finished);
+      Typed.put(tree, "vlt", vlt);
+      Typed.put(tree, "glass-vlt", glassVlt);
+      Typed.put(tree, "batch", batch);
+      Typed.put(tree, "warranty-years", warrantyYears);
       Map<String, Object> lamp = new LinkedHashMap<>();
-      put(lamp, "surface", lampSurface);
-      put(lamp, "minutes", lampMinutes);
-      put(tree, "lamp", lamp);
+      Typed.put(lamp, "surface", lampSurface);
+      Typed.put(lamp, "minutes", lampMinutes);
+      Typed.put(tree, "lamp", lamp);
       return tree;
     }
   }
@@ -142,29 +142,19 @@ public record JobDraft(
   /** The keys and values of the job's file, in the order in which people write them. */
   Map<String, Object> tree() {
     Map<String, Object> tree = new LinkedHashMap<>();
-    put(tree, "id", id);
-    put(tree, "first-name", firstName);
-    put(tree, "language", language);
-    put(tree, "car", car.tree());
-    put(tree, "place", place);
+    Typed.put(tree, "id", id);
+    Typed.put(tree, "first-name", firstName);
+    Typed.put(tree, "language", language);
+    Typed.put(tree, "car", car.tree());
+    Typed.put(tree, "place", place);
     Map<String, Object> parking = new LinkedHashMap<>();
-    put(parking, "day", parkingDay);
-    put(parking, "night", parkingNight);
-    put(tree, "parking", parking);
-    put(tree, "pickup", pickup);
+    Typed.put(parking, "day", parkingDay);
+    Typed.put(parking, "night", parkingNight);
+    Typed.put(tree, "parking", parking);
+    Typed.put(tree, "pickup", pickup);
     List<Object> fitted = new ArrayList<>();
     items.forEach(item -> fitted.add(item.tree()));
-    put(tree, "items", fitted);
+    Typed.put(tree, "items", fitted);
     return tree;
-  }
-
-  private static void put(Map<String, Object> tree, String key, Object value) {
-    boolean nothing =
-        value instanceof String text
-            ? text.isEmpty()
-            : value instanceof List<?> list ? list.isEmpty() : ((Map<?, ?>) value).isEmpty();
-    if (!nothing) {
-      tree.put(key, value);
-    }
   }
 }

@@ -1,12 +1,8 @@
 package curewindow.shop;
 
-import curewindow.problem.Problems;
 import curewindow.shop.JobDraft.CarDraft;
 import curewindow.shop.JobDraft.ItemDraft;
 import curewindow.shop.Node.Branch;
-import curewindow.shop.Node.Entry;
-import curewindow.shop.Node.Leaf;
-import curewindow.shop.Node.Row;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -30,7 +26,7 @@ public final class JobText {
    * @return YAML, ended by a line feed
    */
   public static String of(JobDraft draft) {
-    return YamlLines.of(draft.tree());
+    return YamlWriting.of(draft.tree());
   }
 
   /**
@@ -43,7 +39,7 @@ public final class JobText {
    *     to change it by hand
    */
   public static Optional<String> changed(String text, JobDraft draft) {
-    Optional<Branch> root = root(text);
+    Optional<Branch> root = Typed.root(text);
     Optional<JobDraft> before = root.map(JobText::draft);
     return before
         .flatMap(b -> YamlLines.changed(text, root.orElseThrow(), b.tree(), draft.tree()))
@@ -57,84 +53,52 @@ public final class JobText {
    * @return the draft; empty where the text is not YAML with keys
    */
   public static Optional<JobDraft> read(String text) {
-    return root(text).map(JobText::draft);
-  }
-
-  private static Optional<Branch> root(String text) {
-    return YamlTree.read(text, new Source("", new Problems()))
-        .flatMap(node -> node instanceof Branch branch ? Optional.of(branch) : Optional.empty());
+    return Typed.root(text).map(JobText::draft);
   }
 
   private static JobDraft draft(Branch job) {
-    Optional<Branch> car = branch(job, "car");
-    Optional<Branch> parking = branch(job, "parking");
-    String both = text(job, "parking");
+    Optional<Branch> car = Typed.branch(job, "car");
+    Optional<Branch> parking = Typed.branch(job, "parking");
+    String both = Typed.text(job, "parking");
     return new JobDraft(
-        text(job, "id"),
-        text(job, "first-name"),
-        text(job, "language"),
+        Typed.text(job, "id"),
+        Typed.text(job, "first-name"),
+        Typed.text(job, "language"),
         car.map(JobText::car).orElse(new CarDraft("", "", "", "", "", List.of())),
-        text(job, "place"),
-        parking.map(p -> text(p, "day")).orElse(both),
-        parking.map(p -> text(p, "night")).orElse(both),
-        text(job, "pickup"),
+        Typed.text(job, "place"),
+        parking.map(p -> Typed.text(p, "day")).orElse(both),
+        parking.map(p -> Typed.text(p, "night")).orElse(both),
+        Typed.text(job, "pickup"),
         items(job));
   }
 
   private static CarDraft car(Branch car) {
     return new CarDraft(
-        text(car, "year"),
-        text(car, "body"),
-        text(car, "paint"),
-        text(car, "finish"),
-        text(car, "text"),
-        texts(car, "lacks"));
+        Typed.text(car, "year"),
+        Typed.text(car, "body"),
+        Typed.text(car, "paint"),
+        Typed.text(car, "finish"),
+        Typed.text(car, "text"),
+        Typed.texts(car, "lacks"));
   }
 
   private static List<ItemDraft> items(Branch job) {
-    return value(job, "items") instanceof Row row
-        ? row.items().stream()
-            .filter(Branch.class::isInstance)
-            .map(item -> item((Branch) item))
-            .toList()
-        : List.of();
+    return Typed.branches(job, "items").stream().map(JobText::item).toList();
   }
 
   private static ItemDraft item(Branch item) {
-    Optional<Branch> lamp = branch(item, "lamp");
+    Optional<Branch> lamp = Typed.branch(item, "lamp");
     return new ItemDraft(
-        text(item, "service"),
-        text(item, "film"),
-        texts(item, "spots"),
-        text(item, "finished"),
-        text(item, "vlt"),
-        text(item, "glass-vlt"),
-        text(item, "batch"),
-        text(item, "warranty-years"),
-        lamp.map(l -> text(l, "surface")).orElse(""),
-        lamp.map(l -> text(l, "minutes")).orElse(""));
-  }
-
-  private static Node value(Branch branch, String key) {
-    Entry entry = branch.entries().get(key);
-    return entry == null ? null : entry.value();
-  }
-
-  private static Optional<Branch> branch(Branch branch, String key) {
-    return value(branch, key) instanceof Branch inner ? Optional.of(inner) : Optional.empty();
-  }
-
-  private static String text(Branch branch, String key) {
-    return value(branch, key) instanceof Leaf leaf ? leaf.text() : "";
-  }
-
-  private static List<String> texts(Branch branch, String key) {
-    return value(branch, key) instanceof Row row
-        ? row.items().stream()
-            .filter(Leaf.class::isInstance)
-            .map(leaf -> ((Leaf) leaf).text())
-            .toList()
-        : List.of();
+        Typed.text(item, "service"),
+        Typed.text(item, "film"),
+        Typed.texts(item, "spots"),
+        Typed.text(item, "finished"),
+        Typed.text(item, "vlt"),
+        Typed.text(item, "glass-vlt"),
+        Typed.text(item, "batch"),
+        Typed.text(item, "warranty-years"),
+        lamp.map(l -> Typed.text(l, "surface")).orElse(""),
+        lamp.map(l -> Typed.text(l, "minutes")).orElse(""));
   }
 
   /**

@@ -3,11 +3,14 @@ package curewindow.shop;
 import curewindow.problem.Problem;
 import curewindow.problem.Where;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
@@ -88,22 +91,41 @@ public final class NewShop {
   }
 
   private static List<String> lay(Path root) throws IOException {
-    List<String> written = new ArrayList<>();
-    for (String file : Starter.bundled().all()) {
-      boolean own = file.startsWith(OWN);
-      if (!own && !file.equals(FILMS) && HELPS.stream().noneMatch(file::startsWith)) {
-        continue;
-      }
-      String name = own ? file.substring(OWN.length()) : file;
-      byte[] bytes = Starter.bundled().bytes(file).orElseThrow();
-      Path target = root.resolve(name);
+    Map<String, byte[]> files = files();
+    for (Map.Entry<String, byte[]> file : files.entrySet()) {
+      Path target = root.resolve(file.getKey());
       Files.createDirectories(target.getParent());
-      Files.write(target, own ? withSchemaPath(bytes) : bytes);
-      written.add(name);
+      Files.write(target, file.getValue());
     }
     OwnCopies.note(root, List.of(FILMS));
-    written.sort(null);
-    return written;
+    return new ArrayList<>(files.keySet());
+  }
+
+  /**
+   * What is laid out in a new shop folder, its sample jobs and {@code shop.yaml} among it.
+   *
+   * @return the bytes by the file, relative to the folder, with forward slashes, alphabetical
+   * @throws IOException where the program itself cannot be read
+   */
+  public static Map<String, byte[]> files() throws IOException {
+    Map<String, byte[]> files = new TreeMap<>();
+    for (String file : Starter.bundled().all()) {
+      boolean own = file.startsWith(OWN);
+      if (own || file.equals(FILMS) || HELPS.stream().anyMatch(file::startsWith)) {
+        byte[] bytes = Starter.bundled().bytes(file).orElseThrow();
+        files.put(own ? file.substring(OWN.length()) : file, own ? withSchemaPath(bytes) : bytes);
+      }
+    }
+    return files;
+  }
+
+  /** One of the files that are laid out, as text. */
+  static String text(String file) {
+    try {
+      return new String(files().get(file), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   /** The samples lie two folders deeper with the program than in a shop folder. */

@@ -82,8 +82,14 @@ public final class OwnCopies {
     return new Made();
   }
 
-  /** Notes from which of the program's texts some copies were just made. */
-  static void note(Path shop, Collection<String> files) throws IOException {
+  /**
+   * Notes from which of the program's texts some copies were just made.
+   *
+   * @param shop the shop folder
+   * @param files the texts' relative paths
+   * @throws IOException where the folder cannot be read or written
+   */
+  public static void note(Path shop, Collection<String> files) throws IOException {
     Map<String, String> notes = read(shop.resolve(NOTES));
     for (String file : files) {
       notes.put(file, print(Starter.bundled().bytes(file).orElseThrow()));

@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -36,19 +37,23 @@ public final class ShopFiles {
   private final boolean shopToo;
   private final Starter starter;
 
+  /** Texts that are taken for those of the folder, by the file. */
+  private final Map<String, String> instead;
+
   /**
    * The files of a shop folder.
    *
    * @param root the shop folder; need not exist, in which case only the program's files are found
    */
   public ShopFiles(Path root) {
-    this(root, true);
+    this(root, true, Map.of());
   }
 
-  private ShopFiles(Path root, boolean shopToo) {
+  private ShopFiles(Path root, boolean shopToo, Map<String, String> instead) {
     this.root = root.toAbsolutePath().normalize();
     this.shopToo = shopToo;
     this.starter = Starter.bundled();
+    this.instead = instead;
   }
 
   /**
@@ -57,7 +62,18 @@ public final class ShopFiles {
    * @return the same files without those of the shop folder
    */
   public ShopFiles withoutShop() {
-    return new ShopFiles(root, false);
+    return new ShopFiles(root, false, Map.of());
+  }
+
+  /**
+   * The same files, were one of them written anew; nothing is written.
+   *
+   * @param file {@code shop.yaml}, or one that the program brings too; relative to the shop folder
+   * @param text what it would say
+   * @return the files as they would be read then
+   */
+  public ShopFiles with(String file, String text) {
+    return new ShopFiles(root, shopToo, Map.of(file, text));
   }
 
   /**
@@ -130,6 +146,9 @@ public final class ShopFiles {
    * @return the text, without a byte order mark, or empty where there is a problem
    */
   public Optional<String> text(String file, Problems problems) {
+    if (instead.containsKey(file)) {
+      return Optional.of(instead.get(file));
+    }
     Path own = root.resolve(file);
     try {
       if (!isOwn(file)) {

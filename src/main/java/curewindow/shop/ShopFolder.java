@@ -62,6 +62,17 @@ public final class ShopFolder {
     }
   }
 
+  /**
+   * The catalogue alone.
+   *
+   * @param files the files of the shop folder
+   * @param problems where it is told what is wrong with it
+   * @return its good entries
+   */
+  public static Catalogue catalogue(ShopFiles files, Problems problems) {
+    return new CatalogueReader(files, problems).read();
+  }
+
   /** Whether a folder whose files would be in force cannot be looked into; each is told. */
   private boolean lacksOne() {
     List<String> folders = new ArrayList<>(FOLDERS);

@@ -1,41 +1,34 @@
 package curewindow.shop;
 
+import static curewindow.shop.YamlWriting.tree;
+
+import curewindow.problem.Where;
 import curewindow.shop.Node.Branch;
 import curewindow.shop.Node.Entry;
+import curewindow.shop.Node.Leaf;
 import curewindow.shop.Node.Row;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 
-/**
- * Writes keys and values as YAML 1.2 the way a person would, a key on a line, and changes single
- * values of a text that a person wrote.
- */
+/** Changes single values of a YAML text that a person wrote; all else stays as it is. */
 final class YamlLines {
-
-  /** What needs no quotes: it is read as text, a number or a time, as it stands. */
-  private static final Pattern PLAIN =
-      Pattern.compile(
-          "[\\p{L}][\\p{L}\\p{N} ./()+&'_-]*(?<![ ])|[1-9][0-9]{0,8}|0|[0-9]+[.][0-9]+"
-              + "|[0-9]{4}-[0-9]{2}-[0-9]{2}(T[0-9]{2}:[0-9]{2}([+-][0-9]{2}:[0-9]{2})?)?");
-
-  /** YAML reads these as something else than text; some only in its first version. */
-  private static final Set<String> WORDS =
-      Set.of("true", "false", "null", "yes", "no", "on", "off", "y", "n");
 
   /** A line's value and what stands behind it, where the value is not in quotes. */
   private static final Pattern COMMENT = Pattern.compile("\\s+#.*$");
 
   private static final Pattern QUOTED =
       Pattern.compile("^(\"(?:[^\"\\\\]|\\\\.)*\"|'(?:[^']|'')*')(\\s+#.*)?\\s*$");
+
+  /** A bracket, or a text in quotes, in which brackets are none. */
+  private static final Pattern PIECE =
+      Pattern.compile(
+          "(?:(?<=[\\[{,:] {0,9})(?:\"(?:[^\"\\\\]|\\\\.)*\"|'(?:[^']|'')*'))|([\\[\\]{}])");
 
   private final List<String> lines;
   private final String ending;
@@ -48,67 +41,6 @@ final class YamlLines {
   private YamlLines(String text) {
     this.lines = text.lines().toList();
     this.ending = text.contains("\r\n") ? "\r\n" : "\n";
-  }
-
-  static String of(Map<String, Object> tree) {
-    return block(tree, "").stream().map(l -> l + "\n").collect(Collectors.joining());
-  }
-
-  private static List<String> block(Map<String, Object> tree, String indent) {
-    List<String> lines = new ArrayList<>();
-    tree.forEach((key, value) -> lines.addAll(entry(key, value, indent)));
-    return lines;
-  }
-
-  private static List<String> entry(String key, Object value, String indent) {
-    boolean ofBranches = value instanceof List<?> list && list.get(0) instanceof Map;
-    if (!ofBranches) {
-      return List.of(indent + key + ": " + inline(value));
-    }
-    List<String> lines = new ArrayList<>(List.of(indent + key + ":"));
-    ((List<?>) value).forEach(item -> lines.addAll(item(tree(item), indent + "  ")));
-    return lines;
-  }
-
-  private static List<String> item(Map<String, Object> tree, String indent) {
-    List<String> lines = block(tree, indent + "  ");
-    lines.set(0, indent + "- " + lines.get(0).strip());
-    return lines;
-  }
-
-  @SuppressWarnings("unchecked")
-  private static Map<String, Object> tree(Object value) {
-    return (Map<String, Object>) value;
-  }
-
-  private static String inline(Object value) {
-    if (value instanceof Map<?, ?> map) {
-      return map.entrySet().stream()
-          .map(e -> e.getKey() + ": " + inline(e.getValue()))
-          .collect(Collectors.joining(", ", "{", "}"));
-    }
-    if (value instanceof List<?> list) {
-      return list.stream().map(YamlLines::inline).collect(Collectors.joining(", ", "[", "]"));
-    }
-    String text = (String) value;
-    boolean plain = PLAIN.matcher(text).matches() && !WORDS.contains(text.toLowerCase(Locale.ROOT));
-    return plain ? text : quoted(text);
-  }
-
-  static String quoted(String text) {
-    StringBuilder out = new StringBuilder("\"");
-    text.codePoints()
-        .forEach(
-            c -> {
-              if (c == '"' || c == '\\') {
-                out.append('\\').appendCodePoint(c);
-              } else if (Source.isPlain(c)) {
-                out.appendCodePoint(c);
-              } else {
-                out.append(String.format(c > 0xffff ? "\\U%08x" : "\\u%04x", c));
-              }
-            });
-    return out.append('"').toString();
   }
 
   /**
@@ -149,7 +81,7 @@ final class YamlLines {
     if (before.equals(after)) {
       return true;
     }
-    if (!isBlock(branch)) {
+    if (branch.entries().isEmpty() || !isBlock(branch)) {
       return false;
     }
     String indent = indent(branch);
@@ -159,14 +91,14 @@ final class YamlLines {
       Object now = after.get(key);
       if (entry == null) {
         if (now != null) {
-          insert(last, entry(key, now, indent));
+          insert(last, YamlWriting.entry(key, now, indent));
         }
         continue;
       }
       int from = entry.key().line() - 1;
       int to = endOf(branch, from, end);
       if (!Objects.equals(before.get(key), now) && !change(entry, before.get(key), now, to)) {
-        replace(from, to, now == null ? List.of() : entry(key, now, indent));
+        replace(from, to, now == null ? List.of() : YamlWriting.entry(key, now, indent));
       }
       last = to;
     }
@@ -176,21 +108,96 @@ final class YamlLines {
   /** Changes a value in place; false where its lines have to be written anew. */
   private boolean change(Entry entry, Object before, Object after, int end) {
     int line = entry.key().line() - 1;
+    Where at = entry.value().where();
     if (entry.value() instanceof Branch inner && before instanceof Map && after instanceof Map) {
-      return inner.where().line() - 1 > line && change(inner, tree(before), tree(after), end);
+      boolean below = at.line() - 1 > line;
+      return (below && change(inner, tree(before), tree(after), end)) || inBrackets(at, after);
     }
     if (entry.value() instanceof Row row
         && before instanceof List<?> old
-        && after instanceof List<?> now
-        && row.items().size() == old.size()
+        && after instanceof List<?> now) {
+      return areMaps(row, old, now)
+          ? changeItems(row, old, now, end)
+          : changeWords(row, now) || inBrackets(at, now);
+    }
+    return !(after instanceof Map || after instanceof List)
+        && after != null
+        && end == line + 1
+        && inLine(line, at.column() - 1, after);
+  }
+
+  private boolean areMaps(Row row, List<?> old, List<?> now) {
+    return row.items().size() == old.size()
         && old.size() <= now.size()
         && old.get(0) instanceof Map
-        && row.items().stream().allMatch(i -> i instanceof Branch b && isBlock(b))) {
-      return changeItems(row, old, now, end);
+        && row.items().stream().allMatch(i -> i instanceof Branch b && isBlock(b));
+  }
+
+  /** Changes a list that has each of its words on a line of its own. */
+  private boolean changeWords(Row row, List<?> now) {
+    int first = row.where().line() - 1;
+    boolean apart =
+        now.stream().noneMatch(Map.class::isInstance)
+            && row.items().stream().allMatch(i -> i instanceof Leaf leaf && isAlone(leaf.where()));
+    if (!apart || row.items().isEmpty()) {
+      return false;
     }
-    return after instanceof String text
-        && end == line + 1
-        && inLine(line, entry.value().where().column() - 1, text);
+    String before = lines.get(row.items().get(0).where().line() - 1);
+    String hyphen = before.substring(0, row.items().get(0).where().column() - 1);
+    int line = first;
+    for (int i = 0; i < row.items().size(); i++) {
+      Where at = row.items().get(i).where();
+      line = at.line() - 1;
+      if (i >= now.size()) {
+        replace(line, line + 1, List.of());
+      } else if (!YamlWriting.isText(now.get(i), ((Leaf) row.items().get(i)).text())) {
+        inLine(line, at.column() - 1, now.get(i));
+      }
+    }
+    List<String> more =
+        now.stream()
+            .skip(row.items().size())
+            .map(word -> hyphen + YamlWriting.inline(word))
+            .toList();
+    insert(line + 1, more);
+    return true;
+  }
+
+  private boolean isAlone(Where word) {
+    return lines.get(word.line() - 1).substring(0, word.column() - 1).matches("\\s*- +");
+  }
+
+  /** Changes a map or list in brackets that end on their line; what stands behind them stays. */
+  private boolean inBrackets(Where at, Object value) {
+    String text = lines.get(at.line() - 1);
+    int from = at.column() - 1;
+    int to = closing(text, from);
+    if (to < 0) {
+      return false;
+    }
+    String with = text.substring(0, from) + YamlWriting.inline(value) + text.substring(to + 1);
+    replace(at.line() - 1, at.line(), List.of(with));
+    return true;
+  }
+
+  /**
+   * Where the bracket that opens at a column is closed; -1 where none opens, or on another line.
+   */
+  private static int closing(String text, int from) {
+    if (from < 0 || from >= text.length() || "{[".indexOf(text.charAt(from)) < 0) {
+      return -1;
+    }
+    Matcher pieces = PIECE.matcher(text).region(from, text.length());
+    int depth = 0;
+    while (pieces.find()) {
+      String piece = pieces.group(1);
+      depth += "{".equals(piece) || "[".equals(piece) ? 1 : 0;
+      depth -= "}".equals(piece) || "]".equals(piece) ? 1 : 0;
+      if (depth == 0) {
+        return pieces.start(1);
+      }
+    }
+    return -1;
   }
 
   private boolean changeItems(Row row, List<?> old, List<?> now, int end) {
@@ -204,7 +211,9 @@ final class YamlLines {
       }
     }
     String indent = indent((Branch) row.items().get(0)).substring(2);
-    now.stream().skip(old.size()).forEach(item -> insert(end, item(tree(item), indent)));
+    now.stream()
+        .skip(old.size())
+        .forEach(item -> insert(end, YamlWriting.item(tree(item), indent)));
     return true;
   }
 
@@ -218,7 +227,7 @@ final class YamlLines {
     return tree(now).containsKey(first) ? first : "";
   }
 
-  private boolean inLine(int line, int column, String value) {
+  private boolean inLine(int line, int column, Object value) {
     String text = lines.get(line);
     if (column <= 0 || column > text.length()) {
       return false;
@@ -232,7 +241,8 @@ final class YamlLines {
             : !rest.startsWith("\"") && !rest.startsWith("'") && comment.find()
                 ? comment.group()
                 : "";
-    replace(line, line + 1, List.of(text.substring(0, column) + inline(value) + behind));
+    replace(
+        line, line + 1, List.of(text.substring(0, column) + YamlWriting.inline(value) + behind));
     return true;
   }
 
