@@ -2,12 +2,12 @@ package curewindow.cli;
 
 import curewindow.climate.Place;
 import curewindow.climate.Places;
-import curewindow.problem.Nearest;
 import curewindow.problem.Problem;
 import curewindow.shop.ShopFiles;
 import curewindow.shop.ShopFolder;
 import curewindow.shop.ShopRead;
 import curewindow.words.CityNames;
+import curewindow.words.PlaceFinder;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
@@ -61,8 +61,8 @@ final class PlacesCommand implements Callable<Integer> {
     Optional<ShopRead> shop = folder == null ? Optional.empty() : Optional.of(read());
     List<Place> own = shop.map(PlacesCommand::own).orElse(List.of());
     List<Place> builtIn = List.copyOf(Places.builtIn().values());
-    List<Place> foundOwn = named(own);
-    List<Place> found = named(builtIn);
+    List<Place> foundOwn = PlaceFinder.named(words, own);
+    List<Place> found = PlaceFinder.named(words, builtIn);
     if (found.isEmpty() && foundOwn.isEmpty() && !words.isEmpty()) {
       found = CityNames.called(String.join(" ", words), builtIn);
     }
@@ -87,26 +87,10 @@ final class PlacesCommand implements Callable<Integer> {
     return number + all.size() + (all.size() == 1 ? " place" : " places");
   }
 
-  /** The places whose names or ids have all that was typed; accents and capitals do not count. */
-  private List<Place> named(List<Place> places) {
-    List<String> parts =
-        words.stream().flatMap(w -> Stream.of(w.strip().split("\\s+"))).map(Nearest::fold).toList();
-    return places.stream()
-        .filter(p -> parts.stream().allMatch(Nearest.fold(p.name() + " " + p.id())::contains))
-        .toList();
-  }
-
   private void sayNone(List<Place> all) {
-    Map<String, Place> names = new LinkedHashMap<>();
-    for (Place place : all) {
-      names.put(place.name().split(",")[0], place);
-      names.put(place.id(), place);
-    }
     String typed = String.join(" ", words);
     String near =
-        Nearest.to(typed, names.keySet())
-            .or(() -> Nearest.remotely(typed, names.keySet()))
-            .map(names::get)
+        PlaceFinder.meant(typed, all)
             .map(p -> "; did you mean " + p.id() + " (" + p.name() + ")?")
             .orElse("");
     PrintWriter err = spec.commandLine().getErr();

@@ -62,7 +62,8 @@ final class UsualJobs {
         .orElse(Map.of());
   }
 
-  private Map<String, YearHere.InMonth> in(Month month, Service service, Film film) {
+  /** How long the holds last after work with one film. */
+  Map<String, YearHere.InMonth> in(Month month, Service service, Film film) {
     Instant finished = YearHere.start(place, month);
     Timeline outside = dates(service, film, finished, Parking.OUTSIDE);
     Timeline garage = dates(service, film, finished, Parking.GARAGE);
