@@ -397,6 +397,11 @@ public final class LoadedShop {
     return dates.curing();
   }
 
+  /** The model without measured weather. */
+  Curing unmeasured() {
+    return unmeasured;
+  }
+
   /** Keeps the dates that were asked for, so that they are soon told another time. */
   void keepDates() throws IOException {
     try (FolderLock lock = FolderLock.on(files.root())) {
