@@ -3,6 +3,7 @@ package curewindow.cli;
 import curewindow.desk.Desk;
 import curewindow.handout.CodeLevel;
 import curewindow.handout.QrCode;
+import curewindow.site.ShopSetUp;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.security.SecureRandom;
@@ -19,7 +20,7 @@ import picocli.CommandLine.Spec;
     name = "desk",
     description =
         "Opens the counter's screens in a browser: hand a car over, look one up, see who needs a"
-            + " call.",
+            + " call. Where there is no shop yet, it sets one up.",
     mixinStandardHelpOptions = true)
 final class DeskCommand implements Callable<Integer> {
 
@@ -56,7 +57,7 @@ final class DeskCommand implements Callable<Integer> {
     if (port < 0 || port > 65535) {
       throw new IOException("port " + port + " is not within 0 to 65535");
     }
-    shop.refuseOthers();
+    shop.refuseFiles();
     Optional<String> passcode = network ? Optional.of(passcode()) : Optional.empty();
     Desk.Setting setting = new Desk.Setting(shop.folder(), out.path(), port, passcode, clock);
     try (Desk desk = Desk.open(setting)) {
@@ -68,6 +69,9 @@ final class DeskCommand implements Callable<Integer> {
             lines.println("Passcode:  " + code);
             desk.others().stream().findFirst().ifPresent(a -> print(a.toString(), lines));
           });
+      if (ShopSetUp.isNeeded(shop.folder())) {
+        lines.println("There is no shop in " + shop.folder() + " yet; the desk sets one up.");
+      }
       lines.println("Open it in a browser here; stop with Ctrl+C.");
       lines.flush();
       Thread.currentThread().join();

@@ -32,6 +32,13 @@ final class ShopOption {
     return LoadedShop.load(folder, clock);
   }
 
+  /** Refuses what is no folder, and could not become one. */
+  void refuseFiles() throws IOException {
+    if (Files.exists(folder) && !Files.isDirectory(folder)) {
+      throw new IOException(folder + " is not a folder; name the shop folder with --shop");
+    }
+  }
+
   /** Refuses what is no shop folder. */
   void refuseOthers() throws IOException {
     if (!Files.isDirectory(folder)) {

@@ -43,6 +43,8 @@ public final class Desk implements AutoCloseable {
   private final HandOverScreen handOver;
   private final CarScreen cars;
   private final FindScreen find;
+  private final ShopScreen ownShop;
+  private final FilmScreen films;
   private final ScheduledExecutorService watch =
       Executors.newSingleThreadScheduledExecutor(
           work -> {
@@ -71,6 +73,8 @@ public final class Desk implements AutoCloseable {
     this.handOver = new HandOverScreen(desk, pages, out, setting.clock());
     this.cars = new CarScreen(desk, pages, out);
     this.find = new FindScreen(desk, pages);
+    this.ownShop = new ShopScreen(desk, pages);
+    this.films = new FilmScreen(desk, pages);
     SecureRandom random = new SecureRandom();
     Optional<Gate> gate =
         setting
@@ -203,8 +207,15 @@ public final class Desk implements AutoCloseable {
               "Set-Cookie",
               "language=" + language(request) + "; Path=/; SameSite=Strict; Max-Age=31536000");
     }
+    Optional<Answer> shop = ownShop.answer(request, words);
+    if (shop.isPresent()) {
+      return shop.get();
+    }
     if (!desk.now().isUsable()) {
       return broken(request, words);
+    }
+    if (FilmScreen.has(path)) {
+      return films.answer(request, words).orElseGet(() -> notHere(request, words));
     }
     if (path.startsWith("/site/") && !request.isPost()) {
       return site(path.substring("/site/".length()));

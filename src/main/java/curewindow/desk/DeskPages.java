@@ -18,7 +18,18 @@ import java.util.Objects;
 final class DeskPages {
 
   private static final List<String> TEMPLATES =
-      List.of("frame", "today", "job", "hand-over", "car", "find", "enter", "message");
+      List.of(
+          "frame",
+          "today",
+          "job",
+          "hand-over",
+          "car",
+          "find",
+          "enter",
+          "message",
+          "shop",
+          "films",
+          "film");
 
   /** The style that the desk shares with customers' pages. */
   private static final String PAPER = "site-templates/page.css";

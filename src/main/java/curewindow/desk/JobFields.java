@@ -78,40 +78,19 @@ final class JobFields {
   private final LoadedShop shop;
   private final Catalogue catalogue;
   private final JobDraft draft;
-  private final List<Problem> problems;
+  private final FieldProblems problems;
   private final Words words;
 
   JobFields(LoadedShop shop, JobDraft draft, List<Problem> problems, Words words) {
     this.shop = shop;
     this.catalogue = shop.read().catalogue();
     this.draft = draft;
-    this.problems = problems;
+    this.problems = new FieldProblems(problems, words);
     this.words = words;
   }
 
-  /** What is wrong with the value of a name, or with a part of it. */
   private List<String> wrong(String name) {
-    return problems.stream().filter(p -> isAt(p, name)).map(this::told).toList();
-  }
-
-  private static boolean isAt(Problem problem, String name) {
-    String at = place(problem);
-    return at.equals(name) || at.startsWith(name + "[");
-  }
-
-  /** Where a problem stands; a value that is missing stands where it would be. */
-  private static String place(Problem problem) {
-    if (!problem.code().equals("missing-key")) {
-      return problem.path();
-    }
-    String key = problem.message().replaceFirst(" is missing$", "");
-    return problem.path().isEmpty() ? key : problem.path() + "." + key;
-  }
-
-  private String told(Problem problem) {
-    return problem.code().equals("missing-key") || problem.code().equals("no-spots")
-        ? words.text("desk.form.needed")
-        : problem.message() + ": " + problem.fix();
+    return problems.at(name);
   }
 
   private Field field(String name, String value) {
@@ -249,12 +228,8 @@ final class JobFields {
     List<String> names = new ArrayList<>(form.keySet());
     for (int n = 1; n <= draft.items().size(); n++) {
       names.add("items[" + n + "]");
+      names.add(JobForm.name(n, "service"));
     }
-    return problems.stream()
-        .filter(
-            p -> names.stream().noneMatch(n -> isAt(p, n) || place(p).startsWith(n + ".service")))
-        .map(this::told)
-        .distinct()
-        .toList();
+    return problems.elsewhere(names);
   }
 }

@@ -1,0 +1,117 @@
+package curewindow.desk;
+
+import curewindow.climate.Place;
+import curewindow.shop.ShopDraft;
+import curewindow.words.Words;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** A shop as a form has it: each field is named by the place of its value in shop.yaml. */
+final class ShopForm {
+
+  /** Whether the number for texts is the phone's, another, or there is none. */
+  static final String TEXTS = "texts";
+
+  static final String SAME = "same";
+  static final String OTHER = "other";
+  static final String NONE = "none";
+  static final String OPEN = "open";
+  static final String CLOSED = "closed";
+
+  /** Hours that two fields cannot hold, such as those of a day with a break, behind this word. */
+  static final String AS = "as ";
+
+  /** What is typed to find the place. */
+  static final String TOWN = "town";
+
+  private ShopForm() {}
+
+  /** A shop of which nothing is known but the language of who types. */
+  static ShopDraft empty(String language) {
+    Map<String, String> opening = new LinkedHashMap<>();
+    // From Monday to Friday, nine to five: common practice, no source; it is there to be changed.
+    ShopDraft.days().subList(0, 5).forEach(day -> opening.put(day, "9:00-17:00"));
+    return new ShopDraft("", "", "", "", List.of(), "", "", language, "", opening, List.of());
+  }
+
+  static String hours(String day) {
+    return "opening." + day;
+  }
+
+  static String from(String day) {
+    return hours(day) + ".from";
+  }
+
+  static String to(String day) {
+    return hours(day) + ".to";
+  }
+
+  /**
+   * What was typed.
+   *
+   * @param before what the file says; what the form would only write another way stays as it is
+   * @param places all places by id, of which the chosen one tells the time zone
+   * @param words in which a place may be named
+   */
+  static ShopDraft draft(
+      Request.Values form, Optional<ShopDraft> before, Map<String, Place> places, Words words) {
+    String place = PlaceChoices.chosen(form.one("place"), form.one(TOWN), places, words);
+    String zone =
+        before
+            .filter(b -> b.place().equals(place) && !b.zone().isEmpty())
+            .map(ShopDraft::zone)
+            .or(() -> Optional.ofNullable(places.get(place)).map(p -> p.zone().getId()))
+            .orElse("");
+    return new ShopDraft(
+        form.one("name"),
+        form.one("phone"),
+        texts(form),
+        form.one("email"),
+        form.list("street").stream().map(line -> line.replaceAll("\\p{Cntrl}+", " ")).toList(),
+        form.one("address"),
+        zone,
+        form.one("language"),
+        place,
+        opening(form, before.map(ShopDraft::opening).orElse(Map.of())),
+        Arrays.asList(form.one("closed").split("[\\s,;]+")));
+  }
+
+  private static String texts(Request.Values form) {
+    return switch (form.one(TEXTS)) {
+      case NONE -> "";
+      case OTHER -> form.one("text-number");
+      default -> form.one("phone");
+    };
+  }
+
+  private static Map<String, String> opening(Request.Values form, Map<String, String> before) {
+    Map<String, String> opening = new LinkedHashMap<>();
+    String above = "";
+    for (String day : ShopDraft.days()) {
+      String how = form.one(hours(day));
+      String hours =
+          switch (how) {
+            case OPEN -> span(form.one(from(day)), form.one(to(day)));
+            case SAME -> above;
+            default -> how.startsWith(AS) ? how.substring(AS.length()) : "";
+          };
+      String kept = before.getOrDefault(day, "");
+      above = plain(kept).equals(plain(hours)) ? kept : hours;
+      opening.put(day, above);
+    }
+    return opening;
+  }
+
+  /** As people write it; fields of browsers have a zero before the hour. */
+  private static String span(String from, String to) {
+    return from.replaceFirst("^0(?=[0-9]:)", "") + "-" + to.replaceFirst("^0(?=[0-9]:)", "");
+  }
+
+  /** Hours without what may be written or not. */
+  static String plain(String hours) {
+    return hours.replace(" ", "").replaceAll("(?<![0-9])0(?=[0-9]:)", "");
+  }
+}

@@ -1,0 +1,219 @@
+package curewindow.desk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import curewindow.problem.Problem;
+import curewindow.site.LoadedShop;
+import java.io.IOException;
+import java.net.http.HttpResponse;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Films are added and changed at the desk, with what that does to the dates beside the form. */
+class FilmScreenTest {
+
+  private static final Clock CLOCK =
+      Clock.fixed(Instant.parse("2026-11-30T18:00:00Z"), ZoneOffset.UTC);
+  private static final Path DEMO = Path.of("content/demo");
+
+  @TempDir Path dir;
+
+  /** The demo's shop.yaml and two of its jobs; its films are the program's. */
+  @BeforeEach
+  void lay() throws IOException {
+    Files.createDirectories(shop().resolve("jobs"));
+    Files.copy(DEMO.resolve("shop.yaml"), shop().resolve("shop.yaml"));
+    Files.copy(DEMO.resolve("jobs/Q-3101.yaml"), shop().resolve("jobs/Q-3101.yaml"));
+  }
+
+  private Path shop() {
+    return dir.resolve("shop");
+  }
+
+  private Path films() {
+    return shop().resolve("content/catalogue/films.yaml");
+  }
+
+  private Desk open() throws IOException {
+    return Desk.open(new Desk.Setting(shop(), dir.resolve("out"), 0, Optional.empty(), CLOCK));
+  }
+
+  private static Map<String, List<String>> form(String version, String... pairs) {
+    Map<String, List<String>> form = new TreeMap<>();
+    form.put("version", List.of(version));
+    form.put("do", List.of("save"));
+    for (int i = 0; i < pairs.length; i += 2) {
+      form.put(pairs[i], List.of(pairs[i + 1]));
+    }
+    return form;
+  }
+
+  private static Map<String, List<String>> tern(String version, String... more) {
+    Map<String, List<String>> form =
+        form(
+            version,
+            "service",
+            "tint",
+            "name",
+            "Tern 15",
+            "material",
+            "PET",
+            "thickness",
+            "1.5 mil",
+            "permeance",
+            "",
+            "vlt",
+            "15",
+            "metal-asked",
+            "yes");
+    form.putAll(form(version, more));
+    return form;
+  }
+
+  private List<String> errors() {
+    return LoadedShop.load(shop(), CLOCK).errors().stream().map(Problem::oneLine).toList();
+  }
+
+  @Test
+  void aFilmIsAddedToACopyOfTheProgramsOwn() throws IOException {
+    String program = Files.readString(Path.of("content/catalogue/films.yaml"));
+    try (Desk desk = open()) {
+      Browser browser = new Browser(desk);
+      String version = Browser.version(browser.get("/film?service=tint"));
+      assertFalse(Files.exists(films()));
+      HttpResponse<String> added = browser.post("/film", tern(version));
+      assertEquals("/films?done=saved", Browser.leadsTo(added), added.body());
+      String shelf = browser.get("/films").body();
+      assertTrue(shelf.contains("href=\"/film/tern-15\""), shelf);
+    }
+    // 1.5 mil is 38.1 micrometres, and 43 x 12 / 38.1 is 13.5; see UsualPermeance.
+    String entry =
+        "  tern-15: {service: tint, name: Tern 15, material: PET, thickness: 38.1,"
+            + " permeance: 13.5, vlt: 15}\n";
+    int after = program.indexOf("  fieldcoat-gloss:");
+    assertEquals(
+        program.substring(0, after) + entry + program.substring(after),
+        Files.readString(films()),
+        "it stands after the last film of its service");
+    assertTrue(Files.exists(shop().resolve("content/copies.sha256")));
+    assertEquals(List.of(), errors());
+  }
+
+  @Test
+  void aChangeKeepsCommentsAndOrder() throws IOException {
+    String own =
+        """
+        # Our shelf.
+        films:
+          # the best seller
+          harbor-35:  # on the left
+            {service: tint, name: Harbor 35, material: PET, thickness: 38, permeance: 13.6, vlt: 35}  # 60 in
+          harbor-70:
+            service: tint
+            name: Harbor 70   # the light one
+            material: PET
+            permeance: 13.6
+          harbor-50: {service: tint, name: Harbor 50, material: PET, permeance: 13.6}
+          harbor-20: {service: tint, name: "Harbor {20}", material: PET, permeance: 13.6} # last
+        """;
+    Files.createDirectories(films().getParent());
+    Files.writeString(films(), own);
+    try (Desk desk = open()) {
+      Browser browser = new Browser(desk);
+      for (String id : List.of("harbor-35", "harbor-70", "harbor-20")) {
+        String version = Browser.version(browser.get("/film/" + id));
+        Map<String, List<String>> change = form(version, "permeance", "5.2");
+        assertEquals("/films?done=saved", Browser.leadsTo(browser.post("/film/" + id, change)));
+      }
+      assertEquals(
+          own.replace("permeance: 13.6, vlt", "permeance: 5.2, vlt")
+              .replace("    permeance: 13.6\n", "    permeance: 5.2\n")
+              .replace("permeance: 13.6} # last", "permeance: 5.2} # last"),
+          Files.readString(films()));
+      String version = Browser.version(browser.get("/film/harbor-50"));
+      Files.writeString(films(), Files.readString(films()) + "# later\n");
+      String theirs = Files.readString(films());
+      HttpResponse<String> late =
+          browser.post("/film/harbor-50", form(version, "permeance", "6.1"));
+      assertEquals(409, late.statusCode());
+      assertTrue(late.body().contains("value=\"6.1\""), "what was typed is kept");
+      assertEquals(theirs, Files.readString(films()));
+    }
+  }
+
+  @Test
+  void whatIsWrongStandsAtItsFieldAndNothingIsWritten() throws IOException {
+    try (Desk desk = open()) {
+      Browser browser = new Browser(desk);
+      String version = Browser.version(browser.get("/film?service=tint"));
+      HttpResponse<String> answer =
+          browser.post("/film", tern(version, "vlt", "150", "material", "", "name", "Tern"));
+      assertEquals(422, answer.statusCode());
+      assertTrue(
+          Pattern.compile("id=\"vlt\"[^>]*><b class=\"wrong\">vlt is 150, outside 0 to 100")
+              .matcher(answer.body())
+              .find(),
+          answer.body());
+      assertTrue(
+          Pattern.compile("id=\"material\"[^>]*><b class=\"wrong\">Please fill this in.")
+              .matcher(answer.body())
+              .find(),
+          answer.body());
+      assertFalse(Files.exists(films()));
+    }
+  }
+
+  @Test
+  void aChangeThatWouldBreakAJobIsRefused() throws IOException {
+    try (Desk desk = open()) {
+      Browser browser = new Browser(desk);
+      String version = Browser.version(browser.get("/film/harbor-35"));
+      HttpResponse<String> answer =
+          browser.post("/film/harbor-35", form(version, "service", "paint-film"));
+      assertEquals(422, answer.statusCode());
+      assertTrue(answer.body().contains("<p class=\"warn\">"), answer.body());
+      assertFalse(Files.exists(films()));
+    }
+    assertEquals(List.of(), errors());
+  }
+
+  @Test
+  void theDaysStandBesideTheForm() throws IOException {
+    try (Desk desk = open()) {
+      Browser browser = new Browser(desk);
+      HttpResponse<String> now = browser.get("/film/harbor-35");
+      assertFalse(now.body().contains("was: "), now.body());
+      Map<String, List<String>> look = form(Browser.version(now), "permeance", "3.4");
+      look.put("do", List.of("look"));
+      HttpResponse<String> then = browser.post("/film/harbor-35", look);
+      // A quarter of the water goes through, so that haze takes longer; the glue does not care.
+      assertTrue(days(then, "Haze is normal") > days(now, "Haze is normal"), then.body());
+      assertEquals(days(now, "Windows stay up"), days(then, "Windows stay up"));
+      assertTrue(then.body().contains("was: " + days(now, "Haze is normal") + " days"));
+      assertTrue(then.body().contains("middle of November"), then.body());
+      assertFalse(Files.exists(films()), "looking writes nothing");
+    }
+  }
+
+  private static int days(HttpResponse<String> page, String hold) {
+    Matcher found =
+        Pattern.compile("<b>" + hold + "</b> <span class=\"when\">([0-9]+) days?<")
+            .matcher(page.body());
+    assertTrue(found.find(), page.body());
+    return Integer.parseInt(found.group(1));
+  }
+}
