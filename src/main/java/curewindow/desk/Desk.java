@@ -45,6 +45,7 @@ public final class Desk implements AutoCloseable {
   private final FindScreen find;
   private final ShopScreen ownShop;
   private final FilmScreen films;
+  private final RuleScreen rules;
   private final ScheduledExecutorService watch =
       Executors.newSingleThreadScheduledExecutor(
           work -> {
@@ -75,6 +76,7 @@ public final class Desk implements AutoCloseable {
     this.find = new FindScreen(desk, pages);
     this.ownShop = new ShopScreen(desk, pages);
     this.films = new FilmScreen(desk, pages);
+    this.rules = new RuleScreen(desk, pages);
     SecureRandom random = new SecureRandom();
     Optional<Gate> gate =
         setting
@@ -213,6 +215,9 @@ public final class Desk implements AutoCloseable {
     }
     if (!desk.now().isUsable()) {
       return broken(request, words);
+    }
+    if (RuleScreen.has(path)) {
+      return rules.answer(request, words).orElseGet(() -> notHere(request, words));
     }
     if (FilmScreen.has(path)) {
       return films.answer(request, words).orElseGet(() -> notHere(request, words));

@@ -29,7 +29,8 @@ final class DeskPages {
           "message",
           "shop",
           "films",
-          "film");
+          "film",
+          "rules");
 
   /** The style that the desk shares with customers' pages. */
   private static final String PAPER = "site-templates/page.css";

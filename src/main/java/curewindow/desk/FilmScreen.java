@@ -119,7 +119,10 @@ final class FilmScreen {
     String id = asked.kept().idOf(draft);
     SharedFiles.Change change =
         new SharedFiles.Change(
-            FilmText.FILE, asked.version(), PATH + id, text -> FilmText.changed(text, id, draft));
+            FilmText.FILE,
+            asked.version(),
+            path -> isAt(path, id),
+            text -> FilmText.changed(text, id, draft));
     SharedFiles.Result result = desk.write(shop -> SharedFiles.change(shop, change, desk.time()));
     if (result instanceof SharedFiles.Written) {
       return Answer.see(ALL + "?done=saved");
@@ -154,13 +157,16 @@ final class FilmScreen {
         FilmText.changed(asked.kept().file().text(), id, draft)
             .map(t -> ShopFolder.catalogue(shop.files().with(FilmText.FILE, t), problems))
             .orElse(shop.read().catalogue());
-    String place = PATH + id;
     List<Problem> its =
         problems.all().stream()
-            .filter(p -> p.path().equals(place) || p.path().startsWith(place + "."))
+            .filter(p -> isAt(p.path(), id))
             .filter(p -> p.file().equals(FilmText.FILE))
             .toList();
     return new Tried(id, then, its);
+  }
+
+  private static boolean isAt(String path, String id) {
+    return path.equals(PATH + id) || path.startsWith(PATH + id + ".");
   }
 
   private Answer show(Asked asked, List<Problem> problems, Words words, int status) {

@@ -127,7 +127,10 @@ final class ShopScreen {
   private Answer save(Asked asked, Words words) throws IOException {
     SharedFiles.Change change =
         new SharedFiles.Change(
-            ShopText.FILE, asked.version(), "", text -> ShopText.changed(text, asked.draft()));
+            ShopText.FILE,
+            asked.version(),
+            path -> true,
+            text -> ShopText.changed(text, asked.draft()));
     SharedFiles.Result result = desk.write(shop -> SharedFiles.change(shop, change, desk.time()));
     if (result instanceof SharedFiles.Written) {
       return Answer.see("/?done=saved");

@@ -18,6 +18,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
@@ -77,12 +78,15 @@ public final class SharedFiles {
    *
    * @param file relative to the shop folder
    * @param version of the file that the change was made from
-   * @param place the path in the file in which nothing may be wrong, such as {@code
-   *     films.harbor-35}; empty for all of the file
+   * @param concerns the paths in the file at which nothing may be wrong afterwards, even what was
+   *     wrong before
    * @param how makes the new text of the old one; empty where somebody has to do it by hand
    */
   public record Change(
-      String file, String version, String place, Function<String, Optional<String>> how) {}
+      String file,
+      String version,
+      Predicate<String> concerns,
+      Function<String, Optional<String>> how) {}
 
   /**
    * A file as it stands.
@@ -139,7 +143,7 @@ public final class SharedFiles {
     AtomicFiles.replace(folder.resolve(file), text.getBytes(StandardCharsets.UTF_8));
   }
 
-  /** What is wrong at the place of the change, and what was right in the folder without it. */
+  /** What is wrong where the change is, and what was right in the folder without it. */
   private static List<Problem> problems(ShopFiles files, Change change, String text, Instant now) {
     Set<Said> before =
         ShopFolder.read(files, now).problems().stream().map(Said::of).collect(Collectors.toSet());
@@ -151,11 +155,7 @@ public final class SharedFiles {
   }
 
   private static boolean isAt(Problem problem, Change change) {
-    String path = problem.path();
-    return problem.file().equals(change.file())
-        && (change.place().isEmpty()
-            || path.equals(change.place())
-            || path.startsWith(change.place() + "."));
+    return problem.file().equals(change.file()) && change.concerns().test(problem.path());
   }
 
   /** A problem wherever its line is by now. */

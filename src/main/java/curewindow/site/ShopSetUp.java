@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 
@@ -69,7 +70,7 @@ public final class ShopSetUp {
 
   private static void lay(Path folder, String shop) throws IOException {
     made(folder.resolve(FILMS).getParent());
-    if (!Files.exists(folder.resolve(FILMS), LinkOption.NOFOLLOW_LINKS)) {
+    if (!isOwn(folder.resolve(FILMS))) {
       OwnCopies.note(folder, List.of(FILMS));
     }
     for (Map.Entry<String, byte[]> file : NewShop.files().entrySet()) {
@@ -80,6 +81,13 @@ public final class ShopSetUp {
       }
     }
     AtomicFiles.write(folder.resolve(ShopText.FILE), shop.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** Whether somebody has films of their own there, and no copy of the program's. */
+  private static boolean isOwn(Path films) throws IOException {
+    return Files.exists(films, LinkOption.NOFOLLOW_LINKS)
+        && !(Files.isRegularFile(films)
+            && Arrays.equals(Files.readAllBytes(films), NewShop.files().get(FILMS)));
   }
 
   private static void made(Path folder) throws IOException {

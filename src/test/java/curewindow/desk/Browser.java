@@ -29,6 +29,10 @@ final class Browser {
     return send(HttpRequest.newBuilder(desk.resolve(path)));
   }
 
+  HttpResponse<String> get(String path, String cookie) {
+    return send(HttpRequest.newBuilder(desk.resolve(path)).header("Cookie", cookie));
+  }
+
   HttpResponse<String> post(String path, Map<String, List<String>> form) {
     String body =
         form.entrySet().stream()

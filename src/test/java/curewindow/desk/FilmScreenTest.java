@@ -209,6 +209,41 @@ class FilmScreenTest {
     }
   }
 
+  @Test
+  void theNumbersOfARuleAreChangedWhereTheyStand() throws IOException {
+    Path holds = shop().resolve("content/catalogue/holds.yaml");
+    String program = Files.readString(Path.of("content/catalogue/holds.yaml"));
+    // The first rule: tint, windows-up, bond 48, floor 24, limit 10.
+    try (Desk desk = open()) {
+      Browser browser = new Browser(desk);
+      HttpResponse<String> now = browser.get("/rules/tint");
+      String version = Browser.version(now);
+      Map<String, List<String>> form = form(version, "rules[1].floor", "240");
+      form.put("do", List.of("look"));
+      HttpResponse<String> then = browser.post("/rules/tint", form);
+      assertEquals(10, days(then, "Windows stay up"), then.body());
+      assertTrue(then.body().contains("was: " + days(now, "Windows stay up") + " days"));
+      assertFalse(Files.exists(holds), "looking writes nothing");
+      for (String wrong : List.of("", "many", "-1", "500")) {
+        HttpResponse<String> refused =
+            browser.post("/rules/tint", form(version, "rules[1].floor", wrong));
+        assertEquals(422, refused.statusCode(), wrong);
+        assertTrue(refused.body().contains("class=\"wrong\">"), refused.body());
+        assertFalse(Files.exists(holds), wrong);
+      }
+      form = form(version, "rules[1].floor", "36", "rules[1].limit", "12", "rules[1].hold", "x");
+      assertEquals("/films?done=saved", Browser.leadsTo(browser.post("/rules/tint", form)));
+      assertEquals(409, browser.post("/rules/tint", form).statusCode());
+      assertEquals(404, browser.get("/rules/nothing").statusCode());
+    }
+    assertEquals(
+        program.replace(
+            "windows-up, where: rolls, need: {bond: 48}, floor: 24, limit: 10}",
+            "windows-up, where: rolls, need: {bond: 48}, floor: 36, limit: 12}"),
+        Files.readString(holds));
+    assertEquals(List.of(), errors());
+  }
+
   private static int days(HttpResponse<String> page, String hold) {
     Matcher found =
         Pattern.compile("<b>" + hold + "</b> <span class=\"when\">([0-9]+) days?<")
