@@ -282,8 +282,7 @@ public final class Desk implements AutoCloseable {
     return file.isEmpty()
         ? Answer.refused(404)
         : Answer.of(SiteFiles.type(file.get()), Files.readAllBytes(file.get()))
-            .with("Content-Security-Policy", "sandbox allow-scripts allow-popups")
-            .with("Access-Control-Allow-Origin", "*");
+            .with("Content-Security-Policy", "sandbox allow-scripts allow-popups");
   }
 
   private Answer notHere(Request request, Words words) {

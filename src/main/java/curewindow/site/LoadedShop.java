@@ -399,7 +399,7 @@ public final class LoadedShop {
 
   /** The model without measured weather. */
   Curing unmeasured() {
-    return unmeasured;
+    return dates.unmeasured();
   }
 
   /** Keeps the dates that were asked for, so that they are soon told another time. */
