@@ -68,6 +68,10 @@ final class DeskShop {
     return state.now();
   }
 
+  Path folder() {
+    return folder;
+  }
+
   Instant time() {
     return clock.instant();
   }
@@ -80,6 +84,11 @@ final class DeskShop {
   /** Something that writes into the shop folder. */
   interface Work<T> {
     T in(LoadedShop shop) throws IOException;
+  }
+
+  /** Reads the folder again, after something was done in it. */
+  synchronized void readAgain() {
+    state = read();
   }
 
   /** Does something in the shop folder, one at a time, and reads it again. */

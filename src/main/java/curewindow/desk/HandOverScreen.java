@@ -155,7 +155,8 @@ final class HandOverScreen {
   /** Makes the page, sends it where that is set up, and asks whether it answers. */
   Answer press(Job job, Frame frame, Words words) throws IOException {
     List<Step> steps = new ArrayList<>();
-    PressReport report = desk.write(this::press);
+    PressReport report = press();
+    desk.readAgain();
     List<Problem> wrong =
         report.problems().stream().filter(Problem::isError).filter(p -> concerns(p, job)).toList();
     boolean made = isMade(job) && !report.leftOut().contains(job.id());
@@ -172,9 +173,10 @@ final class HandOverScreen {
     return problem.file().equals(job.where().file()) || !problem.file().startsWith("jobs");
   }
 
-  private PressReport press(LoadedShop before) throws IOException {
+  /** A press takes seconds, in which others at the desk go on working. */
+  private PressReport press() throws IOException {
     try (Output output = Output.open(out)) {
-      LoadedShop shop = LoadedShop.load(before.files().root(), clock);
+      LoadedShop shop = LoadedShop.load(desk.folder(), clock);
       return Press.run(shop, output, clock, Tokens.secure(), new Press.Allowed(false, Set.of()));
     }
   }
