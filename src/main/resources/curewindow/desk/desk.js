@@ -26,7 +26,7 @@
   const put = (html, all) => {
     const page = new DOMParser().parseFromString(html, 'text/html');
     const kept = document.activeElement && document.activeElement.id;
-    const ids = all ? ['items', 'problems', 'beside'] : ['problems', 'beside'];
+    const ids = all ? ['items', 'problems', 'advice', 'beside'] : ['problems', 'advice', 'beside'];
     for (const id of ids) {
       const now = document.getElementById(id);
       const then = page.getElementById(id);
