@@ -81,7 +81,7 @@ public record DueCalls(List<Call> tooEarly, List<Call> sooner, List<Call> visits
    * @return the lists
    */
   public static DueCalls of(LoadedShop shop, Instant at, Problems problems) {
-    List<Job> jobs = shop.jobs().stream().filter(shop::hasCard).toList();
+    List<Job> jobs = shop.jobs().stream().filter(shop.ledgers()::hasCard).toList();
     // The lists show no address, so they do not need the job's real token.
     return of(shop, JobViews.of(shop, jobs, "0", problems), at, problems);
   }
@@ -98,7 +98,7 @@ public record DueCalls(List<Call> tooEarly, List<Call> sooner, List<Call> visits
   public static DueCalls of(LoadedShop shop, List<JobView> views, Instant at, Problems problems) {
     List<DueCalls> each =
         views.stream()
-            .filter(view -> shop.hasCard(view.job()))
+            .filter(view -> shop.ledgers().hasCard(view.job()))
             .flatMap(
                 view ->
                     Faults.guard(
@@ -150,7 +150,7 @@ public record DueCalls(List<Call> tooEarly, List<Call> sooner, List<Call> visits
 
     Moved(LoadedShop shop, JobView view, Instant at) {
       this.words = shop.words().of(view.shop().language());
-      this.view = view.in(words).withPrinted(shop.known(view));
+      this.view = view.in(words).withPrinted(shop.dates().known(view));
       this.cards = view.printed().dates();
       this.at = at;
       this.when = new When(this.view);

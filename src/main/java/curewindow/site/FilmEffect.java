@@ -58,7 +58,7 @@ public final class FilmEffect {
     Shop own = shop.shop().orElseThrow();
     Place place = shop.read().places().get(own.place());
     return known
-        .map(f -> new UsualDays(own, catalogue, place, shop.unmeasured()).of(f, month))
+        .map(f -> new UsualDays(own, catalogue, place, shop.dates().unmeasured()).of(f, month))
         .orElse(Map.of());
   }
 }

@@ -1,6 +1,8 @@
 package curewindow.site;
 
 import curewindow.problem.Problems;
+import curewindow.shop.Job;
+import curewindow.told.Printed;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Collections;
@@ -106,5 +108,10 @@ record Ledgers(
 
   private static <T> T whole(Optional<T> ledger, String file) throws IOException {
     return ledger.orElseThrow(() -> new IOException(file + " was broken while it was in use"));
+  }
+
+  /** Whether a card of a job was handed over that has a date. */
+  boolean hasCard(Job job) {
+    return printed.filter(p -> !p.of(job.id()).equals(Printed.NOTHING)).isPresent();
   }
 }

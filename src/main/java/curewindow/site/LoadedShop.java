@@ -1,17 +1,11 @@
 package curewindow.site;
 
-import curewindow.climate.Climates;
-import curewindow.climate.Place;
-import curewindow.climate.Places;
 import curewindow.cure.CureCase;
-import curewindow.cure.Curing;
-import curewindow.cure.Timeline;
 import curewindow.guide.GuideLibrary;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.shop.BrokenJob;
 import curewindow.shop.Catalogue;
-import curewindow.shop.CureCases;
 import curewindow.shop.Job;
 import curewindow.shop.JobCheck;
 import curewindow.shop.Shop;
@@ -19,13 +13,7 @@ import curewindow.shop.ShopFiles;
 import curewindow.shop.ShopFolder;
 import curewindow.shop.ShopRead;
 import curewindow.told.JobView;
-import curewindow.told.Printed;
-import curewindow.told.Seen;
-import curewindow.told.Visit;
-import curewindow.told.YearHere;
 import curewindow.words.WordsLibrary;
-import java.io.IOException;
-import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -49,7 +37,7 @@ public final class LoadedShop {
   private final WordsLibrary words;
   private final Ledgers ledgers;
   private final List<Problem> found;
-  private final Dates dates;
+  private final JobDates dates;
 
   /** Read when first asked for: many commands need no guide. */
   private Guides guides;
@@ -57,7 +45,8 @@ public final class LoadedShop {
   /** Put together when first asked for: a command on one job need not check all texts. */
   private List<Problem> problems;
 
-  private LoadedShop(ShopFiles files, ShopRead read, WordsLibrary words, Dates dates, Found found) {
+  private LoadedShop(
+      ShopFiles files, ShopRead read, WordsLibrary words, JobDates dates, Found found) {
     this.files = files;
     this.read = read;
     this.byId =
@@ -66,22 +55,6 @@ public final class LoadedShop {
     this.dates = dates;
     this.ledgers = found.ledgers();
     this.found = found.problems().all();
-  }
-
-  /**
-   * What computes dates.
-   *
-   * @param kept those that are known already
-   * @param curing with the weather that was measured
-   * @param unmeasured as they would be had nothing been measured
-   */
-  private record Dates(KeptDates kept, Curing curing, Curing unmeasured) {
-
-    static Dates of(ShopFiles files, ShopRead read) {
-      KeptDates kept = new KeptDates(files.root());
-      Curing unmeasured = Curing.with(Climates::weathers);
-      return new Dates(kept, unmeasured.measured(read.observed()).knowing(kept), unmeasured);
-    }
   }
 
   private record Found(Ledgers ledgers, Problems problems) {}
@@ -108,7 +81,9 @@ public final class LoadedShop {
     WordsLibrary words =
         WordsLibrary.open(
             files, read.shop().flatMap(Shop::locale), read.shop().flatMap(Shop::units));
-    return new LoadedShop(files, read, words, Dates.of(files, read), found(files, read));
+    Found found = found(files, read);
+    return new LoadedShop(
+        files, read, words, JobDates.of(files, read, words, found.ledgers()), found);
   }
 
   private static Found found(ShopFiles files, ShopRead read) {
@@ -257,9 +232,7 @@ public final class LoadedShop {
    * @return the case
    */
   public CureCase cureCase(Job job) {
-    Shop shop = read.shop().orElseThrow();
-    CureCase all = CureCases.of(job, shop, read.catalogue(), place(job));
-    return Seen.running(job, shop, read.catalogue(), all);
+    return dates.cureCase(job);
   }
 
   /**
@@ -270,77 +243,17 @@ public final class LoadedShop {
    * @return the view
    */
   public JobView view(Job job, String token) {
-    return withCards(view(job, token, job.language()));
+    return dates.view(job, token);
   }
 
-  /** A job with its dates in English, for the shop itself; it shows no address. */
-  JobView english(Job job) {
-    return view(job, "0", WordsLibrary.FALLBACK);
-  }
-
-  private JobView view(Job job, String token, String language) {
-    Shop shop = read.shop().orElseThrow();
-    URI address = shop.address().resolve(PagePaths.folder(token));
-    Timeline timeline = dates.curing().timeline(cureCase(job));
-    return new JobView(
-        job,
-        shop,
-        read.catalogue(),
-        place(job),
-        timeline,
-        Visit.of(job, read.catalogue().visits(), timeline, shop, isFar(job, shop)),
-        words.of(language),
-        address,
-        token);
-  }
-
-  /** A job with what the cards say that were handed over; they are for the noted parking. */
-  JobView withCards(JobView view) {
-    Printed cards = ledgers.printed().map(p -> p.of(view.job().id())).orElse(Printed.NOTHING);
-    return isMeasured(view.job())
-        ? Slowed.mark(view, cards, () -> dates.unmeasured().timeline(cureCase(view.job())))
-        : view.withPrinted(cards);
-  }
-
-  /** Whether weather was measured where the car of a job stands, so that its dates still move. */
-  boolean isMeasured(Job job) {
-    return read.observed().containsKey(job.place());
-  }
-
-  /** What the customer of a job knows by now: by its cards, and by phone. */
-  Printed known(JobView view) {
-    return ledgers
-        .printed()
-        .flatMap(p -> ledgers.calls().map(c -> c.over(view.job().id(), view.printed(), p)))
-        .orElse(view.printed());
-  }
-
-  /** Whether the car lives too far from the shop to come for a look. */
-  private boolean isFar(Job job, Shop shop) {
-    Place home = place(job);
-    Place ours = read.places().get(shop.place());
-    return Places.distanceKm(home.latitude(), home.longitude(), ours.latitude(), ours.longitude())
-        > shop.visitWithin();
-  }
-
-  /** Whether a card of a job was handed over that has a date. */
-  boolean hasCard(Job job) {
-    return ledgers.printed().filter(p -> !p.of(job.id()).equals(Printed.NOTHING)).isPresent();
+  /** The dates of jobs. */
+  JobDates dates() {
+    return dates;
   }
 
   /** What the program keeps in the folder, as it stood when the folder was read. */
   Ledgers ledgers() {
     return ledgers;
-  }
-
-  /** How long holds last at the shop's own place; nothing that was measured counts. */
-  YearHere year() {
-    Shop shop = read.shop().orElseThrow();
-    return YearHere.of(shop, read.catalogue(), read.places().get(shop.place()), dates.unmeasured());
-  }
-
-  private Place place(Job job) {
-    return read.places().get(job.place());
   }
 
   /**
@@ -372,7 +285,8 @@ public final class LoadedShop {
 
   /** Texts, guides and weather stay as they were read. */
   private LoadedShop again(ShopRead other) {
-    LoadedShop next = new LoadedShop(files, other, words, dates, found(files, other));
+    Found now = found(files, other);
+    LoadedShop next = new LoadedShop(files, other, words, dates.again(other, now.ledgers()), now);
     synchronized (this) {
       next.guides = guides;
     }
@@ -391,22 +305,6 @@ public final class LoadedShop {
             .sorted(Comparator.comparing(Job::id))
             .toList();
     return again(read.with(jobs));
-  }
-
-  Curing curing() {
-    return dates.curing();
-  }
-
-  /** The model without measured weather. */
-  Curing unmeasured() {
-    return dates.unmeasured();
-  }
-
-  /** Keeps the dates that were asked for, so that they are soon told another time. */
-  void keepDates() throws IOException {
-    try (FolderLock lock = FolderLock.on(files.root())) {
-      dates.kept().save(lock);
-    }
   }
 
   /**

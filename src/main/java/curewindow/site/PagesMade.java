@@ -99,7 +99,7 @@ final class PagesMade {
    */
   private List<List<JobView>> anew(List<JobView> views) throws IOException {
     Map<Boolean, List<JobView>> measured =
-        views.stream().collect(Collectors.partitioningBy(v -> shop.isMeasured(v.job())));
+        views.stream().collect(Collectors.partitioningBy(v -> shop.dates().isMeasured(v.job())));
     List<List<JobView>> anew = new ArrayList<>();
     for (List<JobView> cases : ParkedViews.of(shop, measured.get(true), problems)) {
       if (!stands(cases.get(0))) {
@@ -133,7 +133,10 @@ final class PagesMade {
   /** What a job's files are made from; where weather was measured, the job knows its parkings. */
   static MadeBefore.From from(LoadedShop shop, Inputs inputs, JobView noted, String calendarsSaid) {
     return inputs.of(
-        noted, Pages.guides(noted, shop.guides()), shop.isMeasured(noted.job()), calendarsSaid);
+        noted,
+        Pages.guides(noted, shop.guides()),
+        shop.dates().isMeasured(noted.job()),
+        calendarsSaid);
   }
 
   /**

@@ -55,14 +55,15 @@ final class ParkedViews {
             .collect(
                 Collectors.toMap(
                     Function.identity(),
-                    plan -> shop.curing().timeline(shop.cureCase(noted.job().parkedAs(plan)))));
+                    plan ->
+                        shop.dates().curing().timeline(shop.cureCase(noted.job().parkedAs(plan)))));
     Parkings cases = Parkings.of(noted, dates);
     if (cases.cases().isEmpty()) {
       return List.of(noted);
     }
     return IntStream.range(0, cases.cases().size())
         .mapToObj(i -> noted.parked(cases.showing(i)))
-        .map(view -> view.parkings().index() == 0 ? view : shop.withCards(view))
+        .map(view -> view.parkings().index() == 0 ? view : shop.dates().withCards(view))
         .toList();
   }
 }

@@ -37,7 +37,7 @@ public final class PickupNotes {
     return Faults.guard(
             job.where(),
             new Problems(),
-            () -> PickupAdvice.note(shop.english(job), shop.cureCase(job)))
+            () -> PickupAdvice.note(shop.dates().english(job), shop.cureCase(job)))
         .flatMap(Function.identity())
         .map(
             told ->

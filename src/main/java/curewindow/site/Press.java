@@ -95,7 +95,7 @@ public final class Press {
     List<JobView> views = JobViews.of(shop, jobs.good(), clock, tokens, press.problems);
     PressReport report = press.build(last, before, views, clock);
     ReusedIds.note(shop, jobs.good());
-    shop.keepDates();
+    shop.dates().keep();
     return report;
   }
 
@@ -220,7 +220,7 @@ public final class Press {
             .toList();
     String from =
         views.stream()
-            .map(v -> Inputs.own(v, shop.isMeasured(v.job())))
+            .map(v -> Inputs.own(v, shop.dates().isMeasured(v.job())))
             .collect(Collectors.joining("\n"));
     if (views.isEmpty() || pages.cardsStand(from)) {
       return Optional.of(views.size());

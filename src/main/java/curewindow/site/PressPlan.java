@@ -123,7 +123,8 @@ public final class PressPlan {
     int stand = 0;
     for (JobView noted : views) {
       String id = noted.job().id();
-      JobView view = shop.isMeasured(noted.job()) ? ParkedViews.of(shop, noted).get(0) : noted;
+      JobView view =
+          shop.dates().isMeasured(noted.job()) ? ParkedViews.of(shop, noted).get(0) : noted;
       Optional<MadeBefore.Reason> reason =
           memory.reason(id, PagesMade.from(shop, inputs, view, shop.calendarsSaid(id)));
       reason.ifPresent(why -> make.computeIfAbsent(why, w -> new ArrayList<>()).add(id));

@@ -178,7 +178,7 @@ record Rendering(
       return new TreeMap<>(Map.of());
     }
     Optional<YearHere> year =
-        Faults.guard(Where.file("content/catalogue/holds.yaml"), problems, shop::year);
+        Faults.guard(Where.file("content/catalogue/holds.yaml"), problems, shop.dates()::year);
     return pages.open(shop.shop().orElseThrow(), year, languages, problems);
   }
 

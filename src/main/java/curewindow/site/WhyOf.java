@@ -30,13 +30,13 @@ public final class WhyOf {
    */
   public static Why of(LoadedShop shop, Job job, Trial trial, Instant now) {
     Job tried = trial.on(job);
-    JobView view = shop.english(tried);
+    JobView view = shop.dates().english(tried);
     CureCase curing = shop.cureCase(tried);
     Optional<BeforePickup> before =
         tried.hasLeft(now) ? Optional.empty() : BeforePickup.of(curing, view.catalogue());
     return Why.of(
         new ExplanationInputs(
-            view, curing, hold -> shop.curing().explanation(curing, hold), before, trial));
+            view, curing, hold -> shop.dates().curing().explanation(curing, hold), before, trial));
   }
 
   /**
@@ -59,7 +59,7 @@ public final class WhyOf {
    * @return their ids, by date
    */
   public static List<String> holds(LoadedShop shop, Job job) {
-    return shop.english(job).timeline().releases().stream().map(r -> r.hold()).toList();
+    return shop.dates().english(job).timeline().releases().stream().map(r -> r.hold()).toList();
   }
 
   /**
@@ -71,6 +71,6 @@ public final class WhyOf {
    * @return their dates, in the order of the jobs
    */
   public static JustDates dates(LoadedShop shop, List<Job> jobs) {
-    return JustDates.of(jobs.parallelStream().map(shop::english).toList());
+    return JustDates.of(jobs.parallelStream().map(shop.dates()::english).toList());
   }
 }

@@ -68,9 +68,9 @@ class KeptDatesTest {
   @Test
   void allDatesComeBackAsTheyWere() throws IOException {
     List<CureCase> cases = cases();
-    List<Timeline> dates = cases.stream().map(c -> shop.curing().timeline(c)).toList();
+    List<Timeline> dates = cases.stream().map(c -> shop.dates().curing().timeline(c)).toList();
     assertTrue(cases.size() > 20);
-    shop.keepDates();
+    shop.dates().keep();
     KeptDates kept = new KeptDates(temp);
     assertEquals(dates.stream().map(Optional::of).toList(), cases.stream().map(kept::of).toList());
     assertEquals(
@@ -86,7 +86,7 @@ class KeptDatesTest {
     Job job = shop.jobs().get(0);
     CureCase own = shop.cureCase(job);
     KeptDates kept = new KeptDates(temp);
-    kept.keep(own, shop.curing().timeline(own));
+    kept.keep(own, shop.dates().curing().timeline(own));
     CureCase other =
         new CureCase(
             own.items(),
@@ -103,8 +103,8 @@ class KeptDatesTest {
   @Test
   void onlyWhatWasAskedForIsKept() throws IOException {
     List<CureCase> cases = cases();
-    cases.forEach(c -> shop.curing().timeline(c));
-    shop.keepDates();
+    cases.forEach(c -> shop.dates().curing().timeline(c));
+    shop.dates().keep();
     KeptDates next = new KeptDates(temp);
     next.of(cases.get(0));
     save(next);
@@ -116,14 +116,14 @@ class KeptDatesTest {
   @Test
   void aTornOrForeignFileIsAsGoodAsNone() throws IOException {
     CureCase job = cases().get(0);
-    Timeline dates = shop.curing().timeline(job);
-    shop.keepDates();
+    Timeline dates = shop.dates().curing().timeline(job);
+    shop.dates().keep();
     Path file = temp.resolve(KeptDates.FILE);
     byte[] whole = Files.readAllBytes(file);
     for (int length : List.of(0, 1, 30, whole.length / 2, whole.length - 1)) {
       Files.write(file, Arrays.copyOf(whole, length));
       assertEquals(Optional.empty(), new KeptDates(temp).of(job), "cut at " + length);
-      assertEquals(dates, load().curing().timeline(job));
+      assertEquals(dates, load().dates().curing().timeline(job));
     }
     whole[whole.length / 2] ^= 1;
     Files.write(file, whole);
@@ -137,8 +137,8 @@ class KeptDatesTest {
   void whereWeatherWasMeasuredNothingIsTakenFromThere() throws IOException {
     CureCase job =
         cases().stream().filter(c -> c.place().id().equals("seattle")).findFirst().orElseThrow();
-    Timeline usual = shop.curing().timeline(job);
-    shop.keepDates();
+    Timeline usual = shop.dates().curing().timeline(job);
+    shop.dates().keep();
     StringBuilder hours = new StringBuilder("place,time,air,dew-point\n");
     for (int hour = 0; hour < 24; hour++) {
       hours.append("seattle,2026-11-24T%02d:00-08:00,-9,-12\n".formatted(hour));
@@ -148,6 +148,6 @@ class KeptDatesTest {
     Clock later = Clock.fixed(Instant.parse("2026-11-26T00:00:00Z"), ZoneOffset.UTC);
     LoadedShop cold = LoadedShop.load(temp, later);
     assertFalse(cold.hasErrors(), () -> cold.problems().toString());
-    assertNotEquals(usual, cold.curing().timeline(job));
+    assertNotEquals(usual, cold.dates().curing().timeline(job));
   }
 }
