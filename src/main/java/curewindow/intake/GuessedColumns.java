@@ -105,6 +105,11 @@ final class GuessedColumns {
   }
 
   private Optional<String> first(int cell) {
+    return first(table, cell);
+  }
+
+  /** The first thing that stands below a heading, where it is short enough to be a time. */
+  static Optional<String> first(ForeignTable table, int cell) {
     return table.rows().stream()
         .limit(ROWS)
         .filter(row -> cell < row.cells().size() && !row.cells().get(cell).isBlank())

@@ -69,6 +69,42 @@ public final class Intake {
   }
 
   /**
+   * Keeps a map as somebody changed it.
+   *
+   * @param map its name
+   * @param text the text that its file gets
+   * @param before the text that its file has; empty for a new map
+   * @param folder the shop folder
+   * @return false where it is another by now, which stays as it is
+   * @throws IOException where somebody else is at work in the folder, or it cannot be written; the
+   *     message is for the user
+   */
+  public static boolean keep(String map, String text, Optional<String> before, Path folder)
+      throws IOException {
+    if (!ImportMaps.isName(map)) {
+      throw new IllegalArgumentException("a map cannot be called " + map);
+    }
+    try (NewJobs lock = NewJobs.in(folder)) {
+      return before.isEmpty() ? lock.writeMap(map, text) : lock.changeMap(map, before.get(), text);
+    }
+  }
+
+  /**
+   * The maps that a shop has.
+   *
+   * @param folder the shop folder
+   * @return their names, in alphabetical order
+   */
+  public static List<String> maps(Path folder) {
+    return new ShopFiles(folder)
+        .list("imports", ".yaml").stream()
+            .map(file -> file.replaceFirst(".*/", "").replaceFirst("[.]yaml$", ""))
+            .filter(ImportMaps::isName)
+            .sorted()
+            .toList();
+  }
+
+  /**
    * Tells what would become of each row; nothing is written.
    *
    * @param table the table
@@ -134,7 +170,7 @@ public final class Intake {
       return Optional.empty();
     }
     for (int number = 1; ; number++) {
-      Path file = table.resolveSibling(restName(table, number));
+      Path file = table.resolveSibling(restName(table.getFileName().toString(), number));
       boolean isThere = Files.exists(file, LinkOption.NOFOLLOW_LINKS);
       if (!isThere) {
         AtomicFiles.writePrivate(file, rest.get());
@@ -151,8 +187,17 @@ public final class Intake {
         && Arrays.equals(Files.readAllBytes(file), bytes);
   }
 
-  private static String restName(Path table, int number) {
-    String name = table.getFileName().toString();
+  /**
+   * What the rows that are left over are called.
+   *
+   * @param name the name of their table's file, such as diary.csv
+   * @return such as diary-rest.csv
+   */
+  public static String restName(String name) {
+    return restName(name, 1);
+  }
+
+  private static String restName(String name, int number) {
     int dot = name.lastIndexOf('.');
     String ending = dot > 0 ? name.substring(dot) : "";
     String bare = dot > 0 ? name.substring(0, dot) : name;

@@ -87,6 +87,23 @@ final class OurNames {
     return USUAL.splitAsStream(cell).map(String::strip).filter(p -> !p.isEmpty()).toList();
   }
 
+  /** Their names in a cell that a map tells, or has to tell as they are none of ours. */
+  List<String> theirs(String column, String cell) {
+    if (!JobColumns.isList(column) || !mapped(column, cell).isEmpty()) {
+      return isTheirs(column, cell) ? List.of(cell) : List.of();
+    }
+    return parts(cell).stream().map(String::strip).filter(p -> isTheirs(column, p)).toList();
+  }
+
+  private boolean isTheirs(String column, String name) {
+    Map<String, String> known = ours.get(column);
+    boolean isOurs =
+        JobColumns.isList(column)
+            ? known.keySet().containsAll(part(column, name).stream().map(ImportMap::key).toList())
+            : known.containsKey(ImportMap.key(name));
+    return !mapped(column, name).isEmpty() || !isOurs;
+  }
+
   private List<String> parts(String cell) {
     Pattern between = map.between().map(b -> Pattern.compile(Pattern.quote(b))).orElse(USUAL);
     return between.splitAsStream(cell).filter(part -> !part.isBlank()).toList();

@@ -113,7 +113,11 @@ final class TheirPlaces {
     }
     boolean isUnknown = problem.code().startsWith("unknown-") && JobColumns.isName(column);
     return isUnknown
-        ? problem.fix() + " Or write under names in " + map.file() + " what it is called here"
+        ? problem.fix()
+            + (problem.fix().endsWith("?") ? " Or" : "; or")
+            + " write under names in "
+            + map.file()
+            + " what it is called here"
         : problem.fix();
   }
 }

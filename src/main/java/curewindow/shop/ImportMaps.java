@@ -18,6 +18,8 @@ public final class ImportMaps {
   /** The longest heading or name of another program that is taken, in characters. */
   private static final int LONGEST = 200;
 
+  private static final String LACKING = "missing-column";
+
   private static final Keys MAP =
       Keys.needs("columns").allows("fixed", "hours", "dates", "spots-between", "names");
   private static final Pattern HOUR = Pattern.compile("([01][0-9]|2[0-3]):[0-5][0-9]");
@@ -85,11 +87,41 @@ public final class ImportMaps {
     return files.text(file, problems).flatMap(text -> read(text, source));
   }
 
+  /**
+   * Reads a map that is not kept yet.
+   *
+   * @param name the name it is to have
+   * @param text the text of its file
+   * @param problems where it is said what is wrong with it
+   * @return the map; empty where anything is wrong
+   */
+  public static Optional<ImportMap> of(String name, String text, Problems problems) {
+    return read(text, new Source(file(name), problems));
+  }
+
+  /**
+   * Reads a map that somebody is still at work on.
+   *
+   * @param name its name
+   * @param text the text of its file
+   * @return the map, which may lack columns without which there is no job; empty where anything
+   *     else is wrong
+   */
+  public static Optional<ImportMap> unfinished(String name, String text) {
+    Problems problems = new Problems();
+    Optional<ImportMap> map = anyOf(text, new Source(file(name), problems));
+    return map.filter(
+        m -> problems.all().stream().allMatch(p -> p.code().equals(LACKING) || !p.isError()));
+  }
+
   private static Optional<ImportMap> read(String text, Source source) {
+    return anyOf(text, source).filter(m -> source.errors() == 0);
+  }
+
+  private static Optional<ImportMap> anyOf(String text, Source source) {
     Optional<Fields> fields =
         YamlTree.read(text, source).flatMap(node -> Fields.of(node, MAP, source));
-    Optional<ImportMap> map = fields.map(f -> new ImportMaps(source).map(f));
-    return map.filter(m -> source.errors() == 0);
+    return fields.map(f -> new ImportMaps(source).map(f));
   }
 
   private ImportMap map(Fields f) {
@@ -233,7 +265,7 @@ public final class ImportMaps {
       if (!columns.containsKey(column) && !fixed.containsKey(column)) {
         boolean isJob = column.equals(JobColumns.JOB);
         source.error(
-            "missing-column",
+            LACKING,
             f.where("columns"),
             "nothing tells " + column,
             "write under columns which heading has it"

@@ -64,6 +64,24 @@ public final class NewJobs implements AutoCloseable {
     return write(shop.resolve("imports").resolve(name + ".yaml"), text);
   }
 
+  /**
+   * Changes the map of an import.
+   *
+   * @param name its name
+   * @param before the text that its file has
+   * @param text the text that its file gets
+   * @return false where its file is not there or has another text, which stays
+   * @throws IOException where it cannot be read or written; the message is for the user
+   */
+  public boolean changeMap(String name, String before, String text) throws IOException {
+    Path file = shop.resolve("imports").resolve(name + ".yaml");
+    if (!Files.isRegularFile(file) || !Files.readString(file).equals(before)) {
+      return false;
+    }
+    AtomicFiles.replace(file, text.getBytes(StandardCharsets.UTF_8));
+    return true;
+  }
+
   private static boolean write(Path file, String text) throws IOException {
     if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
       return false;
