@@ -46,6 +46,8 @@ public final class Desk implements AutoCloseable {
   private final ShopScreen ownShop;
   private final FilmScreen films;
   private final RuleScreen rules;
+  private final CallsScreen calls;
+  private final ImportScreen imports;
   private final ScheduledExecutorService watch =
       Executors.newSingleThreadScheduledExecutor(
           work -> {
@@ -77,6 +79,8 @@ public final class Desk implements AutoCloseable {
     this.ownShop = new ShopScreen(desk, pages);
     this.films = new FilmScreen(desk, pages);
     this.rules = new RuleScreen(desk, pages);
+    this.calls = new CallsScreen(desk, pages);
+    this.imports = new ImportScreen(desk, pages, setting.shop(), setting.clock());
     SecureRandom random = new SecureRandom();
     Optional<Gate> gate =
         setting
@@ -233,6 +237,10 @@ public final class Desk implements AutoCloseable {
       case "/new" -> request.isPost() ? jobs.sent(request, words) : jobs.fresh(request, words);
       case "/find" ->
           find.show(request, frame(request, words, words.text("desk.find.title")), words);
+      case "/calls" ->
+          calls.show(request, frame(request, words, words.text("desk.calls.title")), words);
+      case "/import" ->
+          imports.show(request, frame(request, words, words.text("desk.import.title")), words);
       default -> notHere(request, words);
     };
   }

@@ -30,7 +30,11 @@ final class DeskPages {
           "shop",
           "films",
           "film",
-          "rules");
+          "rules",
+          "calls",
+          "import",
+          "import-map",
+          "import-rows");
 
   /** The style that the desk shares with customers' pages. */
   private static final String PAPER = "site-templates/page.css";
@@ -40,11 +44,11 @@ final class DeskPages {
 
   DeskPages() {
     Map<String, String> texts = new LinkedHashMap<>();
-    TEMPLATES.forEach(name -> texts.put(name, text(name + ".html")));
+    TEMPLATES.forEach(name -> texts.put(name, resource(name + ".html")));
     this.templates = Templates.of(texts);
     this.style =
         new ShopFiles(java.nio.file.Path.of("")).withoutShop().original(PAPER).orElseThrow()
-            + text("desk.css");
+            + resource("desk.css");
   }
 
   String html(String template, Record view, Words words) {
@@ -62,10 +66,10 @@ final class DeskPages {
   }
 
   static String script() {
-    return text("desk.js");
+    return resource("desk.js");
   }
 
-  private static String text(String name) {
+  private static String resource(String name) {
     try (InputStream in = DeskPages.class.getResourceAsStream(name)) {
       return new String(Objects.requireNonNull(in, name).readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {

@@ -17,8 +17,13 @@ import java.util.Optional;
 record Frame(
     String lang, String title, String shop, List<Link> links, Optional<String> done, Other other) {
 
-  /** A screen that can be gone to. */
-  record Link(String href, String text, boolean here) {}
+  /** A screen that can be gone to; a quiet one stands at the foot where the head has no room. */
+  record Link(String href, String text, boolean here, boolean quiet) {
+
+    Link quieter() {
+      return new Link(href, text, here, true);
+    }
+  }
 
   /** Another language. */
   record Other(String lang, String name) {}
@@ -28,13 +33,15 @@ record Frame(
         List.of(
             link(words, path, "/", "desk.today.title"),
             link(words, path, "/new", "desk.new.title"),
-            link(words, path, "/find", "desk.find.title"));
+            link(words, path, "/find", "desk.find.title"),
+            link(words, path, "/calls", "desk.calls.title").quieter(),
+            link(words, path, "/import", "desk.import.title").quieter());
     Other other =
         words.language().equals("es") ? new Other("en", "English") : new Other("es", "Español");
     return new Frame(words.language(), title, shop, links, done, other);
   }
 
   private static Link link(Words words, String path, String href, String key) {
-    return new Link(href, words.text(key), path.equals(href));
+    return new Link(href, words.text(key), path.equals(href), false);
   }
 }

@@ -101,6 +101,31 @@
     });
   }
 
+  // A file goes along as letters, since a form only carries text.
+  const table = document.getElementById('import');
+  if (table) {
+    const label = document.getElementById('import-file');
+    const {table: coded, name, rows} = table.elements;
+    label.hidden = false;
+    label.querySelector('input').addEventListener('change', async (event) => {
+      const file = event.target.files[0];
+      const large = !!file && file.size > +coded.dataset.most;
+      document.getElementById('import-large').hidden = !large;
+      coded.value = '';
+      name.value = '';
+      rows.disabled = !!file;
+      const go = table.querySelector('.main');
+      go.disabled = !!file;
+      if (!file || large) return;
+      const bytes = new Uint8Array(await file.arrayBuffer());
+      let text = '';
+      for (let i = 0; i < bytes.length; i += 0x8000) text += String.fromCharCode(...bytes.subarray(i, i + 0x8000));
+      coded.value = btoa(text).replace(/\+/g, '-').replace(/\//g, '_').replace(/=/g, '');
+      name.value = file.name;
+      go.disabled = false;
+    });
+  }
+
   document.querySelectorAll('[data-copy]').forEach((button) => {
     if (!navigator.clipboard) return;
     button.hidden = false;
@@ -110,6 +135,8 @@
     });
   });
   document.querySelectorAll('[data-busy]').forEach((button) => {
-    button.form.addEventListener('submit', () => button.setAttribute('aria-busy', 'true'));
+    button.form.addEventListener('submit', (event) => {
+      if (event.submitter === button) button.setAttribute('aria-busy', 'true');
+    });
   });
 })();

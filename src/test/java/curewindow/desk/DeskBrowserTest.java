@@ -7,6 +7,7 @@ import curewindow.Npm;
 import curewindow.handout.CodeReaders;
 import curewindow.page.Browser;
 import curewindow.shop.Job;
+import curewindow.site.CalledShop;
 import curewindow.site.LoadedShop;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -242,31 +243,51 @@ class DeskBrowserTest {
     }
   }
 
+  private static final List<Integer> WIDTHS = List.of(1180, 768, 390);
+
+  /** What axe has against the page that is shown, and whether it is too wide. */
+  private List<String> against(String axe, String name) {
+    browser.run("document.querySelectorAll('details').forEach(d=>d.open=true)");
+    browser.run(axe);
+    List<?> violations =
+        (List<?>)
+            browser.run(
+                "return axe.run(document,{iframes:false}).then(r=>r.violations.flatMap(v=>"
+                    + "v.nodes.map(n=>v.id+' '+n.target)))");
+    List<String> found = new ArrayList<>();
+    violations.forEach(v -> found.add(name + ": " + v));
+    if (!Boolean.TRUE.equals(
+        browser.run("return document.documentElement.scrollWidth<=innerWidth"))) {
+      found.add(name + " is wider than the screen");
+    }
+    return found;
+  }
+
+  private static String axe() throws IOException {
+    return Files.readString(Npm.file("axe-core/axe.min.js"));
+  }
+
   @Test
   void everyScreenIsAccessibleAndAsksForNothingFromElsewhere() throws IOException {
-    String axe = Files.readString(Npm.file("axe-core/axe.min.js"));
+    String axe = axe();
     desk.post("/job/Q-3101/press");
     List<String> found = new ArrayList<>();
     for (String path :
         List.of(
-            "/", "/new?as=Q-3108", "/find?q=h", "/job/Q-3101", "/job/Q-3101/hand-over", "/none")) {
-      for (int width : List.of(1180, 768, 390)) {
+            "/",
+            "/new?as=Q-3108",
+            "/find?q=h",
+            "/job/Q-3101",
+            "/job/Q-3101/hand-over",
+            "/calls",
+            "/import",
+            "/none")) {
+      for (int width : WIDTHS) {
         browser.screen(width, 820, width < 800);
         for (String colors : List.of("light", "dark")) {
           browser.prefers("prefers-color-scheme", colors);
           go(path);
-          browser.run("document.querySelectorAll('details').forEach(d=>d.open=true)");
-          browser.run(axe);
-          List<?> against =
-              (List<?>)
-                  browser.run(
-                      "return axe.run(document,{iframes:false}).then(r=>r.violations.flatMap(v=>"
-                          + "v.nodes.map(n=>v.id+' '+n.target)))");
-          against.forEach(v -> found.add(path + " " + width + " " + colors + ": " + v));
-          if (!Boolean.TRUE.equals(
-              browser.run("return document.documentElement.scrollWidth<=innerWidth"))) {
-            found.add(path + " " + width + " is wider than the screen");
-          }
+          found.addAll(against(axe, path + " " + width + " " + colors));
         }
       }
     }
@@ -278,5 +299,80 @@ class DeskBrowserTest {
             .filter(a -> !a.startsWith(own) && !a.startsWith("data:"))
             .toList();
     assertEquals(List.of(), others);
+  }
+
+  /** A file of another program: chosen, told how it is read, looked at, imported. */
+  @Test
+  void aFileIsImportedOnAnyScreen() throws IOException {
+    String axe = axe();
+    Path file = Files.write(folder.resolve("Diary.csv"), ImportedTable.bytes());
+    List<String> found = new ArrayList<>();
+    for (int width : WIDTHS) {
+      browser.screen(width, 820, width < 800);
+      browser.prefers("prefers-color-scheme", width == 768 ? "dark" : "light");
+      go("/import");
+      browser.type("#import-file input", file.toAbsolutePath().toString());
+      browser.until("!document.querySelector('.main').disabled");
+      browser.click("button.main");
+      browser.until("document.querySelector('.pairs')");
+      found.addAll(against(axe, "map " + width));
+      browser.run("document.querySelector('[name=\"fixed.service\"]').value='tint'");
+      browser.click("button.main");
+      browser.until("document.querySelector('.rows')");
+      found.addAll(against(axe, "rows " + width));
+    }
+    browser.prefers("prefers-color-scheme", "light");
+    assertEquals(List.of(), found, () -> String.join("\n", found));
+    browser.click("button[value=take]");
+    browser.until("!document.querySelector('button[value=take]')");
+    assertEquals("Jörg", desk.loaded().job("Q-3140").orElseThrow().firstName());
+    assertTrue(browser.seen(".counts").contains("1 job imported"), browser.seen(".counts"));
+  }
+
+  @Test
+  void aFileThatIsTooLargeIsNotSent() throws IOException {
+    Path file = Files.write(folder.resolve("Diary.csv"), new byte[SentTable.MOST + 1]);
+    go("/import");
+    browser.type("#import-file input", file.toAbsolutePath().toString());
+    browser.until("!document.getElementById('import-large').hidden");
+    assertEquals(true, browser.run("return document.querySelector('.main').disabled"));
+  }
+
+  /** The pictures of calls: seen where colors are forced, and true to their numbers anywhere. */
+  @Test
+  void thePicturesOfCallsAreSeenAndTrue() throws IOException {
+    String axe = axe();
+    Path called = folder.resolve("called");
+    CalledShop.layOut(Files.createDirectories(called.resolve("shop")));
+    List<String> found = new ArrayList<>();
+    try (DeskClient other = DeskClient.open(called, CalledShop.CLOCK.instant())) {
+      for (int width : WIDTHS) {
+        browser.screen(width, 820, width < 800);
+        for (String colors : List.of("light", "dark")) {
+          browser.prefers("prefers-color-scheme", colors);
+          browser.go(other.at("/calls?changed=2026-10-16").toString());
+          found.addAll(against(axe, "calls " + width + " " + colors));
+        }
+      }
+      browser.prefers("prefers-color-scheme", "light");
+      assertEquals(List.of(), found, () -> String.join("\n", found));
+      // 28 of an axis to 60: as far from 0 as from 60, within a pixel.
+      assertEquals(
+          true,
+          browser.run(
+              "var t=document.querySelectorAll('#services thead text'),"
+                  + "m=e=>{var r=e.getBoundingClientRect();return (r.left+r.right)/2},"
+                  + "c=m(document.querySelector('#services circle')),a=m(t[0]),"
+                  + "b=m(t[t.length-1]);"
+                  + "return t[t.length-1].textContent==='60'&&Math.abs((c-a)/(b-a)-28/60)*(b-a)<2"));
+      browser.prefers("forced-colors", "active");
+      assertEquals(
+          true,
+          browser.run(
+              "var s=e=>getComputedStyle(document.querySelector('#services '+e));"
+                  + "return s('circle').fill!==getComputedStyle(document.body).backgroundColor"
+                  + "&&s('.span').stroke!==getComputedStyle(document.body).backgroundColor"));
+      browser.prefers("forced-colors", "none");
+    }
   }
 }

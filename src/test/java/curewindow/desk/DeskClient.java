@@ -34,12 +34,17 @@ final class DeskClient implements AutoCloseable {
   private DeskClient(Path folder, Instant now) throws IOException {
     this.shop = folder.resolve("shop");
     this.out = folder.resolve("out");
-    copy(Path.of("content/demo"), shop);
     this.desk = Desk.open(setting(now));
   }
 
   static DeskClient open(Path folder) throws IOException {
+    copy(Path.of("content/demo"), folder.resolve("shop"));
     return new DeskClient(folder, NOW);
+  }
+
+  /** A desk on the shop folder that stands in a folder. */
+  static DeskClient open(Path folder, Instant now) throws IOException {
+    return new DeskClient(folder, now);
   }
 
   Desk.Setting setting(Instant now) {
@@ -105,8 +110,17 @@ final class DeskClient implements AutoCloseable {
   }
 
   HttpResponse<String> send(HttpRequest.Builder request) {
+    return send(request, HttpResponse.BodyHandlers.ofString());
+  }
+
+  HttpResponse<byte[]> bytes(HttpRequest.Builder request) {
+    return send(request, HttpResponse.BodyHandlers.ofByteArray());
+  }
+
+  private <T> HttpResponse<T> send(
+      HttpRequest.Builder request, HttpResponse.BodyHandler<T> handler) {
     try {
-      return client.send(request.build(), HttpResponse.BodyHandlers.ofString());
+      return client.send(request.build(), handler);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     } catch (InterruptedException e) {

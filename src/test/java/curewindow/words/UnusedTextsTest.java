@@ -3,12 +3,15 @@ package curewindow.words;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import curewindow.cure.Driver;
 import curewindow.cure.HoldKind;
 import curewindow.cure.PaintTone;
 import curewindow.cure.Parking;
+import curewindow.intake.RowPlan;
 import curewindow.problem.Problems;
 import curewindow.shop.BodyType;
 import curewindow.shop.Catalogue;
+import curewindow.shop.DateOrder;
 import curewindow.shop.FindingKind;
 import curewindow.shop.Handout;
 import curewindow.shop.Hold;
@@ -17,6 +20,7 @@ import curewindow.shop.PastVisit;
 import curewindow.shop.ShopFiles;
 import curewindow.shop.ShopFolder;
 import curewindow.shop.YamlTexts;
+import curewindow.tally.RateRatio;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -24,6 +28,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
@@ -44,7 +49,10 @@ class UnusedTextsTest {
 
   private static final ShopFiles FILES = new ShopFiles(Path.of("no-such-shop"));
   private static final Catalogue CATALOGUE = ShopFolder.read(FILES, Instant.EPOCH).catalogue();
-  private static final String CODE = all("src/main/java", ".java") + all("site-templates", ".html");
+  private static final String CODE =
+      all("src/main/java", ".java")
+          + all("site-templates", ".html")
+          + all("src/main/resources/curewindow/desk", ".html");
 
   /**
    * Names that the program puts together.
@@ -85,7 +93,19 @@ class UnusedTextsTest {
           new Built("page.weekday.", "told/Contact", weekdays()),
           new Built("page.seen.", "page/SeenWords", results()),
           new Built("done.seen.", "page/SeenWords", results()),
+          new Built("desk.paint.", "desk/JobFields", Set.copyOf(PaintTone.ids())),
+          new Built("desk.lacks.", "desk/JobFields", Set.of("defroster", "wipers", "rolls")),
+          new Built("desk.parking.", "desk/JobFields", Set.copyOf(Parking.ids())),
+          new Built("desk.why.", "desk/DatesBeside", drivers()),
+          new Built("desk.print.", "desk/HandOverScreen", handouts()),
+          new Built("desk.car.seen.", "desk/CarScreen", results()),
+          new Built("desk.import.column.", "desk/OurWords", Set.copyOf(JobColumns.all())),
+          new Built("desk.import.dates.", "desk/ImportFields", dateOrders()),
+          new Built("desk.import.state.", "desk/ImportRows", rowStates()),
           // By what the class itself, or one more that is named, has in quotes.
+          quotedIn("desk.done.", "desk/Desk"),
+          new Built("desk.calls.", "desk/CallsTables", callTexts()),
+          quotedIn("desk.calls.left.", "desk/CallsScreen"),
           quotedIn("later.", "told/LaterCare"),
           quotedIn("office.", "handout/OfficeValues", "handout/OfficeCallers"),
           quotedIn("office.calls.", "site/Office"),
@@ -97,6 +117,46 @@ class UnusedTextsTest {
           quotedIn("public.year.", "page/PublicYear"),
           quotedIn("page.season.", "told/When"),
           quotedIn("page.visit.", "told/VisitWords"));
+
+  private static Set<String> drivers() {
+    return Arrays.stream(Driver.values()).map(Driver::id).collect(Collectors.toSet());
+  }
+
+  private static Set<String> dateOrders() {
+    return Arrays.stream(DateOrder.values()).map(DateOrder::id).collect(Collectors.toSet());
+  }
+
+  private static Set<String> rowStates() {
+    return Stream.concat(
+            Arrays.stream(RowPlan.State.values()).map(s -> s.name().toLowerCase(Locale.ROOT)),
+            Stream.of("imported"))
+        .collect(Collectors.toSet());
+  }
+
+  /** The heads of the tables of calls, and what belongs to each table, its days and verdicts. */
+  private static Set<String> callTexts() {
+    String source = source("desk/CallsTables");
+    Stream<String> heads =
+        Pattern.compile("[( ]text\\(\"([a-z0-9-]+)\"\\)")
+            .matcher(source)
+            .results()
+            .map(m -> m.group(1));
+    Stream<String> tables =
+        Pattern.compile("(?:groups|table)\\(\\s*\"([a-z]+)\"")
+            .matcher(source)
+            .results()
+            .flatMap(m -> Stream.of("table." + m.group(1), "about." + m.group(1)));
+    Stream<String> days =
+        Pattern.compile("new Days\\(\"([^\"]+)\"")
+            .matcher(source("site/CallReports"))
+            .results()
+            .map(m -> "day." + m.group(1));
+    Stream<String> verdicts =
+        Arrays.stream(RateRatio.Verdict.values())
+            .filter(v -> v != RateRatio.Verdict.TOO_FEW)
+            .map(v -> "verdict." + v.id());
+    return Stream.of(heads, tables, days, verdicts).flatMap(s -> s).collect(Collectors.toSet());
+  }
 
   /** A part that only some holds need. */
   private static Set<String> withPart(String part, Predicate<Hold> which) {

@@ -1,0 +1,165 @@
+package curewindow.desk;
+
+import curewindow.problem.Problem;
+import curewindow.problem.Problems;
+import curewindow.shop.Shop;
+import curewindow.site.CallReport;
+import curewindow.site.CallReports;
+import curewindow.site.LoadedShop;
+import curewindow.tally.Rate;
+import curewindow.words.Words;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What customers call about, counted: the numbers of the report of calls, as tables with pictures.
+ */
+final class CallsScreen {
+
+  /**
+   * The screen.
+   *
+   * @param basis what was counted, in sentences
+   * @param leftOut what was not, and why
+   * @param compared which pickups are compared
+   * @param soon that it is too soon to compare any
+   * @param since the first day whose pickups count
+   * @param changed the day on which a guide was changed
+   * @param last the last day that can be chosen
+   */
+  record View(
+      Frame frame,
+      List<String> basis,
+      List<String> leftOut,
+      List<CallsTables.Table> tables,
+      Optional<String> compared,
+      Optional<String> soon,
+      Day since,
+      Day changed,
+      String last) {}
+
+  /** A day as it was typed, and whether it is none up to today. */
+  record Day(String typed, boolean wrong) {
+
+    static Day of(String typed, LocalDate today) {
+      return new Day(typed, !typed.isEmpty() && read(typed, today).isEmpty());
+    }
+
+    static Optional<LocalDate> read(String typed, LocalDate today) {
+      try {
+        return Optional.of(LocalDate.parse(typed)).filter(day -> !day.isAfter(today));
+      } catch (DateTimeException e) {
+        return Optional.empty();
+      }
+    }
+  }
+
+  private final DeskShop desk;
+  private final DeskPages pages;
+
+  CallsScreen(DeskShop desk, DeskPages pages) {
+    this.desk = desk;
+    this.pages = pages;
+  }
+
+  Answer show(Request request, Frame frame, Words words) {
+    LoadedShop shop = desk.now().shop();
+    LocalDate today = LocalDate.ofInstant(desk.time(), shop.shop().map(Shop::zone).orElseThrow());
+    Day since = Day.of(request.query().one("since"), today);
+    Day changed = Day.of(request.query().one("changed"), today);
+    Problems problems = new Problems();
+    CallReport report =
+        CallReports.of(
+            shop,
+            new CallReport.Asked(
+                desk.time(), Day.read(since.typed(), today), Day.read(changed.typed(), today)),
+            problems);
+    View view =
+        new View(
+            frame,
+            basis(report, words),
+            leftOut(report, shop, problems, words),
+            new CallsTables(words).of(report),
+            report.change().filter(c -> c.days() > 0).map(c -> compared(c, words)),
+            report.change().filter(c -> c.days() == 0).map(c -> tooSoon(c, words)),
+            since,
+            changed,
+            today.toString());
+    return Answer.html(
+        since.wrong() || changed.wrong() ? 422 : 200, pages.html("calls", view, words));
+  }
+
+  private static List<String> basis(CallReport report, Words words) {
+    CallReport.Basis basis = report.basis();
+    Rate all = basis.all();
+    List<String> lines = new ArrayList<>();
+    String of = words.text("desk.calls.all", Map.of("calls", all.events(), "cars", all.of()));
+    lines.add(
+        all.isEnough()
+            ? words.text(
+                "desk.calls.all-rate",
+                Map.of(
+                    "of", of,
+                    "rate", words.number(all.per100(), 0),
+                    "low", words.number(all.low(), 0),
+                    "high", words.number(all.high(), 0)))
+            : words.text("desk.calls.all-few", Map.of("of", of)));
+    lines.add(
+        words.text(
+            "desk.calls.span",
+            Map.of("from", words.date(basis.from()), "to", words.date(basis.to()))));
+    if (all.isEnough()) {
+      lines.add(words.text("desk.calls.sure"));
+    }
+    if (report.pages().calls() > 0) {
+      lines.add(words.text("desk.calls.pages", Map.of("n", report.pages().calls())));
+    }
+    return lines;
+  }
+
+  private static List<String> leftOut(
+      CallReport report, LoadedShop shop, Problems problems, Words words) {
+    CallReport.LeftOut left = report.basis().leftOut();
+    List<String> lines = new ArrayList<>();
+    leftOut(lines, left.gone(), "gone", words);
+    leftOut(lines, left.notHandedOver(), "not-handed-over", words);
+    leftOut(lines, left.earlier(), "earlier", words);
+    leftOut(lines, left.beforePickup(), "before-pickup", words);
+    if (!shop.brokenJobs().isEmpty()) {
+      String jobs = String.join(", ", shop.brokenJobs());
+      lines.add(words.text("desk.today.left-out", Map.of("jobs", jobs)));
+    }
+    problems.all().stream().filter(Problem::isError).map(Problem::oneLine).forEach(lines::add);
+    return lines;
+  }
+
+  private static void leftOut(List<String> lines, int calls, String why, Words words) {
+    if (calls > 0) {
+      lines.add(
+          words.text(
+              "desk.calls.left-out",
+              Map.of("n", calls, "why", words.text("desk.calls.left." + why))));
+    }
+  }
+
+  private static String tooSoon(CallReport.Change change, Words words) {
+    return words.text(
+        "desk.calls.too-soon",
+        Map.of("day", words.date(change.day()), "n", CallReport.Change.FIRST_DAYS + 1));
+  }
+
+  private static String compared(CallReport.Change change, Words words) {
+    return words.text(
+        "desk.calls.compared",
+        Map.of(
+            "day", words.date(change.day()),
+            "from", words.date(change.beforeFrom()),
+            "to", words.date(change.beforeTo()),
+            "until", words.date(change.afterTo()),
+            "n", CallReport.Change.FIRST_DAYS));
+  }
+}

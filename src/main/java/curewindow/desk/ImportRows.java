@@ -1,0 +1,131 @@
+package curewindow.desk;
+
+import curewindow.intake.IntakePlan;
+import curewindow.intake.RowPlan;
+import curewindow.intake.RowPlan.State;
+import curewindow.problem.Problem;
+import curewindow.shop.ImportMap;
+import curewindow.shop.JobColumns;
+import curewindow.site.LoadedShop;
+import curewindow.words.Words;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** What becomes of each row of a table, as the desk says it. */
+final class ImportRows {
+
+  /** More than anybody reads; what has a problem comes first. */
+  static final int SHOWN = 200;
+
+  /**
+   * A row.
+   *
+   * @param state the name of what becomes of it
+   * @param told the same for people
+   * @param problems what is wrong with it, and what to do
+   */
+  record Row(int line, String job, String state, String told, List<Told> problems) {}
+
+  /** A problem: where, what, and what to do. */
+  record Told(String where, String what, String fix) {}
+
+  /**
+   * All rows.
+   *
+   * @param counts how many rows something becomes of, for people
+   * @param more how many rows are not shown; empty where all are
+   * @param jobs how many jobs are good
+   * @param left how many rows have a problem
+   */
+  record Rows(List<String> counts, List<Row> rows, Optional<String> more, int jobs, long left) {}
+
+  private final IntakePlan plan;
+  private final boolean done;
+  private final Words words;
+
+  private ImportRows(IntakePlan plan, boolean done, Words words) {
+    this.plan = plan;
+    this.done = done;
+    this.words = words;
+  }
+
+  /**
+   * The rows of a plan.
+   *
+   * @param done whether it was carried out
+   */
+  static Rows of(IntakePlan plan, boolean done, Words words) {
+    return new ImportRows(plan, done, words).rows();
+  }
+
+  private Rows rows() {
+    List<RowPlan> sorted =
+        plan.rows().stream().sorted(Comparator.comparingInt(ImportRows::rank)).toList();
+    int more = Math.max(0, sorted.size() - SHOWN);
+    return new Rows(
+        List.of(
+            words.text(
+                done ? "desk.import.count.done" : "desk.import.count.good",
+                Map.of("n", plan.count(State.GOOD), "jobs", plan.jobs().size())),
+            words.text("desk.import.count.there", Map.of("n", plan.count(State.THERE))),
+            words.text("desk.import.count.left", Map.of("n", plan.count(State.LEFT)))),
+        sorted.stream().limit(SHOWN).map(this::row).toList(),
+        more == 0
+            ? Optional.empty()
+            : Optional.of(words.text("desk.import.more", Map.of("n", more))),
+        plan.jobs().size(),
+        plan.count(State.LEFT));
+  }
+
+  /** What needs a person first. */
+  private static int rank(RowPlan row) {
+    return switch (row.state()) {
+      case LEFT -> 0;
+      case GOOD -> row.problems().isEmpty() ? 2 : 1;
+      case THERE -> 3;
+    };
+  }
+
+  private Row row(RowPlan row) {
+    String state = row.state().name().toLowerCase(Locale.ROOT);
+    String key = done && row.state() == State.GOOD ? "imported" : state;
+    return new Row(
+        row.line(),
+        row.job(),
+        state,
+        words.text("desk.import.state." + key),
+        row.problems().stream().map(ImportRows::told).toList());
+  }
+
+  static Told told(Problem problem) {
+    String where = problem.line() > 0 ? problem.file() + ":" + problem.line() : problem.file();
+    return new Told(where, problem.message(), problem.fix());
+  }
+
+  /** What is wrong with a map; what it lacks is said in the words of its form. */
+  static List<Told> ofMap(List<Problem> problems, ImportMap map, LoadedShop shop, Words words) {
+    OurWords ours = new OurWords(shop, words);
+    List<Told> told = new ArrayList<>();
+    List<String> lacking =
+        JobColumns.required().stream()
+            .filter(c -> !map.columns().containsKey(c) && !map.fixed().containsKey(c))
+            .map(ours::column)
+            .toList();
+    if (!lacking.isEmpty()) {
+      told.add(
+          new Told(
+              "",
+              words.text("desk.import.lacking", Map.of("columns", String.join("; ", lacking))),
+              words.text("desk.import.lacking-do")));
+    }
+    problems.stream()
+        .filter(p -> p.isError() && !p.code().equals("missing-column"))
+        .map(ImportRows::told)
+        .forEach(told::add);
+    return told;
+  }
+}
