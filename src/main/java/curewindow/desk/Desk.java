@@ -1,25 +1,14 @@
 package curewindow.desk;
 
-import curewindow.problem.Problem;
-import curewindow.shop.Job;
-import curewindow.shop.Shop;
-import curewindow.site.LoadedShop;
-import curewindow.site.SiteFiles;
-import curewindow.words.Words;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.net.URI;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
@@ -30,24 +19,11 @@ import java.util.concurrent.TimeUnit;
  */
 public final class Desk implements AutoCloseable {
 
-  private static final String JOB = "/job/";
-  private static final Set<String> LANGUAGES = Set.of("en", "es");
   private static final int SECONDS = 2;
 
-  private final Path out;
   private final DeskShop desk;
-  private final DeskPages pages = new DeskPages();
+  private final Screens screens;
   private final DeskServer server;
-  private final TodayScreen today;
-  private final JobScreen jobs;
-  private final HandOverScreen handOver;
-  private final CarScreen cars;
-  private final FindScreen find;
-  private final ShopScreen ownShop;
-  private final FilmScreen films;
-  private final RuleScreen rules;
-  private final CallsScreen calls;
-  private final ImportScreen imports;
   private final ScheduledExecutorService watch =
       Executors.newSingleThreadScheduledExecutor(
           work -> {
@@ -69,18 +45,8 @@ public final class Desk implements AutoCloseable {
   public record Setting(Path shop, Path out, int port, Optional<String> passcode, Clock clock) {}
 
   private Desk(Setting setting) throws IOException {
-    this.out = setting.out();
     this.desk = new DeskShop(setting.shop(), setting.clock());
-    this.today = new TodayScreen(desk, pages);
-    this.jobs = new JobScreen(desk, pages);
-    this.handOver = new HandOverScreen(desk, pages, out, setting.clock());
-    this.cars = new CarScreen(desk, pages, out);
-    this.find = new FindScreen(desk, pages);
-    this.ownShop = new ShopScreen(desk, pages);
-    this.films = new FilmScreen(desk, pages);
-    this.rules = new RuleScreen(desk, pages);
-    this.calls = new CallsScreen(desk, pages);
-    this.imports = new ImportScreen(desk, pages, setting.shop(), setting.clock());
+    this.screens = new Screens(desk, setting);
     SecureRandom random = new SecureRandom();
     Optional<Gate> gate =
         setting
@@ -99,7 +65,7 @@ public final class Desk implements AutoCloseable {
         gate.isPresent()
             ? new InetSocketAddress(setting.port())
             : new InetSocketAddress(InetAddress.getLoopbackAddress(), setting.port());
-    this.server = new DeskServer(at, OwnNames.all(gate.isPresent()), gate, new Screens());
+    this.server = new DeskServer(at, OwnNames.all(gate.isPresent()), gate, screens);
   }
 
   /**
@@ -112,18 +78,9 @@ public final class Desk implements AutoCloseable {
   public static Desk open(Setting setting) throws IOException {
     Desk desk = new Desk(setting);
     desk.server.start();
-    desk.watch.execute(desk::warmUp);
+    desk.watch.execute(desk.screens::warmUp);
     desk.watch.scheduleWithFixedDelay(desk::look, SECONDS, SECONDS, TimeUnit.SECONDS);
     return desk;
-  }
-
-  /** What the first screen needs is made ready while somebody opens the browser. */
-  private void warmUp() {
-    try {
-      of(new Request(false, "/", Request.Values.NONE, Request.Values.NONE, Map.of()));
-    } catch (IOException | RuntimeException e) {
-      // Whatever is wrong is told to who looks at the screen.
-    }
   }
 
   private void look() {
@@ -158,181 +115,5 @@ public final class Desk implements AutoCloseable {
   public void close() {
     watch.shutdownNow();
     server.close();
-  }
-
-  /** A screen without more on it than a sentence. */
-  record Message(Frame frame, List<String> lines) {}
-
-  /** Where the passcode is typed. */
-  record Enter(Frame frame, boolean wrong, boolean closed) {}
-
-  private final class Screens implements DeskServer.Screens {
-
-    @Override
-    public Answer answer(Request request) {
-      try {
-        return of(request);
-      } catch (IOException e) {
-        Words words = words(request);
-        return message(request, words, 500, List.of(String.valueOf(e.getMessage())));
-      }
-    }
-
-    @Override
-    public Answer enter(Request request, Gate gate) {
-      Words words = words(request);
-      if (request.path().equals("/desk.css")) {
-        return css();
-      }
-      boolean typed = request.isPost() && request.path().equals("/enter");
-      Optional<String> session =
-          typed ? gate.enter(request.form().one("passcode")) : Optional.empty();
-      if (session.isPresent()) {
-        return Answer.see("/").with("Set-Cookie", Gate.cookie(session.get()));
-      }
-      Enter view =
-          new Enter(frame(request, words, words.text("desk.enter.title")), typed, gate.isClosed());
-      return Answer.html(
-          gate.isClosed() ? 429 : typed ? 403 : 401, pages.html("enter", view, words));
-    }
-  }
-
-  private Answer of(Request request) throws IOException {
-    String path = request.path();
-    Words words = words(request);
-    if (path.equals("/desk.css")) {
-      return css();
-    }
-    if (path.equals("/desk.js")) {
-      return Answer.of(
-          "text/javascript; charset=utf-8", DeskPages.script().getBytes(StandardCharsets.UTF_8));
-    }
-    if (path.equals("/language")) {
-      return Answer.see("/")
-          .with(
-              "Set-Cookie",
-              "language=" + language(request) + "; Path=/; SameSite=Strict; Max-Age=31536000");
-    }
-    Optional<Answer> shop = ownShop.answer(request, words);
-    if (shop.isPresent()) {
-      return shop.get();
-    }
-    if (!desk.now().isUsable()) {
-      return broken(request, words);
-    }
-    if (RuleScreen.has(path)) {
-      return rules.answer(request, words).orElseGet(() -> notHere(request, words));
-    }
-    if (FilmScreen.has(path)) {
-      return films.answer(request, words).orElseGet(() -> notHere(request, words));
-    }
-    if (path.startsWith("/site/") && !request.isPost()) {
-      return site(path.substring("/site/".length()));
-    }
-    if (path.startsWith(JOB)) {
-      return job(request, words);
-    }
-    return switch (path) {
-      case "/" -> today.show(frame(request, words, words.text("desk.today.title")), words);
-      case "/new" -> request.isPost() ? jobs.sent(request, words) : jobs.fresh(request, words);
-      case "/find" ->
-          find.show(request, frame(request, words, words.text("desk.find.title")), words);
-      case "/calls" ->
-          calls.show(request, frame(request, words, words.text("desk.calls.title")), words);
-      case "/import" ->
-          imports.show(request, frame(request, words, words.text("desk.import.title")), words);
-      default -> notHere(request, words);
-    };
-  }
-
-  private Answer job(Request request, Words words) throws IOException {
-    String[] parts = request.path().substring(JOB.length()).split("/", 2);
-    Optional<Job> found = desk.job(parts[0]);
-    if (found.isEmpty()) {
-      return notHere(request, words);
-    }
-    Job job = found.get();
-    String what = parts.length > 1 ? parts[1] : "";
-    return request.isPost() ? done(job, what, request, words) : shown(job, what, request, words);
-  }
-
-  private Answer shown(Job job, String what, Request request, Words words) {
-    Frame frame = frame(request, words, CarScreen.who(desk.now().view(job)));
-    return switch (what) {
-      case "" -> cars.show(job, frame, words);
-      case "change" -> jobs.change(job, words);
-      case "hand-over" -> handOver.show(job, frame, words);
-      default -> notHere(request, words);
-    };
-  }
-
-  private Answer done(Job job, String what, Request request, Words words) throws IOException {
-    Frame frame = frame(request, words, CarScreen.who(desk.now().view(job)));
-    return switch (what) {
-      case "change" -> jobs.changed(job, request, words);
-      case "press" -> handOver.press(job, frame, words);
-      case "print" -> handOver.print(job, request.form().one("as"), frame, words);
-      case "taken" -> handOver.taken(job);
-      case "called" -> cars.called(job, request.form());
-      case "told" -> today.told(job);
-      case "seen" -> today.seen(job, request.form());
-      default -> notHere(request, words);
-    };
-  }
-
-  private Answer css() {
-    return Answer.of("text/css; charset=utf-8", pages.style().getBytes(StandardCharsets.UTF_8));
-  }
-
-  /** A page of the customers' site; its script may run, and knows nothing of the desk. */
-  private Answer site(String path) throws IOException {
-    Optional<Path> file = SiteFiles.find(out.resolve("site").toAbsolutePath().normalize(), path);
-    return file.isEmpty()
-        ? Answer.refused(404)
-        : Answer.of(SiteFiles.type(file.get()), Files.readAllBytes(file.get()))
-            .with("Content-Security-Policy", "sandbox allow-scripts allow-popups");
-  }
-
-  private Answer notHere(Request request, Words words) {
-    return message(request, words, 404, List.of(words.text("desk.message.not-here")));
-  }
-
-  private Answer broken(Request request, Words words) {
-    List<String> lines =
-        desk.now().shop().problems().stream()
-            .filter(Problem::isError)
-            .limit(20)
-            .map(Problem::oneLine)
-            .toList();
-    return message(request, words, 503, lines);
-  }
-
-  private Answer message(Request request, Words words, int status, List<String> lines) {
-    Message view = new Message(frame(request, words, words.text("desk.message.title")), lines);
-    return Answer.html(status, pages.html("message", view, words));
-  }
-
-  private Frame frame(Request request, Words words, String title) {
-    String shop = desk.now().shop().shop().map(Shop::name).orElse("Curewindow");
-    String done = request.query().one("done");
-    Optional<String> told =
-        Set.of("saved", "handed-over", "told", "seen", "noted", "by-hand").contains(done)
-            ? Optional.of(words.text("desk.done." + done))
-            : Optional.empty();
-    return Frame.of(words, shop, title, request.path(), told);
-  }
-
-  /** The desk's language: the one that was chosen, or the shop's where the desk speaks it. */
-  private Words words(Request request) {
-    LoadedShop shop = desk.now().shop();
-    String chosen = request.cookies().getOrDefault("language", "");
-    String own = shop.shop().map(Shop::language).orElse("en");
-    String language = LANGUAGES.contains(chosen) ? chosen : LANGUAGES.contains(own) ? own : "en";
-    return shop.words().of(language);
-  }
-
-  private static String language(Request request) {
-    String wanted = request.query().one("to").toLowerCase(Locale.ROOT);
-    return LANGUAGES.contains(wanted) ? wanted : "en";
   }
 }

@@ -19,7 +19,9 @@ import curewindow.shop.JobColumns;
 import curewindow.shop.PastVisit;
 import curewindow.shop.ShopFiles;
 import curewindow.shop.ShopFolder;
+import curewindow.shop.SpotFact;
 import curewindow.shop.YamlTexts;
+import curewindow.site.CallOutcome;
 import curewindow.tally.RateRatio;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -99,11 +101,16 @@ class UnusedTextsTest {
           new Built("desk.why.", "desk/DatesBeside", drivers()),
           new Built("desk.print.", "desk/HandOverScreen", handouts()),
           new Built("desk.car.seen.", "desk/CarScreen", results()),
+          new Built("desk.car.outcome.", "desk/CarScreen", outcomes()),
+          new Built("desk.rules.where.", "desk/RuleScreen", Set.copyOf(SpotFact.ids())),
+          new Built("desk.rules.", "desk/RuleScreen", numbers()),
+          new Built("desk.shop.by-text.", "desk/ShopFields", Set.of("same", "other", "none")),
+          new Built("desk.shop.day.", "desk/ShopFields", Set.of("same", "open", "closed")),
           new Built("desk.import.column.", "desk/OurWords", Set.copyOf(JobColumns.all())),
           new Built("desk.import.dates.", "desk/ImportFields", dateOrders()),
           new Built("desk.import.state.", "desk/ImportRows", rowStates()),
           // By what the class itself, or one more that is named, has in quotes.
-          quotedIn("desk.done.", "desk/Desk"),
+          quotedIn("desk.done.", "desk/Screens"),
           new Built("desk.calls.", "desk/CallsTables", callTexts()),
           quotedIn("desk.calls.left.", "desk/CallsScreen"),
           quotedIn("later.", "told/LaterCare"),
@@ -188,6 +195,16 @@ class UnusedTextsTest {
   private static Set<String> results() {
     return Arrays.stream(PastVisit.Result.values())
         .map(PastVisit.Result::id)
+        .collect(Collectors.toSet());
+  }
+
+  private static Set<String> outcomes() {
+    return Arrays.stream(CallOutcome.values()).map(CallOutcome::id).collect(Collectors.toSet());
+  }
+
+  /** What a rule of a hold has a number for. */
+  private static Set<String> numbers() {
+    return Stream.concat(drivers().stream(), Stream.of("floor", "limit", "horizon"))
         .collect(Collectors.toSet());
   }
 
