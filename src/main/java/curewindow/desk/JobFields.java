@@ -1,5 +1,6 @@
 package curewindow.desk;
 
+import curewindow.climate.Place;
 import curewindow.cure.PaintTone;
 import curewindow.cure.Parking;
 import curewindow.page.CarSketch;
@@ -14,9 +15,12 @@ import curewindow.shop.SpotFact;
 import curewindow.site.LoadedShop;
 import curewindow.words.Words;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** The fields of a job's form, each with what is wrong with its value beside it. */
@@ -69,8 +73,7 @@ final class JobFields {
       Field year,
       Field text,
       Choices lacks,
-      Field place,
-      List<Choice> places,
+      Choices place,
       Choices day,
       Choices night,
       Field pickup) {}
@@ -81,6 +84,9 @@ final class JobFields {
   private final FieldProblems problems;
   private final Words words;
 
+  /** The names of the values whose problems stand beside them. */
+  private final Set<String> shown = new HashSet<>();
+
   JobFields(LoadedShop shop, JobDraft draft, List<Problem> problems, Words words) {
     this.shop = shop;
     this.catalogue = shop.read().catalogue();
@@ -90,6 +96,7 @@ final class JobFields {
   }
 
   private List<String> wrong(String name) {
+    shown.add(name);
     return problems.at(name);
   }
 
@@ -110,13 +117,22 @@ final class JobFields {
         field("car.year", car.year()),
         field("car.text", car.text()),
         lacks(car.lacks()),
-        field("place", draft.place()),
-        shop.read().places().values().stream()
-            .map(p -> new Choice(p.id(), p.name(), false))
-            .toList(),
+        places(),
         choices("parking.day", Parking.ids(), draft.parkingDay(), this::parking),
         choices("parking.night", Parking.ids(), draft.parkingNight(), this::parking),
         field("pickup", draft.pickup()));
+  }
+
+  /** By name; one that is not known stands for itself, with its problem. */
+  private Choices places() {
+    List<Choice> all = new ArrayList<>();
+    shop.read().places().values().stream()
+        .sorted(Comparator.comparing(Place::name))
+        .forEach(p -> all.add(new Choice(p.id(), p.name(), p.id().equals(draft.place()))));
+    if (all.stream().noneMatch(Choice::chosen)) {
+      all.add(0, new Choice(draft.place(), draft.place(), true));
+    }
+    return new Choices("place", all, wrong("place"));
   }
 
   private String language(String tag) {
@@ -223,13 +239,8 @@ final class JobFields {
         .toList();
   }
 
-  /** The problems that no field shows. */
-  List<String> others(Map<String, List<String>> form) {
-    List<String> names = new ArrayList<>(form.keySet());
-    for (int n = 1; n <= draft.items().size(); n++) {
-      names.add("items[" + n + "]");
-      names.add(JobForm.name(n, "service"));
-    }
-    return problems.elsewhere(names);
+  /** The problems that no field shows, once the fields were asked for. */
+  List<String> others() {
+    return problems.elsewhere(shown);
   }
 }

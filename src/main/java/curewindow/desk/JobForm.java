@@ -76,6 +76,20 @@ final class JobForm {
         .toList();
   }
 
+  /** The same job with its number, which a change keeps. */
+  static JobDraft numbered(JobDraft draft, String id) {
+    return new JobDraft(
+        id,
+        draft.firstName(),
+        draft.language(),
+        draft.car(),
+        draft.place(),
+        draft.parkingDay(),
+        draft.parkingNight(),
+        draft.pickup(),
+        draft.items());
+  }
+
   /** The same job with other items. */
   static JobDraft with(JobDraft draft, List<ItemDraft> items) {
     return new JobDraft(

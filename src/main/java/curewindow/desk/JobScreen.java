@@ -36,6 +36,7 @@ final class JobScreen {
    * @param items what was fitted
    * @param rest the other fields
    * @param dates the customer's dates; empty until there is enough for them
+   * @param begun whether a film is chosen, so that something else is in the way of the dates
    * @param problems what no field shows
    * @param isNew whether it is a new car
    */
@@ -47,6 +48,7 @@ final class JobScreen {
       List<JobFields.Item> items,
       JobFields.Rest rest,
       Optional<DatesBeside.Dates> dates,
+      boolean begun,
       List<String> problems,
       boolean isNew) {}
 
@@ -114,7 +116,7 @@ final class JobScreen {
   Answer changed(Job job, Request request, Words words) throws IOException {
     Request.Values form = request.form();
     LoadedShop shop = desk.now().shop();
-    JobDraft draft = JobForm.draft(form, shop.read().catalogue());
+    JobDraft draft = JobForm.numbered(JobForm.draft(form, shop.read().catalogue()), job.id());
     String version = form.one("version");
     if (!form.one("do").equals("save")) {
       JobDraft other = changed(draft, form.one("do"), shop);
@@ -129,12 +131,7 @@ final class JobScreen {
       return show(asked(job, version, draft, form), refused.problems(), words, 422);
     }
     JobFiles.Kept now = ((JobFiles.Overtaken) result).now();
-    Problem told =
-        Problem.error(
-            "changed-meanwhile",
-            curewindow.problem.Where.file(now.file()),
-            words.text("desk.form.meanwhile"),
-            words.text("desk.form.meanwhile-do"));
+    Problem told = FieldProblems.overtaken(now.file(), words);
     return show(asked(job, now.version(), draft, form), List.of(told), words, 409);
   }
 
@@ -143,13 +140,23 @@ final class JobScreen {
     String[] parts = wanted.split(":", 2);
     return switch (parts[0]) {
       case "add" -> items(draft, all -> all.add(JobForm.empty(now(shop))));
-      case "drop" -> items(draft, all -> all.remove(Integer.parseInt(parts[1]) - 1));
+      case "drop" -> items(draft, all -> drop(all, parts));
       case "usual" ->
-          desk.job(parts[1])
+          desk.job(parts.length > 1 ? parts[1] : "")
               .map(job -> JobForm.with(draft, UsualWork.again(job, now(shop), zone(shop))))
               .orElse(draft);
       default -> draft;
     };
+  }
+
+  /** Nothing where it is gone already, as after two clicks. */
+  private static void drop(List<ItemDraft> items, String[] parts) {
+    if (parts.length > 1 && parts[1].matches("[1-9][0-9]?")) {
+      int number = Integer.parseInt(parts[1]);
+      if (number <= items.size()) {
+        items.remove(number - 1);
+      }
+    }
   }
 
   private static JobDraft items(JobDraft draft, java.util.function.Consumer<List<ItemDraft>> how) {
@@ -244,7 +251,8 @@ final class JobScreen {
             fields.items(),
             fields.rest(),
             job.map(j -> DatesBeside.of(shop, j, words)),
-            fields.others(asked.form().all()),
+            asked.draft().items().stream().anyMatch(item -> !item.film().isEmpty()),
+            fields.others(),
             isNew);
     return Answer.html(status, pages.html("job", view, words));
   }

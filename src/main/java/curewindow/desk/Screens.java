@@ -221,7 +221,8 @@ final class Screens implements DeskServer.Screens {
     String shop = desk.now().shop().shop().map(Shop::name).orElse("Curewindow");
     String done = request.query().one("done");
     Optional<String> told =
-        Set.of("saved", "handed-over", "told", "seen", "noted", "by-hand").contains(done)
+        Set.of("saved", "handed-over", "told", "seen", "noted", "by-hand", "not-seen")
+                .contains(done)
             ? Optional.of(words.text("desk.done." + done))
             : Optional.empty();
     return Frame.of(words, shop, title, request.path(), told);

@@ -188,15 +188,16 @@ final class TodayScreen {
     if (result.isEmpty()) {
       return Answer.refused(400);
     }
-    desk.write(
-        shop -> {
-          Shop own = shop.shop().orElseThrow();
-          LocalDate today = desk.time().atZone(own.zone()).toLocalDate();
-          String note = form.has("photo") ? PHOTO : form.one("note");
-          VisitNotes.add(shop, job, today, result.get(), note);
-          return job;
-        });
-    return Answer.see(
-        form.one("from").equals("today") ? "/?done=seen" : "/job/" + job.id() + "?done=seen");
+    boolean noted =
+        desk.write(
+            shop -> {
+              Shop own = shop.shop().orElseThrow();
+              LocalDate today = desk.time().atZone(own.zone()).toLocalDate();
+              String note = form.has("photo") ? PHOTO : form.one("note");
+              PastVisit visit = new PastVisit(today, List.of(), result.get(), note);
+              return VisitNotes.add(shop, job, visit, desk.time());
+            });
+    String done = noted ? "?done=seen" : "?done=not-seen";
+    return Answer.see((form.one("from").equals("today") ? "/" : "/job/" + job.id()) + done);
   }
 }

@@ -22,48 +22,108 @@
     if (text) line.scrollIntoView({block: 'nearest'});
   };
 
-  /** Puts what came back into the page; what is being typed in stays untouched. */
-  const put = (html, all) => {
-    const page = new DOMParser().parseFromString(html, 'text/html');
-    const kept = document.activeElement && document.activeElement.id;
-    const ids = all ? ['items', 'problems', 'advice', 'beside'] : ['problems', 'advice', 'beside'];
-    for (const id of ids) {
-      const now = document.getElementById(id);
-      const then = page.getElementById(id);
-      if (now && then && now.innerHTML !== then.innerHTML) now.replaceChildren(...then.childNodes);
+  /** Fills an element with what came back of it, where that is another. */
+  const renew = (now, then) => {
+    if (now && then && now.innerHTML !== then.innerHTML) now.replaceChildren(...then.childNodes);
+  };
+
+  /** What is wrong with each value stands beside it, and goes once it is right. */
+  const mark = (page) => {
+    for (const then of page.querySelectorAll('[data-field]')) {
+      const now = form.querySelector(`[data-field="${CSS.escape(then.dataset.field)}"]`);
+      if (!now) continue;
+      now.querySelectorAll(':scope > .wrong').forEach((e) => e.remove());
+      now.append(...then.querySelectorAll(':scope > .wrong'));
+      const field = now.querySelector('input,select');
+      field?.toggleAttribute('aria-invalid', then.querySelector('[aria-invalid]') !== null);
+      if (field?.hasAttribute('aria-invalid')) field.setAttribute('aria-invalid', 'true');
     }
-    if (all && kept) document.getElementById(kept)?.focus();
+  };
+
+  /** Puts back what was typed or checked while an answer was on its way. */
+  const keep = (sent, typed) => {
+    for (const name of new Set([...sent.keys(), ...typed.keys()])) {
+      if (name === 'do' || `${sent.getAll(name)}` === `${typed.getAll(name)}`) continue;
+      for (const field of form.querySelectorAll(`[name="${CSS.escape(name)}"]`)) {
+        if (field.type === 'checkbox' || field.type === 'radio') {
+          field.checked = typed.getAll(name).includes(field.value);
+          field.dispatchEvent(new Event('change', {bubbles: true}));
+        } else {
+          field.value = typed.get(name) ?? '';
+        }
+      }
+    }
+  };
+
+  /** Puts what came back into the page: what is beside the fields, what hangs on them, or all. */
+  const put = (page, how, sent) => {
+    const typed = new URLSearchParams(new FormData(form));
+    const kept = document.activeElement?.id;
+    for (const id of ['problems', 'advice', 'beside']) renew(document.getElementById(id), page.getElementById(id));
+    const live = form.querySelectorAll('[data-live]');
+    if (how === 'part' && live.length) {
+      live.forEach((now) => renew(now, page.getElementById(now.id)));
+    } else if (how !== 'look') {
+      renew(document.getElementById('items'), page.getElementById('items'));
+    }
+    mark(page);
+    if (how === 'part') keep(sent, typed);
+    if (how !== 'look' && kept) document.getElementById(kept)?.focus();
   };
 
   /** One request after the other, so that no answer undoes what came after its question. */
   const inTurn = (work) => {
     clearTimeout(timer);
     const mine = ++turn;
-    queue = queue.then(() => work(mine)).then(() => away(''), () => away(form.dataset.away));
+    queue = queue.then(() => work(mine)).catch(() => away(form.dataset.away));
+    return queue;
+  };
+
+  /** Sends the form; a page without one says in its own words why there is none. */
+  const send = async (wanted) => {
+    const sent = body(wanted);
+    const answer = await fetch(form.action, {method: 'POST', body: sent});
+    if (wanted === 'save' && answer.redirected) {
+      location.assign(answer.url);
+      return {};
+    }
+    const page = new DOMParser().parseFromString(await answer.text(), 'text/html');
+    const said = [...page.querySelectorAll('main h1, main p')].map((e) => e.textContent).join(' ');
+    const good = page.getElementById('job') !== null;
+    away(good ? '' : said || form.dataset.away);
+    document.getElementById('beside').classList.toggle('old', !good);
+    return good ? {page, sent} : {};
   };
 
   // Of several looks only the last one counts.
-  const ask = (wanted, all) => inTurn(async (mine) => {
-    if (!all && mine !== turn) return;
-    const answer = await fetch(form.action, {method: 'POST', body: body(wanted)});
-    put(await answer.text(), all);
+  const ask = (wanted, how) => inTurn(async (mine) => {
+    if (how === 'look' && mine !== turn) return;
+    const {page, sent} = await send(wanted);
+    if (page) put(page, how, sent);
   });
 
   const save = () => inTurn(async () => {
-    const answer = await fetch(form.action, {method: 'POST', body: body('save')});
-    if (answer.redirected) {
-      location.assign(answer.url);
-      return;
-    }
-    const theirs = new DOMParser().parseFromString(await answer.text(), 'text/html').getElementById('job');
-    form.replaceChildren(...theirs.childNodes);
+    const {page} = await send('save');
+    if (!page) return;
+    form.replaceChildren(...page.getElementById('job').childNodes);
     form.querySelector('.wrong, .warn:not([hidden])')?.scrollIntoView({block: 'center'});
   });
+
+  /** Something is added, taken off or filled in; a second click meanwhile is none. */
+  const act = async (wanted) => {
+    if (form.dataset.busy) return;
+    form.dataset.busy = 'true';
+    await ask(wanted, 'items');
+    delete form.dataset.busy;
+    const items = form.querySelectorAll('.item');
+    const item = wanted.startsWith('usual') ? items[0] : items[items.length - 1];
+    item?.querySelector(wanted.startsWith('usual') ? 'input[type=text]' : 'select')?.focus();
+  };
 
   if (form) {
     form.addEventListener('input', () => {
       clearTimeout(timer);
-      timer = setTimeout(() => ask('look', false), 150);
+      timer = setTimeout(() => ask('look', 'look'), 150);
     });
     form.addEventListener('change', (event) => {
       const box = event.target;
@@ -73,10 +133,12 @@
           if (tap.dataset.spot === box.value) tap.classList.toggle('on', box.checked);
         });
       }
-      if ('redraw' in box.dataset) {
-        clearTimeout(timer);
-        ask('look', true);
+      if (box.type === 'time') {
+        // Hours that are typed say that the day is open.
+        const day = form.querySelector(`select[name="${CSS.escape(box.name.replace(/\.(from|to)$/, ''))}"]`);
+        if (day && box.value) day.value = 'open';
       }
+      if ('redraw' in box.dataset) ask('look', 'part');
     });
     form.addEventListener('click', (event) => {
       const tap = event.target.closest('.tap');
@@ -89,7 +151,7 @@
     form.addEventListener('keydown', (event) => {
       if (event.key === 'Enter' && event.target.matches('input:not([type=checkbox]):not([type=radio])')) {
         event.preventDefault();
-        const all = [...form.querySelectorAll('input,select,button')].filter((e) => e.offsetParent);
+        const all = [...form.querySelectorAll('input,select,button')].filter((e) => e.checkVisibility() && e.tabIndex >= 0);
         all[all.indexOf(event.target) + 1]?.focus();
       }
     });
@@ -97,7 +159,8 @@
       event.preventDefault();
       const wanted = event.submitter?.value || 'look';
       if (wanted === 'save') save();
-      else ask(wanted, true);
+      else if (wanted === 'look') ask('look', 'part');
+      else act(wanted);
     });
   }
 
