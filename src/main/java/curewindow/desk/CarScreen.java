@@ -8,6 +8,7 @@ import curewindow.shop.PastVisit;
 import curewindow.site.CallNote;
 import curewindow.site.CallNotes;
 import curewindow.site.CallOutcome;
+import curewindow.site.CardFile;
 import curewindow.site.LoadedShop;
 import curewindow.told.JobView;
 import curewindow.told.Listing;
@@ -97,7 +98,7 @@ final class CarScreen {
                 history(job, theirs, words),
                 fitted(ours),
                 visit(ours),
-                DatesBeside.of(shop, job, words)),
+                DatesBeside.of(shop, job, words, desk.time())),
             words));
   }
 
@@ -152,6 +153,9 @@ final class CarScreen {
     CallNotes.of(desk.now().shop()).of(job.id()).forEach(c -> dated.add(call(c, view, words)));
     dated.sort(Comparator.comparing(Dated::day).reversed());
     List<Event> events = new ArrayList<>();
+    if (CardFile.isHandedOver(desk.now().shop(), job)) {
+      events.add(new Event(words.text("desk.car.given"), words.text("desk.hand-over.given")));
+    }
     dated.forEach(d -> events.add(new Event(words.date(d.day()), d.what())));
     Printed printed = view.printed();
     printed
@@ -170,13 +174,14 @@ final class CarScreen {
   /** Something that happened on a day. */
   private record Dated(LocalDate day, String what) {}
 
-  private static void stays(JobView view, Words words, List<Dated> dated) {
+  private void stays(JobView view, Words words, List<Dated> dated) {
     ZoneId zone = view.shop().zone();
     for (Stay stay : view.job().stays()) {
+      String key = stay.pickup().isAfter(desk.time()) ? "desk.car.stays" : "desk.car.stay";
       dated.add(
           new Dated(
               stay.pickup().atZone(zone).toLocalDate(),
-              words.text("desk.car.stay", Map.of("in", words.shortDay(stay.in(), zone)))));
+              words.text(key, Map.of("in", words.shortDay(stay.in(), zone)))));
     }
     for (PastVisit visit : view.job().seen()) {
       String note = visit.note().isEmpty() ? "" : ": " + visit.note();

@@ -48,10 +48,17 @@ final class DatesBeside {
   /** The dates of a job that may not be in the folder yet, in the words of the desk. */
   static Dates of(LoadedShop shop, Job job, Words words) {
     JobView view = shop.view(job, "0").in(words.around(job.pickup()));
-    return new DatesBeside(view, shop.cureCase(job)).dates();
+    DatesBeside beside = new DatesBeside(view, shop.cureCase(job));
+    return new Dates(beside.rows(), beside.advice());
   }
 
-  private Dates dates() {
+  /** The same for a job that may have left; then it is too late for advice. */
+  static Dates of(LoadedShop shop, Job job, Words words, Instant now) {
+    Dates dates = of(shop, job, words);
+    return job.hasLeft(now) ? new Dates(dates.rows(), List.of()) : dates;
+  }
+
+  private List<Row> rows() {
     List<Row> rows = new ArrayList<>();
     view.timeline().releases().forEach(r -> rows.add(row(r)));
     view.visit()
@@ -59,7 +66,7 @@ final class DatesBeside {
             v ->
                 rows.add(
                     new Row(VisitWords.title(v, words), VisitWords.shortDay(v.day(), view), "")));
-    return new Dates(rows, advice());
+    return rows;
   }
 
   private Row row(Release release) {

@@ -8,8 +8,10 @@ import curewindow.site.LoadedShop;
 import curewindow.words.Words;
 import curewindow.words.WordsLibrary;
 import java.text.Normalizer;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -24,6 +26,11 @@ import java.util.regex.Pattern;
 final class Finder {
 
   private static final Pattern MARKS = Pattern.compile("\\p{M}+");
+
+  /** As forms of browsers write days, by the place where they are. */
+  private static final DateTimeFormatter MONTH_FIRST = DateTimeFormatter.ofPattern("MM/dd/uuuu");
+
+  private static final DateTimeFormatter DAY_FIRST = DateTimeFormatter.ofPattern("dd/MM/uuuu");
 
   /** A job and all that it is found by, as one text. */
   private record Line(Job job, String text) {}
@@ -56,7 +63,8 @@ final class Finder {
     StringBuilder text = new StringBuilder(" ");
     add(text, job.id(), job.firstName(), job.car().text(), job.car().body().id());
     job.car().year().ifPresent(year -> add(text, String.valueOf(year)));
-    add(text, job.pickup().atZone(zone).toLocalDate().toString());
+    LocalDate day = job.pickup().atZone(zone).toLocalDate();
+    add(text, day.toString(), MONTH_FIRST.format(day), DAY_FIRST.format(day));
     add(text, words.shortDay(job.pickup(), zone));
     for (FittedItem item : job.items()) {
       Film film = films.get(item.film());

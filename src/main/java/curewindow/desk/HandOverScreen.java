@@ -97,7 +97,7 @@ final class HandOverScreen {
                 code,
                 steps,
                 prints(view, words),
-                DatesBeside.of(shop, job, words),
+                DatesBeside.of(shop, job, words, desk.time()),
                 text,
                 sms(text),
                 CardFile.isHandedOver(shop, job)),
@@ -244,6 +244,9 @@ final class HandOverScreen {
 
   /** The customer took the page along without paper. */
   Answer taken(Job job) throws IOException {
+    if (!isMade(job)) {
+      return Answer.see("/job/" + job.id() + "/hand-over");
+    }
     desk.note(
         shop -> {
           new CardFile(shop, clock, Tokens.secure()).taken(job);

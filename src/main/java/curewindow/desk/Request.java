@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /**
  * What a browser asks for.
@@ -21,6 +22,9 @@ record Request(
 
   /** Values by name; a name may stand several times. */
   record Values(Map<String, List<String>> all) {
+
+    private static final int LONGEST = 2000;
+    private static final Pattern LINE_ENDS = Pattern.compile("[\\r\\n]+");
 
     static final Values NONE = new Values(Map.of());
 
@@ -45,10 +49,17 @@ record Request(
       }
     }
 
-    /** The first value of a name, without line ends; empty where there is none. */
+    /**
+     * The first value of a name, without line ends; empty where there is none. No line that a
+     * person types is longer than what is left of it, which its reader then finds too long.
+     */
     String one(String name) {
       List<String> values = all.getOrDefault(name, List.of());
-      return values.isEmpty() ? "" : values.get(0).replaceAll("[\\r\\n]+", " ").strip();
+      return values.isEmpty() ? "" : LINE_ENDS.matcher(cut(values.get(0))).replaceAll(" ").strip();
+    }
+
+    private static String cut(String text) {
+      return text.length() > LONGEST ? text.substring(0, LONGEST) : text;
     }
 
     List<String> list(String name) {

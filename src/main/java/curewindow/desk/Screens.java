@@ -167,6 +167,7 @@ final class Screens implements DeskServer.Screens {
       case "" -> cars.show(job, frame, words);
       case "change" -> jobs.change(job, words);
       case "hand-over" -> handOver.show(job, frame, words);
+      case "press", "print" -> Answer.see(JOB + job.id() + "/hand-over");
       default -> notHere(request, words);
     };
   }

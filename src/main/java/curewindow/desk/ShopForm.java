@@ -53,15 +53,20 @@ final class ShopForm {
    * What was typed.
    *
    * @param before what the file says; what the form would only write another way stays as it is
+   * @param keepsZone whether its clock stays whatever the place, as times of jobs are told by it
    * @param places all places by id, of which the chosen one tells the time zone
    * @param words in which a place may be named
    */
   static ShopDraft draft(
-      Request.Values form, Optional<ShopDraft> before, Map<String, Place> places, Words words) {
+      Request.Values form,
+      Optional<ShopDraft> before,
+      boolean keepsZone,
+      Map<String, Place> places,
+      Words words) {
     String place = PlaceChoices.chosen(form.one("place"), form.one(TOWN), places, words);
     String zone =
         before
-            .filter(b -> b.place().equals(place) && !b.zone().isEmpty())
+            .filter(b -> (keepsZone || b.place().equals(place)) && !b.zone().isEmpty())
             .map(ShopDraft::zone)
             .or(() -> Optional.ofNullable(places.get(place)).map(p -> p.zone().getId()))
             .orElse("");

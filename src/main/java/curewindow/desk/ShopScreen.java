@@ -95,7 +95,7 @@ final class ShopScreen {
       return show(new Asked("", empty, "", List.of()), words, 200);
     }
     Request.Values form = request.form();
-    ShopDraft draft = ShopForm.draft(form, Optional.empty(), places(), words);
+    ShopDraft draft = ShopForm.draft(form, Optional.empty(), false, places(), words);
     String town = form.one(ShopForm.TOWN);
     if (!form.one("do").equals("save")) {
       return show(new Asked("", draft, town, List.of()), words, 200);
@@ -119,7 +119,8 @@ final class ShopScreen {
       return show(new Asked(kept.get().version(), before.get(), "", List.of()), words, 200);
     }
     Request.Values form = request.form();
-    ShopDraft draft = ShopForm.draft(form, before, places(), words);
+    boolean hasJobs = !desk.now().shop().jobs().isEmpty();
+    ShopDraft draft = ShopForm.draft(form, before, hasJobs, places(), words);
     Asked asked = new Asked(form.one("version"), draft, form.one(ShopForm.TOWN), List.of());
     return form.one("do").equals("save") ? save(asked, words) : show(asked, words, 200);
   }

@@ -9,6 +9,7 @@ import curewindow.shop.Hold;
 import curewindow.shop.Job;
 import curewindow.shop.PastVisit;
 import curewindow.shop.Shop;
+import curewindow.site.CardFile;
 import curewindow.site.DueCalls;
 import curewindow.site.LoadedShop;
 import curewindow.site.Office;
@@ -58,9 +59,12 @@ final class TodayScreen {
       List<Call> moved,
       List<Due> overdue,
       List<Due> visits,
-      List<OfficeDay.Pickup> pickups,
+      List<Pickup> pickups,
       List<End> ends,
       Optional<String> leftOut) {}
+
+  /** A car that is picked up, and whether its customer has a card or the page already. */
+  record Pickup(OfficeDay.Pickup of, boolean given) {}
 
   /** A visit, and a message that asks for it, in the customer's language. */
   record Due(OfficeVisits.Visit visit, Optional<String> sms) {}
@@ -101,10 +105,19 @@ final class TodayScreen {
                 calls(due.visits(), words),
                 due(day.visits().overdue()),
                 due(day.visits().ahead()),
-                day.pickups(),
+                pickups(day.pickups(), shop),
                 ends(views, own, today, words),
                 leftOut(day.leftOut(), words)),
             words));
+  }
+
+  private static List<Pickup> pickups(List<OfficeDay.Pickup> pickups, LoadedShop shop) {
+    return pickups.stream()
+        .map(
+            p ->
+                new Pickup(
+                    p, shop.job(p.job()).filter(j -> CardFile.isHandedOver(shop, j)).isPresent()))
+        .toList();
   }
 
   private List<Due> due(List<OfficeVisits.Visit> visits) {

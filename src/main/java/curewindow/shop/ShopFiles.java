@@ -68,7 +68,8 @@ public final class ShopFiles {
   /**
    * The same files, were one of them written anew; nothing is written.
    *
-   * @param file {@code shop.yaml}, or one that the program brings too; relative to the shop folder
+   * @param file {@code shop.yaml}, a table, or one that the program brings too; relative to the
+   *     shop folder
    * @param text what it would say
    * @return the files as they would be read then
    */
@@ -92,7 +93,7 @@ public final class ShopFiles {
    * @return true where there is
    */
   public boolean has(String file) {
-    return isOwn(file) || starter.all().contains(file);
+    return instead.containsKey(file) || isOwn(file) || starter.all().contains(file);
   }
 
   /**

@@ -29,6 +29,10 @@ class DeskBrowserTest {
   /** The aim for a car with two services; our own. */
   private static final int MOST_INTERACTIONS = 20;
 
+  /** What the first tappable part of the drawing looks like. */
+  private static final String SKETCH =
+      "return document.querySelector('#spots-1 .tap').getAttribute('d')";
+
   private static Browser browser;
 
   @TempDir Path folder;
@@ -145,7 +149,9 @@ class DeskBrowserTest {
     browser.tap("button[value='usual:Q-3108']");
     browser.until("document.getElementById('items[2].film')?.value==='tidewater-paint'");
     browser.type("[id='items[1].batch']", "FL-1000").type("[id='first-name']", "Ines");
+    String coupe = (String) browser.run(SKETCH);
     browser.tap("label:has(input[value=suv])");
+    browser.until("'" + coupe + "'!==(()=>{" + SKETCH + "})()");
     browser.until("document.querySelectorAll('.holds li').length>5");
     browser.tap("#item-1 .tap[data-spot=roof], " + spot(1, "roof"));
     browser.tap("button.main");
@@ -185,6 +191,8 @@ class DeskBrowserTest {
     tabTo("[id='items[1].batch']");
     // A scanner types and ends with Enter, which only goes on to the next field.
     browser.keys("H35-0900", Keys.ENTER);
+    assertEquals(
+        false, browser.run("return document.activeElement.id==='items[1].batch'"), "goes on");
     tabTo("[id='first-name']");
     browser.keys("Ines");
     tabTo("button.main");
@@ -195,6 +203,17 @@ class DeskBrowserTest {
     tabTo("button[data-busy]");
     browser.keys(Keys.ENTER);
     browser.until("document.querySelector('.code')");
+  }
+
+  @Test
+  void whatIsWrongStandsAtItsFieldAsOneTypes() {
+    go("/new?as=Q-3101");
+    browser.run("document.querySelector('#item-1 details').open=true");
+    browser.type("[id='items[1].vlt']", "140");
+    browser.until("document.querySelector('[data-field=\"items[1].vlt\"] .wrong')");
+    browser.type("[id='items[1].vlt']", "30");
+    browser.until("!document.querySelector('[data-field=\"items[1].vlt\"] .wrong')");
+    browser.until("document.querySelectorAll('.holds li').length>5");
   }
 
   @Test

@@ -206,6 +206,9 @@ class DeskTest {
 
   @Test
   void aPageTakenWithoutPaperIsHandedOverToo() throws IOException {
+    desk.post("/job/Q-3101/taken");
+    assertFalse(Files.exists(desk.shop.resolve("handed-over.csv")), "there is no page yet");
+    desk.post("/job/Q-3101/press");
     assertEquals(303, desk.post("/job/Q-3101/taken").statusCode());
     assertTrue(Files.readString(desk.shop.resolve("handed-over.csv")).contains("Q-3101,Mara"));
   }
@@ -224,6 +227,27 @@ class DeskTest {
     String after = desk.page("/job/Q-3101");
     assertTrue(after.contains("Seen, all well"), after);
     assertFalse(after.contains("until Sun, Mar 14"), after);
+  }
+
+  /** A car that was finished today cannot have been looked at again. */
+  @Test
+  void aVisitOnTheDayOfTheWorkIsNotWritten() {
+    desk.post("/new", DeskClient.car("Q-3118", "harbor-35"));
+    HttpResponse<String> answer = desk.post("/job/Q-3118/seen", "result", "fine");
+    String at = answer.headers().firstValue("Location").orElseThrow();
+    assertTrue(desk.page(at).contains("Not noted"), at);
+    assertFalse(Files.exists(desk.shop.resolve("visits.csv")));
+    for (int i = 0; i < 2; i++) {
+      assertEquals(303, desk.post("/job/Q-3101/seen", "result", "fine").statusCode());
+    }
+    assertEquals(1, desk.loaded().job("Q-3101").orElseThrow().seen().size(), "once");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"drop:99", "drop:x", "drop", "usual", "usual:none", "add", "nothing"})
+  void whatNoButtonSaysDoesNoHarm(String wanted) {
+    assertEquals(
+        200, desk.post("/new", DeskClient.car("Q-3118", "harbor-35", "do", wanted)).statusCode());
   }
 
   /** Weeks later: Q-3101's visit was due on a Monday in March, and nobody came. */
@@ -409,18 +433,20 @@ class DeskTest {
         assertTrue(there.contains("T-" + client + "-" + i), client + " " + i);
       }
     }
-    long calls = Files.readString(desk.shop.resolve("handed-over.csv")).lines().count() - 1;
+    long calls = Files.readString(desk.shop.resolve("callbacks.csv")).lines().count() - 1;
     assertEquals(100, calls);
   }
 
-  /** Five new cars, each taken along, and looks around in between. */
+  /** Five new cars, a call about each, and looks around in between. */
   private List<Integer> work(int number) throws Exception {
     HttpClient own = HttpClient.newHttpClient();
     List<Integer> answers = new ArrayList<>();
     for (int i = 0; i < 5; i++) {
       String id = "T-" + number + "-" + i;
       answers.add(desk.post("/new", DeskClient.car(id, "harbor-35")).statusCode());
-      answers.add(desk.post("/job/" + id + "/taken").statusCode());
+      answers.add(
+          desk.post("/job/" + id + "/called", "question", "other", "outcome", "solved")
+              .statusCode());
       List<String> looks = List.of("/new", "/find?q=" + id, "/job/" + id, "/desk.css");
       for (String path : IntStream.range(0, 8).mapToObj(k -> looks.get(k % 4)).toList()) {
         URI at = desk.at(path);
