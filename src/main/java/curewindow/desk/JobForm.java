@@ -7,6 +7,7 @@ import curewindow.shop.JobDraft.CarDraft;
 import curewindow.shop.JobDraft.ItemDraft;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /** A job as a form has it: each field is named by the place of its value in a job file. */
@@ -74,6 +75,57 @@ final class JobForm {
     return catalogue.services().get(film.service()).spots().stream()
         .filter(spots::contains)
         .toList();
+  }
+
+  /**
+   * A job whose lists have the order of another one, where they are the same but for that: a form
+   * has an order of its own.
+   */
+  static JobDraft ordered(JobDraft draft, JobDraft like) {
+    CarDraft car = draft.car();
+    CarDraft sorted =
+        new CarDraft(
+            car.year(),
+            car.body(),
+            car.paint(),
+            car.finish(),
+            car.text(),
+            ordered(car.lacks(), like.car().lacks()));
+    List<ItemDraft> items = new ArrayList<>();
+    for (int i = 0; i < draft.items().size(); i++) {
+      ItemDraft item = draft.items().get(i);
+      boolean isThere = i < like.items().size();
+      items.add(
+          on(item, isThere ? ordered(item.spots(), like.items().get(i).spots()) : item.spots()));
+    }
+    return new JobDraft(
+        draft.id(),
+        draft.firstName(),
+        draft.language(),
+        sorted,
+        draft.place(),
+        draft.parkingDay(),
+        draft.parkingNight(),
+        draft.pickup(),
+        items);
+  }
+
+  private static List<String> ordered(List<String> some, List<String> like) {
+    return Set.copyOf(some).equals(Set.copyOf(like)) ? like : some;
+  }
+
+  private static ItemDraft on(ItemDraft item, List<String> spots) {
+    return new ItemDraft(
+        item.service(),
+        item.film(),
+        spots,
+        item.finished(),
+        item.vlt(),
+        item.glassVlt(),
+        item.batch(),
+        item.warrantyYears(),
+        item.lampSurface(),
+        item.lampMinutes());
   }
 
   /** The same job with its number, which a change keeps. */

@@ -1,6 +1,7 @@
 package curewindow.desk;
 
 import curewindow.problem.Problem;
+import curewindow.problem.Where;
 import curewindow.shop.Job;
 import curewindow.shop.JobCheck;
 import curewindow.shop.JobDraft;
@@ -58,6 +59,9 @@ final class JobScreen {
   private final DeskShop desk;
   private final DeskPages pages;
 
+  /** What the forms that are open began with. */
+  private final BegunForms begun = new BegunForms();
+
   JobScreen(DeskShop desk, DeskPages pages) {
     this.desk = desk;
     this.pages = pages;
@@ -102,7 +106,7 @@ final class JobScreen {
   /** The form of a job that is there. */
   Answer change(Job job, Words words) {
     Optional<JobFiles.Kept> kept = JobFiles.of(desk.now().shop(), job);
-    Optional<JobDraft> draft = kept.flatMap(k -> JobText.read(k.text()));
+    Optional<JobDraft> draft = kept.flatMap(begun::begin);
     return draft
         .map(d -> show(asked(job, kept.get().version(), d, Request.Values.NONE), words))
         .orElseGet(() -> Answer.see("/job/" + job.id() + "?done=by-hand"));
@@ -116,8 +120,10 @@ final class JobScreen {
   Answer changed(Job job, Request request, Words words) throws IOException {
     Request.Values form = request.form();
     LoadedShop shop = desk.now().shop();
-    JobDraft draft = JobForm.numbered(JobForm.draft(form, shop.read().catalogue()), job.id());
     String version = form.one("version");
+    Optional<JobDraft> base = begun.of(version);
+    JobDraft typed = JobForm.numbered(JobForm.draft(form, shop.read().catalogue()), job.id());
+    JobDraft draft = base.map(b -> JobForm.ordered(typed, b)).orElse(typed);
     if (!form.one("do").equals("save")) {
       JobDraft other = changed(draft, form.one("do"), shop);
       return show(asked(job, version, other, form), words);
@@ -131,8 +137,30 @@ final class JobScreen {
       return show(asked(job, version, draft, form), refused.problems(), words, 422);
     }
     JobFiles.Kept now = ((JobFiles.Overtaken) result).now();
-    Problem told = FieldProblems.overtaken(now.file(), words);
-    return show(asked(job, now.version(), draft, form), List.of(told), words, 409);
+    Optional<JobDraft> theirs = begun.begin(now);
+    Optional<JobMerge.Merged> both =
+        base.flatMap(b -> theirs.map(t -> JobMerge.of(b, draft, JobForm.ordered(t, b))));
+    if (both.filter(m -> m.clashes().isEmpty()).isPresent()) {
+      JobFiles.Result merged = JobFiles.change(shop, job, now.version(), both.get().draft());
+      if (merged instanceof JobFiles.Written) {
+        desk.look();
+        return Answer.see("/job/" + job.id() + "/hand-over?done=merged");
+      }
+    }
+    List<Problem> told =
+        both.map(m -> m.clashes().stream().map(name -> clash(now, name, words)).toList())
+            .orElseGet(() -> List.of(FieldProblems.overtaken(now.file(), words)));
+    JobDraft shown = both.map(JobMerge.Merged::draft).orElse(draft);
+    return show(asked(job, now.version(), shown, form), told, words, 409);
+  }
+
+  /** Told at the value that both changed. */
+  private static Problem clash(JobFiles.Kept now, String name, Words words) {
+    return Problem.error(
+        "changed-meanwhile",
+        new Where(now.file(), 0, 0, name),
+        words.text("desk.shop.meanwhile"),
+        words.text("desk.shop.meanwhile-do"));
   }
 
   /** A form in which a button changed something that no field has. */

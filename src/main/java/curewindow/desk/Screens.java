@@ -222,7 +222,7 @@ final class Screens implements DeskServer.Screens {
     String shop = desk.now().shop().shop().map(Shop::name).orElse("Curewindow");
     String done = request.query().one("done");
     Optional<String> told =
-        Set.of("saved", "handed-over", "told", "seen", "noted", "by-hand", "not-seen")
+        Set.of("saved", "handed-over", "told", "seen", "noted", "by-hand", "not-seen", "merged")
                 .contains(done)
             ? Optional.of(words.text("desk.done." + done))
             : Optional.empty();

@@ -82,6 +82,6 @@ final class LivePages {
 
   private static String reason(Throwable e) {
     Throwable cause = e instanceof CompletionException && e.getCause() != null ? e.getCause() : e;
-    return cause.getMessage() == null ? cause.getClass().getSimpleName() : cause.getMessage();
+    return cause.getMessage() == null ? "no connection" : cause.getMessage();
   }
 }

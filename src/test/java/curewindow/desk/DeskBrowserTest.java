@@ -254,8 +254,9 @@ class DeskBrowserTest {
       second.type("[id='first-name']", "Odette").click("button.main");
       second.until("location.pathname.endsWith('/hand-over')");
       browser.type("[id='first-name']", "Marta").click("button.main");
-      browser.until("document.querySelector('#problems .warn')");
-      assertTrue(browser.seen("#problems").contains("Somebody else"), browser.seen("#problems"));
+      browser.until("document.querySelector('[data-field=first-name] .wrong')");
+      String told = browser.seen("[data-field=first-name] .wrong");
+      assertTrue(told.contains("Somebody else"), told);
       assertEquals("Odette", desk.loaded().job("Q-3101").orElseThrow().firstName());
       browser.click("button.main");
       assertEquals("Marta", saved("Q-3101").firstName());

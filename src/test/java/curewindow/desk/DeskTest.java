@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.shop.Job;
 import curewindow.site.LoadedShop;
+import curewindow.site.ViewServer;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.Socket;
@@ -19,6 +20,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.ExecutorService;
@@ -175,12 +177,22 @@ class DeskTest {
             .replace("first-name: Mara", "first-name: Marta")
             .replace("{day: outside, night: outside}", "{day: garage, night: garage}");
     assertEquals(expected, file("Q-3101"));
-    // The other tablet still has the form of before.
+    // The other tablet still has the form of before: what only one of them changed is put together.
+    change[Arrays.asList(change).indexOf("first-name") + 1] = "Mara";
+    change[Arrays.asList(change).indexOf("parking.day") + 1] = "outside";
+    change[Arrays.asList(change).indexOf("items[1].batch") + 1] = "H35-0700";
     HttpResponse<String> second = desk.post("/job/Q-3101/change", change);
-    assertEquals(409, second.statusCode());
-    assertTrue(second.body().contains("Somebody else changed this"), second.body());
-    assertTrue(second.body().contains("value=\"Marta\""), "what was typed stays");
-    assertEquals(expected, file("Q-3101"));
+    assertEquals(303, second.statusCode(), second.body());
+    String both = expected.replace("H35-0611", "H35-0700");
+    assertEquals(both, file("Q-3101"));
+    // A third one changes the name to another than the first did.
+    change[Arrays.asList(change).indexOf("first-name") + 1] = "Odette";
+    HttpResponse<String> third = desk.post("/job/Q-3101/change", change);
+    assertEquals(409, third.statusCode());
+    assertTrue(third.body().contains("Somebody else changed this"), third.body());
+    assertTrue(third.body().contains("value=\"Odette\""), "what was typed stays");
+    assertTrue(third.body().contains("value=\"H35-0700\""), "and what the other one typed");
+    assertEquals(both, file("Q-3101"));
   }
 
   @Test
@@ -202,6 +214,27 @@ class DeskTest {
     assertTrue(Files.readString(desk.shop.resolve("handed-over.csv")).contains("Q-3118,Ines"));
     String history = desk.get("/job/Q-3118").body();
     assertTrue(history.contains("On the card"), history);
+  }
+
+  /** The address answers here, as a web host of the test's own serves what was sent. */
+  @Test
+  void aPageIsSentAndAnswersAtItsAddress() throws IOException {
+    Path host = folder.resolve("host/site");
+    Files.createDirectories(host);
+    try (ViewServer web = ViewServer.start(folder.resolve("host"), 0)) {
+      Path file = desk.shop.resolve("shop.yaml");
+      String sent =
+          Files.readString(file)
+              .replace("https://care.quillhaven.example/", web.address().toString());
+      Files.writeString(file, sent + "send:\n  to: " + host + "\n");
+      desk.close();
+      desk = DeskClient.open(folder, DeskClient.NOW);
+      String made = desk.post("/job/Q-3101/press").body();
+      assertTrue(made.contains("It is sent."), made);
+      assertTrue(made.contains("The address answers with this page."), made);
+      String page = desk.loaded().madePage(desk.out, "Q-3101").orElseThrow();
+      assertTrue(Files.isRegularFile(host.resolve(page + "index.html")));
+    }
   }
 
   @Test
