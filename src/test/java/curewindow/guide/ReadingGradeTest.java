@@ -44,6 +44,8 @@ class ReadingGradeTest {
   private static List<String> words() {
     return FILES.list("content/words/en", ".yaml").stream()
         .filter(file -> !file.endsWith("language.yaml"))
+        // Headings of tables to be known again, which nobody reads.
+        .filter(file -> !file.endsWith("import.yaml"))
         .toList();
   }
 
