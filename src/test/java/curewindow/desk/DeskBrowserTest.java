@@ -142,6 +142,41 @@ class DeskBrowserTest {
         address);
   }
 
+  /** From a folder that is not there to a code that a phone can read. */
+  @Test
+  void theFirstRunEndsWithTheFirstCode() throws IOException {
+    Path own = folder.resolve("first");
+    try (DeskClient first = DeskClient.open(own, DeskClient.NOW)) {
+      browser.go(first.at("/").toString());
+      type("[id=name]", "Quillhaven Film & Coatings");
+      type("[id=phone]", "+1 206 555 0142");
+      type("[id=address]", "https://care.quillhaven.example/");
+      type("[id=town]", "Seattle");
+      browser.until("document.getElementById('place-seattle')");
+      click(".towns label:has([id=place-seattle])");
+      browser.until("document.getElementById('place-seattle')?.checked");
+      assertEquals(
+          "Quillhaven Film & Coatings",
+          browser.run("return document.getElementById('name').value"));
+      click("button.main");
+      browser.until("location.pathname==='/new'");
+      choose("items[1].film", "harbor-35");
+      browser.until(waitFor(1, "front-door-glass"));
+      click("#item-1 .tap[data-spot=front-door-glass]");
+      type("[id='first-name']", "Ines");
+      click("button.main");
+      browser.until("location.pathname.endsWith('/hand-over')");
+      click("button[data-busy]");
+      browser.until("document.querySelector('.code')");
+      assertTrue(interactions <= 12, interactions + " interactions");
+      Path picture = folder.resolve("first.png");
+      browser.picture(picture, true);
+      String read = CodeReaders.zxing(ImageIO.read(picture.toFile())).orElseThrow().getText();
+      assertEquals(browser.seen(".address"), read);
+      assertEquals(List.of(), first.loaded().errors());
+    }
+  }
+
   @Test
   void theSameWorkAgainTakesFewTouches() {
     browser.screen(768, 1024, true);
