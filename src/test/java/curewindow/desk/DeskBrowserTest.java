@@ -303,7 +303,9 @@ class DeskBrowserTest {
   /** What axe has against the page that is shown, and whether it is too wide. */
   private List<String> against(String axe, String name) {
     browser.run("document.querySelectorAll('details').forEach(d=>d.open=true)");
-    browser.run(axe);
+    if (Boolean.FALSE.equals(browser.run("return 'axe' in window"))) {
+      browser.run(axe);
+    }
     List<?> violations =
         (List<?>)
             browser.run(
@@ -336,17 +338,20 @@ class DeskBrowserTest {
             "/job/Q-3101/hand-over",
             "/calls",
             "/import",
+            "/shop",
+            "/films",
+            "/film/harbor-35",
+            "/rules/tint",
             "/none")) {
+      go(path);
       for (int width : WIDTHS) {
         browser.screen(width, 820, width < 800);
-        for (String colors : List.of("light", "dark")) {
-          browser.prefers("prefers-color-scheme", colors);
-          go(path);
-          found.addAll(against(axe, path + " " + width + " " + colors));
-        }
+        found.addAll(against(axe, path + " " + width));
       }
+      browser.prefers("prefers-color-scheme", "dark");
+      found.addAll(against(axe, path + " dark"));
+      browser.prefers("prefers-color-scheme", "light");
     }
-    browser.prefers("prefers-color-scheme", "light");
     assertEquals(List.of(), found, () -> String.join("\n", found));
     String own = desk.desk.address().toString();
     List<String> others =
