@@ -54,9 +54,12 @@ final class FieldProblems {
     return problem.path().isEmpty() ? key : problem.path() + "." + key;
   }
 
+  /** As the counter says it, where it has words for it; else as the files' reader does. */
   private String told(Problem problem) {
-    return problem.code().equals("missing-key") || problem.code().equals("no-spots")
-        ? words.text("desk.form.needed")
-        : problem.message() + ": " + problem.fix();
+    if (problem.code().equals("missing-key") || problem.code().equals("no-spots")) {
+      return words.text("desk.form.needed");
+    }
+    String own = "desk.problem." + problem.code();
+    return words.has(own) ? words.text(own) : problem.message() + ": " + problem.fix();
   }
 }

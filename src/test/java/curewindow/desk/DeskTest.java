@@ -101,7 +101,7 @@ class DeskTest {
         desk.post(
             "/new", DeskClient.car("Q 31", "harbor-35", "items[1].vlt", "140", "pickup", "x"));
     assertEquals(422, answer.statusCode());
-    assertTrue(answer.body().contains("cannot name a page"), answer.body());
+    assertTrue(answer.body().contains("Use letters, digits and hyphens"), answer.body());
     assertTrue(
         answer.body().matches("(?s).*id=\"items\\[1].vlt\"[^>]*aria-invalid=\"true\".*"),
         answer.body());
@@ -117,7 +117,7 @@ class DeskTest {
     for (String id : List.of("Q-3101", "q-3101", "Q-3115")) {
       HttpResponse<String> answer = desk.post("/new", DeskClient.car(id, "harbor-35"));
       assertEquals(422, answer.statusCode(), id);
-      assertTrue(answer.body().contains("already"), answer.body());
+      assertTrue(answer.body().contains("This number is taken"), answer.body());
     }
     assertEquals(before, file("Q-3101"));
   }
@@ -346,6 +346,18 @@ class DeskTest {
     String page = desk.send(request).body();
     assertTrue(page.contains("Auto nuevo") && page.contains("lang=\"es\""), page);
     assertTrue(page.contains("Terminado"), page);
+    HttpRequest.Builder early =
+        HttpRequest.newBuilder(desk.at("/new"))
+            .header("Cookie", "language=es")
+            .header("Origin", "http://127.0.0.1:" + desk.desk.address().getPort())
+            .header("Content-Type", "application/x-www-form-urlencoded")
+            .POST(
+                HttpRequest.BodyPublishers.ofString(
+                    DeskClient.form(
+                        List.of(
+                            DeskClient.car("Q-3118", "harbor-35", "pickup", "2026-11-24T09:00")))));
+    String told = desk.send(early).body();
+    assertTrue(told.contains("El trabajo termina después de la entrega."), told);
   }
 
   @ParameterizedTest

@@ -111,6 +111,16 @@ class UnusedTextsTest {
           new Built("desk.import.state.", "desk/ImportRows", rowStates()),
           // By what the class itself, or one more that is named, has in quotes.
           quotedIn("desk.done.", "desk/Screens"),
+          quotedIn(
+              "desk.problem.",
+              "desk/FieldProblems",
+              "shop/HardlyMeant",
+              "shop/PickupSlips",
+              "shop/Values",
+              "shop/Times",
+              "shop/ItemReader",
+              "shop/JobReader",
+              "site/JobFiles"),
           new Built("desk.calls.", "desk/CallsTables", callTexts()),
           quotedIn("desk.calls.left.", "desk/CallsScreen"),
           quotedIn("later.", "told/LaterCare"),
