@@ -16,6 +16,7 @@ import curewindow.told.When;
 import curewindow.words.Words;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -29,8 +30,9 @@ final class DatesBeside {
    *
    * @param rows the holds and what is normal, by date
    * @param advice what to do before the car goes; empty where it may go
+   * @param clock whose clock tells the hours, where that is not the shop's
    */
-  record Dates(List<Row> rows, List<String> advice) {}
+  record Dates(List<Row> rows, List<String> advice, Optional<String> clock) {}
 
   /** A hold with its day and hour, and why it is that one. */
   record Row(String label, String when, String reason) {}
@@ -49,13 +51,25 @@ final class DatesBeside {
   static Dates of(LoadedShop shop, Job job, Words words) {
     JobView view = shop.view(job, "0").in(words.around(job.pickup()));
     DatesBeside beside = new DatesBeside(view, shop.cureCase(job));
-    return new Dates(beside.rows(), beside.advice());
+    return new Dates(beside.rows(), beside.advice(), beside.clock());
   }
 
   /** The same for a job that may have left; then it is too late for advice. */
   static Dates of(LoadedShop shop, Job job, Words words, Instant now) {
     Dates dates = of(shop, job, words);
-    return job.hasLeft(now) ? new Dates(dates.rows(), List.of()) : dates;
+    return job.hasLeft(now) ? new Dates(dates.rows(), List.of(), dates.clock()) : dates;
+  }
+
+  private Optional<String> clock() {
+    ZoneId there = view.timeline().zone();
+    return there
+            .getRules()
+            .getOffset(view.job().pickup())
+            .equals(view.shop().zone().getRules().getOffset(view.job().pickup()))
+        ? Optional.empty()
+        : Optional.of(
+            words.text(
+                "desk.dates.clock", Map.of("place", words.place(view.place().name(), there))));
   }
 
   private List<Row> rows() {

@@ -23,10 +23,7 @@ final class JobForm {
     return "items[" + number + "]." + key;
   }
 
-  /**
-   * What was typed. A film tells its service, so nobody has to choose both; an item in which
-   * nothing was chosen is none.
-   */
+  /** What was typed. A film tells its service, so nobody has to choose both. */
   static JobDraft draft(Request.Values form, Catalogue catalogue) {
     return new JobDraft(
         form.one("id"),

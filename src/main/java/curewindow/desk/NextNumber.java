@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** The number of the next job: one more than the highest, written as the shop writes them. */
 final class NextNumber {
@@ -23,8 +24,7 @@ final class NextNumber {
 
   static String of(LoadedShop shop) {
     Optional<Numbered> last =
-        shop.jobs().stream()
-            .map(Job::id)
+        Stream.concat(shop.jobs().stream().map(Job::id), broken(shop))
             .flatMap(id -> read(id).stream())
             .max(Comparator.comparingLong(Numbered::number).thenComparing(Numbered::before));
     String before = last.map(Numbered::before).orElse("");
@@ -35,6 +35,11 @@ final class NextNumber {
       next++;
     }
     return id(before, digits, next);
+  }
+
+  /** Those that cannot be read go by their file. */
+  private static Stream<String> broken(LoadedShop shop) {
+    return shop.brokenJobs().stream().map(name -> name.replaceAll("^.*/|[.]yaml$", ""));
   }
 
   private static Optional<Numbered> read(String id) {

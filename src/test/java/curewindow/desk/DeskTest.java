@@ -96,6 +96,26 @@ class DeskTest {
   }
 
   @Test
+  void aCarThatLivesElsewhereIsToldByTheClockThere() {
+    String look =
+        desk.post("/new", DeskClient.car("Q-3118", "harbor-35", "do", "look", "place", "houston"))
+            .body();
+    assertTrue(look.contains("Hours by the clock in Houston"), look);
+    assertFalse(
+        desk.post("/new", DeskClient.car("Q-3118", "harbor-35", "do", "look"))
+            .body()
+            .contains("Hours by the clock"));
+  }
+
+  @Test
+  void aNumberOfAJobThatCannotBeReadIsNotGivenAgain() throws Exception {
+    Files.writeString(desk.shop.resolve("jobs/Q-3200.yaml"), "id: Q-3200\n");
+    desk.post("/job/Q-3101/called", "question", "other", "outcome", "solved");
+    desk.post("/job/Q-3101/seen", "result", "fine");
+    assertTrue(desk.get("/new").body().contains("value=\"Q-3201\""));
+  }
+
+  @Test
   void whatIsWrongStandsAtItsFieldAndNothingIsWritten() {
     HttpResponse<String> answer =
         desk.post(
