@@ -214,7 +214,7 @@ class ImportScreenTest {
   void whatIsLackingIsToldAndNothingIsKept() {
     Document form = press(sent(ImportedTable.bytes(), ""), "keep");
     assertEquals(
-        "Nothing tells: Service. Choose it for one of their columns, or under what is the same in"
+        "Still missing: Service. Choose it for one of their columns, or under what is the same in"
             + " all rows.",
         form.select(".warn").text());
     assertFalse(Files.exists(desk.shop.resolve("imports/diary.yaml")));
