@@ -2,7 +2,7 @@ package curewindow.desk;
 
 import curewindow.shop.JobDraft;
 import curewindow.shop.JobText;
-import curewindow.site.JobFiles;
+import curewindow.site.KeptFile;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -25,7 +25,7 @@ final class BegunForms {
       };
 
   /** A form begins with a file as it stands. */
-  synchronized Optional<JobDraft> begin(JobFiles.Kept file) {
+  synchronized Optional<JobDraft> begin(KeptFile file) {
     Optional<JobDraft> draft = JobText.read(file.text());
     draft.ifPresent(d -> drafts.put(file.version(), d));
     return draft;

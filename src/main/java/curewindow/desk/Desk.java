@@ -45,7 +45,7 @@ public final class Desk implements AutoCloseable {
   public record Setting(Path shop, Path out, int port, Optional<String> passcode, Clock clock) {}
 
   private Desk(Setting setting) throws IOException {
-    this.desk = new DeskShop(setting.shop(), setting.clock());
+    this.desk = new DeskShop(setting.shop(), setting.out(), setting.clock());
     this.screens = new Screens(desk, setting);
     SecureRandom random = new SecureRandom();
     Optional<Gate> gate =

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,13 +42,14 @@ final class DeskPages {
 
   private final Templates templates;
   private final String style;
+  private final String script = resource("desk.js");
 
   DeskPages() {
     Map<String, String> texts = new LinkedHashMap<>();
     TEMPLATES.forEach(name -> texts.put(name, resource(name + ".html")));
     this.templates = Templates.of(texts);
     this.style =
-        new ShopFiles(java.nio.file.Path.of("")).withoutShop().original(PAPER).orElseThrow()
+        new ShopFiles(Path.of("")).withoutShop().original(PAPER).orElseThrow()
             + resource("desk.css");
   }
 
@@ -65,8 +67,8 @@ final class DeskPages {
     return style;
   }
 
-  static String script() {
-    return resource("desk.js");
+  String script() {
+    return script;
   }
 
   private static String resource(String name) {

@@ -2,6 +2,7 @@ package curewindow.desk;
 
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
+import curewindow.site.LocalServer;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -36,11 +37,6 @@ final class DeskServer implements AutoCloseable {
       "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self' data:; connect-src"
           + " 'self'; frame-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'self'";
 
-  static {
-    // The server reads it once, as it is first started.
-    System.setProperty("sun.net.httpserver.maxReqTime", String.valueOf(SECONDS));
-  }
-
   /** Answers what a browser asks for. */
   interface Screens {
     Answer answer(Request request);
@@ -53,7 +49,7 @@ final class DeskServer implements AutoCloseable {
   private final Optional<Gate> gate;
   private final Set<String> names;
   private final HttpServer server;
-  private final ExecutorService workers = Executors.newFixedThreadPool(AT_ONCE);
+  private final ExecutorService workers;
 
   /**
    * A server that is not started yet.
@@ -68,12 +64,8 @@ final class DeskServer implements AutoCloseable {
     this.screens = screens;
     this.gate = gate;
     this.names = Set.copyOf(names);
-    try {
-      this.server = HttpServer.create(at, 0);
-    } catch (java.net.BindException e) {
-      workers.shutdownNow();
-      throw new IOException("port " + at.getPort() + " is taken; name another with --port", e);
-    }
+    this.server = LocalServer.at(at, SECONDS);
+    this.workers = Executors.newFixedThreadPool(AT_ONCE);
     server.createContext("/", this::answer);
     server.setExecutor(workers);
   }
@@ -109,7 +101,7 @@ final class DeskServer implements AutoCloseable {
 
   private Answer answered(HttpExchange exchange) throws IOException {
     List<String> hosts = exchange.getRequestHeaders().getOrDefault("Host", List.of());
-    if (hosts.size() != 1 || !isOurs(hosts.get(0))) {
+    if (!LocalServer.isFor(hosts, names, port())) {
       return Answer.refused(421);
     }
     String method = exchange.getRequestMethod();
@@ -130,15 +122,6 @@ final class DeskServer implements AutoCloseable {
       return screens.enter(request.get(), gate.get());
     }
     return isIn ? screens.answer(request.get()) : Answer.refused(403);
-  }
-
-  /** RFC 9110 section 7.4; a name that another site let lead to this machine is none of ours. */
-  private boolean isOurs(String host) {
-    String port = ":" + port();
-    String name = host.toLowerCase(Locale.ROOT);
-    boolean withPort = name.endsWith(port);
-    return (withPort || port() == 80)
-        && names.contains(withPort ? name.substring(0, name.length() - port.length()) : name);
   }
 
   /** Browsers name the page that a form stands on (Fetch Standard, the header Origin). */

@@ -26,11 +26,16 @@ final class DeskShop {
   private static final Duration LONGEST = Duration.ofHours(1);
 
   private final Path folder;
+
+  /** What presses make may stand in the shop folder, and is none of its files. */
+  private final Path out;
+
   private final Clock clock;
   private volatile State state;
 
-  DeskShop(Path folder, Clock clock) {
+  DeskShop(Path folder, Path out, Clock clock) {
     this.folder = folder;
+    this.out = out.toAbsolutePath().normalize();
     this.clock = clock;
     this.state = read();
   }
@@ -137,6 +142,14 @@ final class DeskShop {
       Files.walkFileTree(
           folder,
           new SimpleFileVisitor<>() {
+            @Override
+            public FileVisitResult preVisitDirectory(Path dir, BasicFileAttributes facts) {
+              boolean hidden = !dir.equals(folder) && dir.getFileName().toString().startsWith(".");
+              return hidden || dir.toAbsolutePath().normalize().equals(out)
+                  ? FileVisitResult.SKIP_SUBTREE
+                  : FileVisitResult.CONTINUE;
+            }
+
             @Override
             public FileVisitResult visitFile(Path file, BasicFileAttributes facts) {
               if (!file.getFileName().toString().startsWith(".")) {

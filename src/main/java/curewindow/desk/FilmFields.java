@@ -1,8 +1,7 @@
 package curewindow.desk;
 
-import curewindow.desk.JobFields.Choice;
-import curewindow.desk.JobFields.Choices;
-import curewindow.desk.JobFields.Field;
+import curewindow.desk.FormFields.Choices;
+import curewindow.desk.FormFields.Field;
 import curewindow.problem.Problem;
 import curewindow.shop.Catalogue;
 import curewindow.shop.FilmDraft;
@@ -11,8 +10,6 @@ import curewindow.shop.SpotFact;
 import curewindow.words.Words;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.stream.Stream;
 
 /** The fields of a film's form, each with what is wrong with its value beside it. */
 final class FilmFields {
@@ -40,14 +37,9 @@ final class FilmFields {
       Field reflectance,
       Choices finish) {}
 
-  private static final List<String> NAMES =
-      List.of(
-          "service", "name", "material", "thickness", "permeance", "vlt", "reflectance", "finish");
-
   private final Catalogue catalogue;
-  private final String place;
   private final FilmDraft draft;
-  private final FieldProblems problems;
+  private final FormFields fields;
   private final Words words;
 
   /**
@@ -58,31 +50,30 @@ final class FilmFields {
   FilmFields(
       Catalogue catalogue, String place, FilmDraft draft, List<Problem> problems, Words words) {
     this.catalogue = catalogue;
-    this.place = place + ".";
     this.draft = draft;
-    this.problems = new FieldProblems(problems, words);
+    this.fields = new FormFields(problems, words, place + ".");
     this.words = words;
   }
 
   All all() {
     Optional<Service> service = Optional.ofNullable(catalogue.services().get(draft.service()));
     return new All(
-        choices(
+        fields.choices(
             "service",
             List.copyOf(catalogue.services().keySet()),
             draft.service(),
             s -> words.text("service." + s)),
-        field("name", draft.name()),
-        field("material", draft.material()),
+        fields.field("name", draft.name()),
+        fields.field("material", draft.material()),
         catalogue.films().values().stream().map(f -> f.material()).distinct().sorted().toList(),
         service.map(Service::film).orElse(false),
         service.map(this::onGlass).orElse(false),
         service.map(s -> !s.inside()).orElse(false),
-        field("thickness", draft.thickness()),
-        field("permeance", draft.permeance()),
+        fields.field("thickness", draft.thickness()),
+        fields.field("permeance", draft.permeance()),
         draft.metallised().equals("true"),
-        field("vlt", draft.vlt()),
-        field("reflectance", draft.reflectance()),
+        fields.field("vlt", draft.vlt()),
+        fields.field("reflectance", draft.reflectance()),
         finish());
   }
 
@@ -92,32 +83,15 @@ final class FilmFields {
   }
 
   private Choices finish() {
-    List<Choice> all =
-        Stream.of("", "gloss", "satin", "matte")
-            .map(
-                f ->
-                    new Choice(
-                        f,
-                        words.text(f.isEmpty() ? "desk.films.no-finish" : "finish." + f),
-                        f.equals(draft.finish())))
-            .toList();
-    return new Choices("finish", all, problems.at(place + "finish"));
+    return fields.choices(
+        "finish",
+        List.of("", "gloss", "satin", "matte"),
+        draft.finish(),
+        f -> words.text(f.isEmpty() ? "desk.films.no-finish" : "finish." + f));
   }
 
-  private Field field(String name, String value) {
-    return new Field(name, value, problems.at(place + name));
-  }
-
-  private Choices choices(
-      String name, List<String> values, String chosen, Function<String, String> text) {
-    return new Choices(
-        name,
-        values.stream().map(v -> new Choice(v, text.apply(v), v.equals(chosen))).toList(),
-        problems.at(place + name));
-  }
-
-  /** The problems that no field shows. */
+  /** The problems that no field shows, once the fields were asked for. */
   List<String> others() {
-    return problems.elsewhere(NAMES.stream().map(n -> place + n).toList());
+    return fields.others();
   }
 }

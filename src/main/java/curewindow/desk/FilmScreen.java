@@ -9,7 +9,9 @@ import curewindow.shop.FilmText;
 import curewindow.shop.Service;
 import curewindow.shop.Shop;
 import curewindow.shop.ShopFolder;
+import curewindow.site.KeptFile;
 import curewindow.site.LoadedShop;
+import curewindow.site.Saved;
 import curewindow.site.SharedFiles;
 import curewindow.words.Words;
 import java.io.IOException;
@@ -74,7 +76,7 @@ final class FilmScreen {
     if (request.path().equals(ALL)) {
       return Optional.of(all(request, words));
     }
-    Optional<SharedFiles.Kept> kept = SharedFiles.of(desk.now().shop().files(), FilmText.FILE);
+    Optional<KeptFile> kept = KeptFile.of(desk.now().shop().files(), FilmText.FILE);
     if (kept.isEmpty()) {
       return Optional.empty();
     }
@@ -87,7 +89,7 @@ final class FilmScreen {
   }
 
   /** A film as it stands; a new one has no id. */
-  private record Kept(String id, SharedFiles.Kept file, FilmDraft before) {
+  private record Kept(String id, KeptFile file, FilmDraft before) {
 
     /** The id, or for a new film the one that its name makes. */
     String idOf(FilmDraft draft) {
@@ -123,26 +125,31 @@ final class FilmScreen {
             asked.version(),
             path -> isAt(path, id),
             text -> FilmText.changed(text, id, draft));
-    SharedFiles.Result result = desk.write(shop -> SharedFiles.change(shop, change, desk.time()));
-    if (result instanceof SharedFiles.Written) {
+    Saved<String> result = desk.write(shop -> SharedFiles.change(shop, change, desk.time()));
+    if (result instanceof Saved.Written) {
       return Answer.see(ALL + "?done=saved");
     }
-    if (result instanceof SharedFiles.Refused refused) {
-      return show(asked, refused.problems(), words, 422);
+    if (result instanceof Saved.Refused<String> refused) {
+      return refused(asked, refused.problems(), words, 422);
     }
-    SharedFiles.Kept now = ((SharedFiles.Overtaken) result).now();
-    return show(
+    KeptFile now = ((Saved.Overtaken<String>) result).now();
+    return refused(
         new Asked(asked.kept(), now.version(), asked.draft()),
-        List.of(FieldProblems.overtaken(now.file(), words)),
+        List.of(FormFields.overtaken(now.file(), "", words)),
         words,
         409);
   }
 
   /** What is still to be filled in is no mistake while somebody types. */
   private Answer show(Asked asked, Words words) {
+    Tried tried = tried(asked);
     List<Problem> told =
-        tried(asked).problems().stream().filter(p -> !p.code().equals("missing-key")).toList();
-    return show(asked, told, words, 200);
+        tried.problems().stream().filter(p -> !p.code().equals("missing-key")).toList();
+    return show(asked, tried, told, words, 200);
+  }
+
+  private Answer refused(Asked asked, List<Problem> problems, Words words, int status) {
+    return show(asked, tried(asked), problems, words, status);
   }
 
   /** The catalogue as it would be, and what would be wrong with the film. */
@@ -169,9 +176,8 @@ final class FilmScreen {
     return path.equals(PATH + id) || path.startsWith(PATH + id + ".");
   }
 
-  private Answer show(Asked asked, List<Problem> problems, Words words, int status) {
+  private Answer show(Asked asked, Tried tried, List<Problem> problems, Words words, int status) {
     LoadedShop shop = desk.now().shop();
-    Tried tried = tried(asked);
     Catalogue catalogue = shop.read().catalogue();
     boolean isNew = asked.kept().id().isEmpty();
     String title = isNew ? words.text("desk.films.new") : asked.kept().before().name();

@@ -50,7 +50,7 @@ final class HandOverScreen {
       String who,
       Optional<Code> code,
       List<Step> steps,
-      List<JobFields.Choice> prints,
+      List<FormFields.Choice> prints,
       DatesBeside.Dates dates,
       String text,
       String sms,
@@ -126,11 +126,12 @@ final class HandOverScreen {
     return desk.now().shop().madePage(out, job.id()).isPresent();
   }
 
-  private static List<JobFields.Choice> prints(JobView view, Words words) {
+  private static List<FormFields.Choice> prints(JobView view, Words words) {
     HandoutChoice usual = view.shop().handout();
     return Arrays.stream(Handout.values())
         .filter(h -> HandoutPress.isFor(view, h))
-        .map(h -> new JobFields.Choice(h.id(), words.text("desk.print." + h.id()), h == usual.as()))
+        .map(
+            h -> new FormFields.Choice(h.id(), words.text("desk.print." + h.id()), h == usual.as()))
         .toList();
   }
 

@@ -1,6 +1,6 @@
 package curewindow.desk;
 
-import curewindow.desk.JobFields.Choice;
+import curewindow.desk.FormFields.Choice;
 import curewindow.intake.TableGlance;
 import curewindow.shop.DateOrder;
 import curewindow.shop.ImportMap;

@@ -185,7 +185,7 @@ final class ImportScreen {
   }
 
   private TableGlance glance(Sent sent) {
-    return new TableGlance(sent.table(), desk.now().shop().catalogue());
+    return new TableGlance(sent.table(), desk.now().shop().read().catalogue());
   }
 
   /** The form of a map was sent: it is kept where it is right, and all names were asked for. */

@@ -3,6 +3,9 @@ package curewindow.desk;
 import curewindow.climate.Place;
 import curewindow.cure.PaintTone;
 import curewindow.cure.Parking;
+import curewindow.desk.FormFields.Choice;
+import curewindow.desk.FormFields.Choices;
+import curewindow.desk.FormFields.Field;
 import curewindow.page.CarSketch;
 import curewindow.problem.Problem;
 import curewindow.shop.BodyType;
@@ -16,24 +19,13 @@ import curewindow.site.LoadedShop;
 import curewindow.words.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 
 /** The fields of a job's form, each with what is wrong with its value beside it. */
 final class JobFields {
-
-  /** A value, its name and its problems. */
-  record Field(String name, String value, List<String> problems) {}
-
-  /** One of several values. */
-  record Choice(String value, String text, boolean chosen) {}
-
-  /** Values of which one is chosen, or several. */
-  record Choices(String name, List<Choice> all, List<String> problems) {}
 
   /** Values under a heading. */
   record Group(String name, List<Choice> choices) {}
@@ -81,46 +73,35 @@ final class JobFields {
   private final LoadedShop shop;
   private final Catalogue catalogue;
   private final JobDraft draft;
-  private final FieldProblems problems;
+  private final FormFields fields;
   private final Words words;
-
-  /** The names of the values whose problems stand beside them. */
-  private final Set<String> shown = new HashSet<>();
 
   JobFields(LoadedShop shop, JobDraft draft, List<Problem> problems, Words words) {
     this.shop = shop;
     this.catalogue = shop.read().catalogue();
     this.draft = draft;
-    this.problems = new FieldProblems(problems, words);
+    this.fields = new FormFields(problems, words);
     this.words = words;
-  }
-
-  private List<String> wrong(String name) {
-    shown.add(name);
-    return problems.at(name);
-  }
-
-  private Field field(String name, String value) {
-    return new Field(name, value, wrong(name));
   }
 
   Rest rest() {
     JobDraft.CarDraft car = draft.car();
     return new Rest(
-        field("id", draft.id()),
-        field("first-name", draft.firstName()),
-        choices("language", shop.read().languages(), draft.language(), this::language),
-        choices("car.body", BodyType.ids(), car.body(), b -> words.text("car.body." + b)),
-        choices("car.paint", PaintTone.ids(), car.paint(), p -> words.text("desk.paint." + p)),
-        choices(
+        fields.field("id", draft.id()),
+        fields.field("first-name", draft.firstName()),
+        fields.choices("language", shop.read().languages(), draft.language(), this::language),
+        fields.choices("car.body", BodyType.ids(), car.body(), b -> words.text("car.body." + b)),
+        fields.choices(
+            "car.paint", PaintTone.ids(), car.paint(), p -> words.text("desk.paint." + p)),
+        fields.choices(
             "car.finish", List.of("gloss", "matte"), car.finish(), f -> words.text("finish." + f)),
-        field("car.year", car.year()),
-        field("car.text", car.text()),
+        fields.field("car.year", car.year()),
+        fields.field("car.text", car.text()),
         lacks(car.lacks()),
         places(),
-        choices("parking.day", Parking.ids(), draft.parkingDay(), this::parking),
-        choices("parking.night", Parking.ids(), draft.parkingNight(), this::parking),
-        field("pickup", draft.pickup()));
+        fields.choices("parking.day", Parking.ids(), draft.parkingDay(), this::parking),
+        fields.choices("parking.night", Parking.ids(), draft.parkingNight(), this::parking),
+        fields.field("pickup", draft.pickup()));
   }
 
   /** By name; one that is not known stands for itself, with its problem. */
@@ -132,7 +113,7 @@ final class JobFields {
     if (all.stream().noneMatch(Choice::chosen)) {
       all.add(0, new Choice(draft.place(), draft.place(), true));
     }
-    return new Choices("place", all, wrong("place"));
+    return new Choices("place", all, fields.at("place"));
   }
 
   private String language(String tag) {
@@ -143,17 +124,6 @@ final class JobFields {
     return words.text("desk.parking." + id);
   }
 
-  private Choices choices(
-      String name,
-      List<String> values,
-      String chosen,
-      java.util.function.Function<String, String> text) {
-    return new Choices(
-        name,
-        values.stream().map(v -> new Choice(v, text.apply(v), v.equals(chosen))).toList(),
-        wrong(name));
-  }
-
   /** What a car may lack though its kind usually has it. */
   private Choices lacks(List<String> chosen) {
     return new Choices(
@@ -162,7 +132,7 @@ final class JobFields {
             .map(SpotFact::id)
             .map(f -> new Choice(f, words.text("desk.lacks." + f), chosen.contains(f)))
             .toList(),
-        wrong("car.lacks"));
+        fields.at("car.lacks"));
   }
 
   List<Item> items() {
@@ -182,7 +152,7 @@ final class JobFields {
         JobForm.name(number, "film"),
         films(item.film()),
         Stream.of("", ".film", ".service")
-            .flatMap(end -> wrong("items[" + number + "]" + end).stream())
+            .flatMap(end -> fields.at("items[" + number + "]" + end).stream())
             .distinct()
             .toList(),
         new Choices(
@@ -190,18 +160,18 @@ final class JobFields {
             spots.stream()
                 .map(s -> new Choice(s, words.text("spot." + s), item.spots().contains(s)))
                 .toList(),
-            wrong(JobForm.name(number, "spots"))),
+            fields.at(JobForm.name(number, "spots"))),
         BodyType.of(draft.car().body())
             .filter(b -> !spots.isEmpty())
             .map(b -> sketch(CarSketch.of(b), spots, item.spots())),
         spots.stream().anyMatch(s -> catalogue.is(s, SpotFact.GLASS)),
-        field(JobForm.name(number, "finished"), item.finished()),
-        field(JobForm.name(number, "batch"), item.batch()),
-        field(JobForm.name(number, "vlt"), item.vlt()),
-        field(JobForm.name(number, "glass-vlt"), item.glassVlt()),
-        field(JobForm.name(number, "warranty-years"), item.warrantyYears()),
-        field(JobForm.name(number, "lamp.surface"), item.lampSurface()),
-        field(JobForm.name(number, "lamp.minutes"), item.lampMinutes()));
+        fields.field(JobForm.name(number, "finished"), item.finished()),
+        fields.field(JobForm.name(number, "batch"), item.batch()),
+        fields.field(JobForm.name(number, "vlt"), item.vlt()),
+        fields.field(JobForm.name(number, "glass-vlt"), item.glassVlt()),
+        fields.field(JobForm.name(number, "warranty-years"), item.warrantyYears()),
+        fields.field(JobForm.name(number, "lamp.surface"), item.lampSurface()),
+        fields.field(JobForm.name(number, "lamp.minutes"), item.lampMinutes()));
   }
 
   private List<Group> films(String chosen) {
@@ -241,6 +211,6 @@ final class JobFields {
 
   /** The problems that no field shows, once the fields were asked for. */
   List<String> others() {
-    return problems.elsewhere(shown);
+    return fields.others();
   }
 }

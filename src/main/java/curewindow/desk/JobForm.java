@@ -79,78 +79,18 @@ final class JobForm {
    * has an order of its own.
    */
   static JobDraft ordered(JobDraft draft, JobDraft like) {
-    CarDraft car = draft.car();
-    CarDraft sorted =
-        new CarDraft(
-            car.year(),
-            car.body(),
-            car.paint(),
-            car.finish(),
-            car.text(),
-            ordered(car.lacks(), like.car().lacks()));
     List<ItemDraft> items = new ArrayList<>();
     for (int i = 0; i < draft.items().size(); i++) {
       ItemDraft item = draft.items().get(i);
       boolean isThere = i < like.items().size();
-      items.add(
-          on(item, isThere ? ordered(item.spots(), like.items().get(i).spots()) : item.spots()));
+      items.add(isThere ? item.on(ordered(item.spots(), like.items().get(i).spots())) : item);
     }
-    return new JobDraft(
-        draft.id(),
-        draft.firstName(),
-        draft.language(),
-        sorted,
-        draft.place(),
-        draft.parkingDay(),
-        draft.parkingNight(),
-        draft.pickup(),
-        items);
+    CarDraft car = draft.car();
+    return draft.withCar(car.lacking(ordered(car.lacks(), like.car().lacks()))).withItems(items);
   }
 
   private static List<String> ordered(List<String> some, List<String> like) {
     return Set.copyOf(some).equals(Set.copyOf(like)) ? like : some;
-  }
-
-  private static ItemDraft on(ItemDraft item, List<String> spots) {
-    return new ItemDraft(
-        item.service(),
-        item.film(),
-        spots,
-        item.finished(),
-        item.vlt(),
-        item.glassVlt(),
-        item.batch(),
-        item.warrantyYears(),
-        item.lampSurface(),
-        item.lampMinutes());
-  }
-
-  /** The same job with its number, which a change keeps. */
-  static JobDraft numbered(JobDraft draft, String id) {
-    return new JobDraft(
-        id,
-        draft.firstName(),
-        draft.language(),
-        draft.car(),
-        draft.place(),
-        draft.parkingDay(),
-        draft.parkingNight(),
-        draft.pickup(),
-        draft.items());
-  }
-
-  /** The same job with other items. */
-  static JobDraft with(JobDraft draft, List<ItemDraft> items) {
-    return new JobDraft(
-        draft.id(),
-        draft.firstName(),
-        draft.language(),
-        draft.car(),
-        draft.place(),
-        draft.parkingDay(),
-        draft.parkingNight(),
-        draft.pickup(),
-        items);
   }
 
   /** An item of which only the time is known. */

@@ -1,7 +1,6 @@
 package curewindow.desk;
 
 import curewindow.problem.Problem;
-import curewindow.problem.Where;
 import curewindow.shop.Job;
 import curewindow.shop.JobCheck;
 import curewindow.shop.JobDraft;
@@ -10,7 +9,9 @@ import curewindow.shop.JobDraft.ItemDraft;
 import curewindow.shop.JobText;
 import curewindow.shop.Shop;
 import curewindow.site.JobFiles;
+import curewindow.site.KeptFile;
 import curewindow.site.LoadedShop;
+import curewindow.site.Saved;
 import curewindow.words.Words;
 import java.io.IOException;
 import java.time.Instant;
@@ -19,6 +20,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
@@ -74,12 +76,11 @@ final class JobScreen {
         desk.job(request.query().one("as"))
             .map(job -> like(fresh(shop), job, shop))
             .orElseGet(() -> fresh(shop));
-    return show(new Asked("/new", "", draft, request.query(), false), words);
+    return show(new Asked("/new", "", draft, false), words);
   }
 
   /** What is asked of the screen: which form, and what is in it. */
-  private record Asked(
-      String action, String version, JobDraft draft, Request.Values form, boolean strict) {}
+  private record Asked(String action, String version, JobDraft draft, boolean strict) {}
 
   /** A form that was sent: something of it changed, or it is to be saved. */
   Answer sent(Request request, Words words) throws IOException {
@@ -88,32 +89,32 @@ final class JobScreen {
     JobDraft draft = JobForm.draft(form, shop.read().catalogue());
     String wanted = form.one("do");
     if (wanted.equals("save")) {
-      return add(draft, form, words);
+      return add(draft, words);
     }
-    return show(new Asked("/new", "", changed(draft, wanted, shop), form, false), words);
+    return show(new Asked("/new", "", changed(draft, wanted, shop), false), words);
   }
 
-  private Answer add(JobDraft draft, Request.Values form, Words words) throws IOException {
-    JobFiles.Result result = JobFiles.add(desk.now().shop(), draft);
-    if (result instanceof JobFiles.Written written) {
-      desk.put(written.job());
-      return Answer.see("/job/" + written.job().id() + "/hand-over?done=saved");
+  private Answer add(JobDraft draft, Words words) throws IOException {
+    Saved<Job> result = JobFiles.add(desk.now().shop(), draft);
+    if (result instanceof Saved.Written<Job> written) {
+      desk.put(written.what());
+      return Answer.see("/job/" + written.what().id() + "/hand-over?done=saved");
     }
-    Asked asked = new Asked("/new", "", draft, form, true);
-    return show(asked, ((JobFiles.Refused) result).problems(), words, 422);
+    Asked asked = new Asked("/new", "", draft, true);
+    return refused(asked, ((Saved.Refused<Job>) result).problems(), words, 422);
   }
 
   /** The form of a job that is there. */
   Answer change(Job job, Words words) {
-    Optional<JobFiles.Kept> kept = JobFiles.of(desk.now().shop(), job);
+    Optional<KeptFile> kept = JobFiles.of(desk.now().shop(), job);
     Optional<JobDraft> draft = kept.flatMap(begun::begin);
     return draft
-        .map(d -> show(asked(job, kept.get().version(), d, Request.Values.NONE), words))
+        .map(d -> show(asked(job, kept.get().version(), d), words))
         .orElseGet(() -> Answer.see("/job/" + job.id() + "?done=by-hand"));
   }
 
-  private static Asked asked(Job job, String version, JobDraft draft, Request.Values form) {
-    return new Asked("/job/" + job.id() + "/change", version, draft, form, true);
+  private static Asked asked(Job job, String version, JobDraft draft) {
+    return new Asked("/job/" + job.id() + "/change", version, draft, true);
   }
 
   /** The form of a job that is there, sent. */
@@ -122,45 +123,40 @@ final class JobScreen {
     LoadedShop shop = desk.now().shop();
     String version = form.one("version");
     Optional<JobDraft> base = begun.of(version);
-    JobDraft typed = JobForm.numbered(JobForm.draft(form, shop.read().catalogue()), job.id());
+    JobDraft typed = JobForm.draft(form, shop.read().catalogue()).withId(job.id());
     JobDraft draft = base.map(b -> JobForm.ordered(typed, b)).orElse(typed);
     if (!form.one("do").equals("save")) {
       JobDraft other = changed(draft, form.one("do"), shop);
-      return show(asked(job, version, other, form), words);
+      return show(asked(job, version, other), words);
     }
-    JobFiles.Result result = JobFiles.change(shop, job, version, draft);
-    if (result instanceof JobFiles.Written written) {
+    Saved<Job> result = JobFiles.change(shop, job, version, draft);
+    if (result instanceof Saved.Written<Job> written) {
       desk.look();
-      return Answer.see("/job/" + written.job().id() + "/hand-over?done=saved");
+      return Answer.see("/job/" + written.what().id() + "/hand-over?done=saved");
     }
-    if (result instanceof JobFiles.Refused refused) {
-      return show(asked(job, version, draft, form), refused.problems(), words, 422);
+    if (result instanceof Saved.Refused<Job> refused) {
+      return refused(asked(job, version, draft), refused.problems(), words, 422);
     }
-    JobFiles.Kept now = ((JobFiles.Overtaken) result).now();
+    KeptFile now = ((Saved.Overtaken<Job>) result).now();
     Optional<JobDraft> theirs = begun.begin(now);
     Optional<JobMerge.Merged> both =
         base.flatMap(b -> theirs.map(t -> JobMerge.of(b, draft, JobForm.ordered(t, b))));
     if (both.filter(m -> m.clashes().isEmpty()).isPresent()) {
-      JobFiles.Result merged = JobFiles.change(shop, job, now.version(), both.get().draft());
-      if (merged instanceof JobFiles.Written) {
+      Saved<Job> merged = JobFiles.change(shop, job, now.version(), both.get().draft());
+      if (merged instanceof Saved.Written) {
         desk.look();
         return Answer.see("/job/" + job.id() + "/hand-over?done=merged");
       }
     }
     List<Problem> told =
-        both.map(m -> m.clashes().stream().map(name -> clash(now, name, words)).toList())
-            .orElseGet(() -> List.of(FieldProblems.overtaken(now.file(), words)));
+        both.map(
+                m ->
+                    m.clashes().stream()
+                        .map(name -> FormFields.overtaken(now.file(), name, words))
+                        .toList())
+            .orElseGet(() -> List.of(FormFields.overtaken(now.file(), "", words)));
     JobDraft shown = both.map(JobMerge.Merged::draft).orElse(draft);
-    return show(asked(job, now.version(), shown, form), told, words, 409);
-  }
-
-  /** Told at the value that both changed. */
-  private static Problem clash(JobFiles.Kept now, String name, Words words) {
-    return Problem.error(
-        "changed-meanwhile",
-        new Where(now.file(), 0, 0, name),
-        words.text("desk.shop.meanwhile"),
-        words.text("desk.shop.meanwhile-do"));
+    return refused(asked(job, now.version(), shown), told, words, 409);
   }
 
   /** A form in which a button changed something that no field has. */
@@ -171,7 +167,7 @@ final class JobScreen {
       case "drop" -> items(draft, all -> drop(all, parts));
       case "usual" ->
           desk.job(parts.length > 1 ? parts[1] : "")
-              .map(job -> JobForm.with(draft, UsualWork.again(job, now(shop), zone(shop))))
+              .map(job -> draft.withItems(UsualWork.again(job, now(shop), zone(shop))))
               .orElse(draft);
       default -> draft;
     };
@@ -187,10 +183,10 @@ final class JobScreen {
     }
   }
 
-  private static JobDraft items(JobDraft draft, java.util.function.Consumer<List<ItemDraft>> how) {
+  private static JobDraft items(JobDraft draft, Consumer<List<ItemDraft>> how) {
     List<ItemDraft> items = new ArrayList<>(draft.items());
     how.accept(items);
-    return JobForm.with(draft, items);
+    return draft.withItems(items);
   }
 
   private static ZoneId zone(LoadedShop shop) {
@@ -242,13 +238,17 @@ final class JobScreen {
     JobCheck.Tried tried = tried(asked);
     List<Problem> told =
         tried.problems().stream().filter(p -> asked.strict() || !isGap(p)).toList();
-    return show(asked, told, words, 200);
+    return show(asked, tried.job(), told, words, 200);
+  }
+
+  private Answer refused(Asked asked, List<Problem> problems, Words words, int status) {
+    return show(asked, tried(asked).job(), problems, words, status);
   }
 
   /** A job that is there is tried as its file would be, with what the form does not have. */
   private JobCheck.Tried tried(Asked asked) {
     LoadedShop shop = desk.now().shop();
-    Optional<JobFiles.Kept> kept =
+    Optional<KeptFile> kept =
         asked.version().isEmpty()
             ? Optional.empty()
             : shop.job(asked.draft().id()).flatMap(job -> JobFiles.of(shop, job));
@@ -263,9 +263,9 @@ final class JobScreen {
     return List.of("missing-key", "no-spots", "no-items").contains(problem.code());
   }
 
-  private Answer show(Asked asked, List<Problem> problems, Words words, int status) {
+  private Answer show(
+      Asked asked, Optional<Job> job, List<Problem> problems, Words words, int status) {
     LoadedShop shop = desk.now().shop();
-    Optional<Job> job = tried(asked).job();
     JobFields fields = new JobFields(shop, asked.draft(), problems, words);
     boolean isNew = asked.version().isEmpty();
     String title = words.text(isNew ? "desk.new.title" : "desk.change.title");

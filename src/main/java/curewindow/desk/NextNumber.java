@@ -1,5 +1,6 @@
 package curewindow.desk;
 
+import curewindow.shop.BrokenJob;
 import curewindow.shop.Job;
 import curewindow.site.LoadedShop;
 import java.util.Comparator;
@@ -24,7 +25,9 @@ final class NextNumber {
 
   static String of(LoadedShop shop) {
     Optional<Numbered> last =
-        Stream.concat(shop.jobs().stream().map(Job::id), broken(shop))
+        Stream.concat(
+                shop.jobs().stream().map(Job::id),
+                shop.brokenJobs().stream().map(BrokenJob::likelyId))
             .flatMap(id -> read(id).stream())
             .max(Comparator.comparingLong(Numbered::number).thenComparing(Numbered::before));
     String before = last.map(Numbered::before).orElse("");
@@ -35,11 +38,6 @@ final class NextNumber {
       next++;
     }
     return id(before, digits, next);
-  }
-
-  /** Those that cannot be read go by their file. */
-  private static Stream<String> broken(LoadedShop shop) {
-    return shop.brokenJobs().stream().map(name -> name.replaceAll("^.*/|[.]yaml$", ""));
   }
 
   private static Optional<Numbered> read(String id) {

@@ -1,6 +1,6 @@
 package curewindow.desk;
 
-import curewindow.desk.JobFields.Choice;
+import curewindow.desk.FormFields.Choice;
 import curewindow.intake.TableGlance;
 import curewindow.shop.Film;
 import curewindow.site.LoadedShop;
@@ -31,8 +31,8 @@ final class OurWords {
     return switch (column) {
       case "language" -> shop.read().languages();
       case "place" -> List.copyOf(shop.read().places().keySet());
-      case "lacks" -> known("desk.lacks.", TableGlance.ours(column, shop.catalogue()));
-      default -> TableGlance.ours(column, shop.catalogue());
+      case "lacks" -> known("desk.lacks.", TableGlance.ours(column, shop.read().catalogue()));
+      default -> TableGlance.ours(column, shop.read().catalogue());
     };
   }
 
@@ -59,7 +59,7 @@ final class OurWords {
       case "place" ->
           Optional.ofNullable(shop.read().places().get(id)).map(p -> p.name()).orElse(id);
       case "film" ->
-          Optional.ofNullable(shop.catalogue().films().get(id)).map(Film::name).orElse(id);
+          Optional.ofNullable(shop.read().catalogue().films().get(id)).map(Film::name).orElse(id);
       case "body" -> text("car.body.", id);
       case "paint" -> text("desk.paint.", id);
       case "paint-finish" -> text("finish.", id);

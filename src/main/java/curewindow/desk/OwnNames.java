@@ -1,5 +1,6 @@
 package curewindow.desk;
 
+import curewindow.site.LocalServer;
 import java.net.Inet4Address;
 import java.net.InetAddress;
 import java.net.NetworkInterface;
@@ -19,7 +20,7 @@ final class OwnNames {
 
   /** All of them in lower case; of a machine that only answers itself, those of the loopback. */
   static Set<String> all(boolean open) {
-    Set<String> names = new TreeSet<>(Set.of("localhost", "127.0.0.1", "[::1]"));
+    Set<String> names = new TreeSet<>(LocalServer.LOOPBACK);
     if (open) {
       names.addAll(inNetwork());
       try {

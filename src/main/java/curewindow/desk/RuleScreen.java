@@ -1,6 +1,6 @@
 package curewindow.desk;
 
-import curewindow.desk.JobFields.Field;
+import curewindow.desk.FormFields.Field;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.shop.Catalogue;
@@ -10,7 +10,9 @@ import curewindow.shop.Service;
 import curewindow.shop.Shop;
 import curewindow.shop.ShopFolder;
 import curewindow.shop.SpotFact;
+import curewindow.site.KeptFile;
 import curewindow.site.LoadedShop;
+import curewindow.site.Saved;
 import curewindow.site.SharedFiles;
 import curewindow.told.Listing;
 import curewindow.words.Words;
@@ -70,14 +72,14 @@ final class RuleScreen {
 
   /** What is asked of the screen. */
   private record Asked(
-      String service, SharedFiles.Kept file, String version, Map<String, String> numbers) {}
+      String service, KeptFile file, String version, Map<String, String> numbers) {}
 
   /** The answer; empty where there is no such service. */
   Optional<Answer> answer(Request request, Words words) throws IOException {
     LoadedShop shop = desk.now().shop();
     Service service =
         shop.read().catalogue().services().get(request.path().substring(PATH.length()));
-    Optional<SharedFiles.Kept> kept = SharedFiles.of(shop.files(), RuleText.FILE);
+    Optional<KeptFile> kept = KeptFile.of(shop.files(), RuleText.FILE);
     if (service == null || kept.isEmpty()) {
       return Optional.empty();
     }
@@ -112,37 +114,46 @@ final class RuleScreen {
             asked.version(),
             asked.numbers()::containsKey,
             text -> RuleText.changed(text, asked.numbers()));
-    SharedFiles.Result result = desk.write(shop -> SharedFiles.change(shop, change, desk.time()));
-    if (result instanceof SharedFiles.Written) {
+    Saved<String> result = desk.write(shop -> SharedFiles.change(shop, change, desk.time()));
+    if (result instanceof Saved.Written) {
       return Answer.see("/films?done=saved");
     }
-    if (result instanceof SharedFiles.Refused refused) {
-      return show(asked, refused.problems(), words, 422);
+    if (result instanceof Saved.Refused<String> refused) {
+      return refused(asked, refused.problems(), words, 422);
     }
-    SharedFiles.Kept now = ((SharedFiles.Overtaken) result).now();
+    KeptFile now = ((Saved.Overtaken<String>) result).now();
     Asked again = new Asked(asked.service(), asked.file(), now.version(), asked.numbers());
-    return show(again, List.of(FieldProblems.overtaken(now.file(), words)), words, 409);
+    return refused(again, List.of(FormFields.overtaken(now.file(), "", words)), words, 409);
   }
 
   private Answer show(Asked asked, Words words) {
-    Problems problems = new Problems();
-    tried(asked, problems);
+    Tried tried = tried(asked);
     List<Problem> its =
-        problems.all().stream().filter(p -> asked.numbers().containsKey(p.path())).toList();
-    return show(asked, its, words, 200);
+        tried.problems().stream().filter(p -> asked.numbers().containsKey(p.path())).toList();
+    return show(asked, tried.catalogue(), its, words, 200);
   }
 
-  /** The catalogue as it would be. */
-  private Catalogue tried(Asked asked, Problems problems) {
+  /** The catalogue as it would be, and what would be wrong with it. */
+  private record Tried(Catalogue catalogue, List<Problem> problems) {}
+
+  private Tried tried(Asked asked) {
     LoadedShop shop = desk.now().shop();
-    return RuleText.changed(asked.file().text(), asked.numbers())
-        .map(t -> ShopFolder.catalogue(shop.files().with(RuleText.FILE, t), problems))
-        .orElse(shop.read().catalogue());
+    Problems problems = new Problems();
+    Catalogue then =
+        RuleText.changed(asked.file().text(), asked.numbers())
+            .map(t -> ShopFolder.catalogue(shop.files().with(RuleText.FILE, t), problems))
+            .orElse(shop.read().catalogue());
+    return new Tried(then, problems.all());
   }
 
-  private Answer show(Asked asked, List<Problem> problems, Words words, int status) {
+  private Answer refused(Asked asked, List<Problem> problems, Words words, int status) {
+    return show(asked, tried(asked).catalogue(), problems, words, status);
+  }
+
+  private Answer show(
+      Asked asked, Catalogue then, List<Problem> problems, Words words, int status) {
     LoadedShop shop = desk.now().shop();
-    FieldProblems told = new FieldProblems(problems, words);
+    FormFields fields = new FormFields(problems, words);
     String title =
         words.text("desk.rules.title", Map.of("service", words.text("service." + asked.service())));
     String name = shop.shop().map(Shop::name).orElseThrow();
@@ -153,11 +164,10 @@ final class RuleScreen {
             action,
             asked.version(),
             rules(asked.file().text(), asked.service())
-                .map(rule -> rule(rule, asked.numbers(), told, words))
+                .map(rule -> rule(rule, asked.numbers(), fields, words))
                 .toList(),
-            film(shop, asked.service())
-                .flatMap(f -> effect(f, tried(asked, new Problems()), words)),
-            told.elsewhere(asked.numbers().keySet()));
+            film(shop, asked.service()).flatMap(f -> effect(f, then, words)),
+            fields.others());
     return Answer.html(status, pages.html("rules", view, words));
   }
 
@@ -173,10 +183,10 @@ final class RuleScreen {
   }
 
   private static Rule rule(
-      RuleText.Written rule, Map<String, String> typed, FieldProblems problems, Words words) {
+      RuleText.Written rule, Map<String, String> typed, FormFields fields, Words words) {
     List<Number> numbers = new ArrayList<>();
     for (RuleText.Value n : rule.numbers()) {
-      Field field = new Field(n.path(), typed.get(n.path()), problems.at(n.path()));
+      Field field = fields.field(n.path(), typed.get(n.path()));
       numbers.add(new Number(words.text("desk.rules." + n.key()), field));
     }
     return new Rule(words.text("hold." + rule.hold() + ".label"), where(rule, words), numbers);

@@ -110,7 +110,7 @@ final class Screens implements DeskServer.Screens {
     }
     if (path.equals("/desk.js")) {
       return Answer.of(
-          "text/javascript; charset=utf-8", DeskPages.script().getBytes(StandardCharsets.UTF_8));
+          "text/javascript; charset=utf-8", pages.script().getBytes(StandardCharsets.UTF_8));
     }
     if (path.equals("/language")) {
       return Answer.see("/")

@@ -1,8 +1,8 @@
 package curewindow.desk;
 
-import curewindow.desk.JobFields.Choice;
-import curewindow.desk.JobFields.Choices;
-import curewindow.desk.JobFields.Field;
+import curewindow.desk.FormFields.Choice;
+import curewindow.desk.FormFields.Choices;
+import curewindow.desk.FormFields.Field;
 import curewindow.problem.Problem;
 import curewindow.shop.ShopDraft;
 import curewindow.site.LoadedShop;
@@ -46,57 +46,43 @@ final class ShopFields {
       Field town,
       List<String> placeProblems) {}
 
-  private static final List<String> NAMES =
-      List.of("name", "phone", "text-number", "email", "street", "address", "language", "closed");
-
   private final LoadedShop shop;
   private final ShopDraft draft;
-  private final FieldProblems problems;
+  private final FormFields fields;
   private final Words words;
 
   ShopFields(LoadedShop shop, ShopDraft draft, List<Problem> problems, Words words) {
     this.shop = shop;
     this.draft = draft;
-    this.problems = new FieldProblems(problems, words);
+    this.fields = new FormFields(problems, words);
     this.words = words;
   }
 
   All all(String town) {
     return new All(
-        field("name", draft.name()),
-        field("phone", draft.phone()),
+        fields.field("name", draft.name()),
+        fields.field("phone", draft.phone()),
         texts(),
-        ofTexts().equals(ShopForm.OTHER)
-            ? field("text-number", draft.textNumber())
-            : new Field("text-number", "", List.of()),
-        field("email", draft.email()),
+        textNumber(),
+        fields.field("email", draft.email()),
         street(),
-        field("address", draft.address()),
-        choices("language", shop.read().languages(), draft.language(), this::language),
+        fields.field("address", draft.address()),
+        fields.choices("language", shop.read().languages(), draft.language(), this::language),
         days(),
-        field("closed", String.join(", ", draft.closed())),
+        fields.field("closed", String.join(", ", draft.closed())),
         new Field(ShopForm.TOWN, town, List.of()),
-        Stream.of("place", "zone").flatMap(n -> problems.at(n).stream()).distinct().toList());
+        Stream.of("place", "zone").flatMap(n -> fields.at(n).stream()).distinct().toList());
   }
 
-  /** The problems that no field shows. */
+  /** The problems that no field shows, once the fields were asked for. */
   List<String> others() {
-    List<String> names = new ArrayList<>(NAMES);
-    names.addAll(List.of("place", "zone"));
-    ShopDraft.days().forEach(day -> names.add(ShopForm.hours(day)));
-    return problems.elsewhere(names);
+    return fields.others();
   }
 
-  private Field field(String name, String value) {
-    return new Field(name, value, problems.at(name));
-  }
-
-  private Choices choices(
-      String name, List<String> values, String chosen, Function<String, String> text) {
-    return new Choices(
-        name,
-        values.stream().map(v -> new Choice(v, text.apply(v), v.equals(chosen))).toList(),
-        problems.at(name));
+  /** Where it is the phone's, what is wrong with it is told there. */
+  private Field textNumber() {
+    Field own = fields.field("text-number", draft.textNumber());
+    return ofTexts().equals(ShopForm.OTHER) ? own : new Field(own.name(), "", List.of());
   }
 
   private String language(String tag) {
@@ -111,7 +97,7 @@ final class ShopFields {
   }
 
   private Choices texts() {
-    return choices(
+    return fields.choices(
         ShopForm.TEXTS,
         List.of(ShopForm.SAME, ShopForm.OTHER, ShopForm.NONE),
         ofTexts(),
@@ -126,7 +112,7 @@ final class ShopFields {
             .mapToObj(i -> i < draft.street().size() ? draft.street().get(i) : "")
             .map(line -> new Choice(line, "", false))
             .toList(),
-        problems.at("street"));
+        fields.at("street"));
   }
 
   private List<Day> days() {
@@ -158,7 +144,7 @@ final class ShopFields {
     return new Day(
         day,
         words.fullWeekday(MONDAY.plus(Duration.ofDays(index)), ZoneOffset.UTC),
-        choices(ShopForm.hours(day), ways.toList(), how, this::way),
+        fields.choices(ShopForm.hours(day), ways.toList(), how, this::way),
         same ? "" : padded(span[0]),
         same ? "" : padded(span[1]),
         new Times(ShopForm.from(day), ShopForm.to(day)));

@@ -5,7 +5,9 @@ import curewindow.problem.Problem;
 import curewindow.shop.Shop;
 import curewindow.shop.ShopDraft;
 import curewindow.shop.ShopText;
+import curewindow.site.KeptFile;
 import curewindow.site.LoadedShop;
+import curewindow.site.Saved;
 import curewindow.site.SharedFiles;
 import curewindow.site.ShopSetUp;
 import curewindow.words.Words;
@@ -110,7 +112,7 @@ final class ShopScreen {
 
   private Answer change(Request request, Words words) throws IOException {
     LoadedShop shop = desk.now().shop();
-    Optional<SharedFiles.Kept> kept = SharedFiles.of(shop.files(), ShopText.FILE);
+    Optional<KeptFile> kept = KeptFile.of(shop.files(), ShopText.FILE);
     Optional<ShopDraft> before = kept.flatMap(k -> ShopText.read(k.text()));
     if (before.isEmpty()) {
       return byHand(words);
@@ -132,16 +134,16 @@ final class ShopScreen {
             asked.version(),
             path -> true,
             text -> ShopText.changed(text, asked.draft()));
-    SharedFiles.Result result = desk.write(shop -> SharedFiles.change(shop, change, desk.time()));
-    if (result instanceof SharedFiles.Written) {
+    Saved<String> result = desk.write(shop -> SharedFiles.change(shop, change, desk.time()));
+    if (result instanceof Saved.Written) {
       return Answer.see("/?done=saved");
     }
-    if (result instanceof SharedFiles.Refused refused) {
+    if (result instanceof Saved.Refused<String> refused) {
       return show(with(asked, asked.version(), refused.problems()), words, 422);
     }
-    SharedFiles.Kept now = ((SharedFiles.Overtaken) result).now();
+    KeptFile now = ((Saved.Overtaken<String>) result).now();
     return show(
-        with(asked, now.version(), List.of(FieldProblems.overtaken(now.file(), words))),
+        with(asked, now.version(), List.of(FormFields.overtaken(now.file(), "", words))),
         words,
         409);
   }

@@ -32,7 +32,7 @@ final class FirstMap {
   }
 
   static GuessedMap of(ForeignTable table, String name, ShopFiles files, LoadedShop shop) {
-    GuessWords words = new GuessWords(files, shop.catalogue());
+    GuessWords words = new GuessWords(files, shop.read().catalogue());
     FirstMap map = new FirstMap(table, ImportMaps.file(name), words);
     map.write();
     String text = map.lines.stream().map(line -> line + "\n").collect(Collectors.joining());

@@ -49,7 +49,7 @@ final class Planning {
     if (stops.hasErrors()) {
       return IntakePlan.stopped(table, stops.all());
     }
-    OurCells cells = new OurCells(map, binding, dates, shop.catalogue());
+    OurCells cells = new OurCells(map, binding, dates, shop.read().catalogue());
     Planning planning = new Planning(table, map, cells, files, shop);
     planning.run(RowSorting.of(table, binding));
     List<RowPlan> rows = table.rows().stream().map(r -> planning.plans.get(r.line())).toList();

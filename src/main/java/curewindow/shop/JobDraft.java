@@ -69,6 +69,16 @@ public record JobDraft(
       lacks = List.copyOf(lacks);
     }
 
+    /**
+     * The same car that lacks other things.
+     *
+     * @param others what it lacks
+     * @return the car
+     */
+    public CarDraft lacking(List<String> others) {
+      return new CarDraft(year, body, paint, finish, text, others);
+    }
+
     private Map<String, Object> tree() {
       Map<String, Object> tree = new LinkedHashMap<>();
       Typed.put(tree, "year", year);
@@ -121,6 +131,26 @@ public record JobDraft(
       lampMinutes = lampMinutes.strip();
     }
 
+    /**
+     * The same work on other spots.
+     *
+     * @param others ids of the spots
+     * @return the item
+     */
+    public ItemDraft on(List<String> others) {
+      return new ItemDraft(
+          service,
+          film,
+          others,
+          finished,
+          vlt,
+          glassVlt,
+          batch,
+          warrantyYears,
+          lampSurface,
+          lampMinutes);
+    }
+
     private Map<String, Object> tree() {
       Map<String, Object> tree = new LinkedHashMap<>();
       Typed.put(tree, "service", service);
@@ -137,6 +167,39 @@ public record JobDraft(
       Typed.put(tree, "lamp", lamp);
       return tree;
     }
+  }
+
+  /**
+   * The same job with another number.
+   *
+   * @param other the number
+   * @return the job
+   */
+  public JobDraft withId(String other) {
+    return new JobDraft(
+        other, firstName, language, car, place, parkingDay, parkingNight, pickup, items);
+  }
+
+  /**
+   * The same job on another car.
+   *
+   * @param other the car
+   * @return the job
+   */
+  public JobDraft withCar(CarDraft other) {
+    return new JobDraft(
+        id, firstName, language, other, place, parkingDay, parkingNight, pickup, items);
+  }
+
+  /**
+   * The same job with other work.
+   *
+   * @param others what was fitted
+   * @return the job
+   */
+  public JobDraft withItems(List<ItemDraft> others) {
+    return new JobDraft(
+        id, firstName, language, car, place, parkingDay, parkingNight, pickup, others);
   }
 
   /** The keys and values of the job's file, in the order in which people write them. */

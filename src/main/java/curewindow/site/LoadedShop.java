@@ -5,7 +5,6 @@ import curewindow.guide.GuideLibrary;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.shop.BrokenJob;
-import curewindow.shop.Catalogue;
 import curewindow.shop.Job;
 import curewindow.shop.JobCheck;
 import curewindow.shop.Shop;
@@ -143,15 +142,6 @@ public final class LoadedShop {
    */
   public Optional<Shop> shop() {
     return read.shop();
-  }
-
-  /**
-   * What the shop does, and with what.
-   *
-   * @return the good entries of the catalogue
-   */
-  public Catalogue catalogue() {
-    return read.catalogue();
   }
 
   /**

@@ -39,6 +39,11 @@ public final class NewJobs implements AutoCloseable {
     }
   }
 
+  /** The addresses that jobs have, or had. */
+  LinkLedger links() throws IOException {
+    return Ledgers.links(lock);
+  }
+
   /**
    * Writes a job file. It is whole on the disk when this returns; none that is there is written
    * over.

@@ -33,11 +33,6 @@ public final class ViewServer implements AutoCloseable {
   /** Requests at once, each on a thread while it arrives; a browser opens at most 6 at a time. */
   private static final int AT_ONCE = 64;
 
-  static {
-    // The server reads it once, as it is first started.
-    System.setProperty("sun.net.httpserver.maxReqTime", String.valueOf(SECONDS));
-  }
-
   private final Path root;
   private final HttpServer server;
   private final ExecutorService workers = Executors.newFixedThreadPool(AT_ONCE);
@@ -61,12 +56,8 @@ public final class ViewServer implements AutoCloseable {
     if (!Files.isDirectory(root)) {
       throw new IOException("there is no site in " + out + "; press it first");
     }
-    HttpServer server;
-    try {
-      server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), port), 0);
-    } catch (java.net.BindException e) {
-      throw new IOException("port " + port + " is taken; name another with --port", e);
-    }
+    HttpServer server =
+        LocalServer.at(new InetSocketAddress(InetAddress.getLoopbackAddress(), port), SECONDS);
     ViewServer view = new ViewServer(root.toRealPath(), server);
     server.createContext("/", view::answer);
     server.setExecutor(view.workers);
@@ -112,14 +103,8 @@ public final class ViewServer implements AutoCloseable {
     }
   }
 
-  /** RFC 9110 section 7.4; a name that another site let lead to this machine is none of ours. */
   private boolean isForUs(List<String> hosts) {
-    int port = server.getAddress().getPort();
-    return hosts.size() == 1
-        && Stream.of("localhost", "127.0.0.1", "[::1]")
-            .flatMap(
-                name -> port == 80 ? Stream.of(name, name + ":80") : Stream.of(name + ":" + port))
-            .anyMatch(hosts.get(0)::equalsIgnoreCase);
+    return LocalServer.isFor(hosts, LocalServer.LOOPBACK, server.getAddress().getPort());
   }
 
   private void notFound(HttpExchange exchange) throws IOException {

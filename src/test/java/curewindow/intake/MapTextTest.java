@@ -96,7 +96,8 @@ class MapTextTest {
                 + Diary.row("Q-3140", "Hafen 35", "Heckscheibe, Dach")
                 + Diary.row("Q-3141", "Harbor-35", "Dach")
                 + Diary.row("Q-3142", "HAFEN 35", "hood fender"));
-    TableGlance glance = new TableGlance(table, LoadedShop.load(shop, Diary.CLOCK).catalogue());
+    TableGlance glance =
+        new TableGlance(table, LoadedShop.load(shop, Diary.CLOCK).read().catalogue());
     assertEquals(
         "Auftrag Q-3140",
         glance.headings().get(0).text() + " " + glance.headings().get(0).sample());
@@ -111,6 +112,6 @@ class MapTextTest {
     assertEquals(List.of("Rolle", "Folie"), glance.inOrder("batch", List.of("Rolle", "Folie")));
     assertEquals(
         List.of("light", "mid", "dark"),
-        TableGlance.ours("paint", LoadedShop.load(shop, Diary.CLOCK).catalogue()));
+        TableGlance.ours("paint", LoadedShop.load(shop, Diary.CLOCK).read().catalogue()));
   }
 }

@@ -113,7 +113,7 @@ class UnusedTextsTest {
           quotedIn("desk.done.", "desk/Screens"),
           quotedIn(
               "desk.problem.",
-              "desk/FieldProblems",
+              "desk/FormFields",
               "shop/HardlyMeant",
               "shop/PickupSlips",
               "shop/Values",

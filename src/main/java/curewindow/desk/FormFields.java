@@ -1,0 +1,110 @@
+package curewindow.desk;
+
+import curewindow.problem.Problem;
+import curewindow.problem.Where;
+import curewindow.words.Words;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+
+/**
+ * The fields of a form, each with what is wrong with its value beside it: a field is named by the
+ * place of its value in a file, and so is a problem.
+ */
+final class FormFields {
+
+  /** A value, its name and its problems. */
+  record Field(String name, String value, List<String> problems) {}
+
+  /** One of several values. */
+  record Choice(String value, String text, boolean chosen) {}
+
+  /** Values of which one is chosen, or several. */
+  record Choices(String name, List<Choice> all, List<String> problems) {}
+
+  private final List<Problem> problems;
+  private final Words words;
+  private final String place;
+
+  /** The places whose problems are told beside a value. */
+  private final Set<String> shown = new HashSet<>();
+
+  FormFields(List<Problem> problems, Words words) {
+    this(problems, words, "");
+  }
+
+  /**
+   * The fields of a part of a file.
+   *
+   * @param place what the paths of its values begin with
+   */
+  FormFields(List<Problem> problems, Words words, String place) {
+    this.problems = List.copyOf(problems);
+    this.words = words;
+    this.place = place;
+  }
+
+  /**
+   * What is told where somebody else wrote a file while it was changed in a form.
+   *
+   * @param path the value that both changed; empty for the whole file
+   */
+  static Problem overtaken(String file, String path, Words words) {
+    return Problem.error(
+        "changed-meanwhile",
+        new Where(file, 0, 0, path),
+        words.text("desk.shop.meanwhile"),
+        words.text("desk.shop.meanwhile-do"));
+  }
+
+  Field field(String name, String value) {
+    return new Field(name, value, at(name));
+  }
+
+  /** Values of which one is chosen. */
+  Choices choices(String name, List<String> values, String chosen, Function<String, String> text) {
+    return new Choices(
+        name,
+        values.stream().map(v -> new Choice(v, text.apply(v), v.equals(chosen))).toList(),
+        at(name));
+  }
+
+  /** What is wrong with the value of a name, or with a part of it. */
+  List<String> at(String name) {
+    shown.add(place + name);
+    return problems.stream().filter(p -> isAt(p, place + name)).map(this::told).distinct().toList();
+  }
+
+  /** The problems that stand at no value, once all fields were asked for. */
+  List<String> others() {
+    return problems.stream()
+        .filter(p -> shown.stream().noneMatch(n -> isAt(p, n)))
+        .map(this::told)
+        .distinct()
+        .toList();
+  }
+
+  private static boolean isAt(Problem problem, String name) {
+    String at = place(problem);
+    return at.equals(name) || at.startsWith(name + "[");
+  }
+
+  /** Where a problem stands; a value that is missing stands where it would be. */
+  private static String place(Problem problem) {
+    if (!problem.code().equals("missing-key")) {
+      return problem.path();
+    }
+    String key = problem.message().replaceFirst(" is missing$", "");
+    return problem.path().isEmpty() ? key : problem.path() + "." + key;
+  }
+
+  /** As the counter says it, where it has words for it; else as the files' reader does. */
+  private String told(Problem problem) {
+    if (problem.code().equals("missing-key") || problem.code().equals("no-spots")) {
+      return words.text("desk.form.needed");
+    }
+    String own = "desk.problem." + problem.code();
+    return words.has(own) ? words.text(own) : problem.message() + ": " + problem.fix();
+  }
+}
