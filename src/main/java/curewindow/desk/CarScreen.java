@@ -77,7 +77,12 @@ final class CarScreen {
         .collect(Collectors.joining(" · "));
   }
 
-  Answer show(Job job, Frame frame, Words words) {
+  /**
+   * The screen.
+   *
+   * @param site where the browser is shown the customers' site
+   */
+  Answer show(Job job, Frame frame, String site, Words words) {
     LoadedShop shop = desk.now().shop();
     JobView theirs = desk.now().view(job);
     JobView ours = theirs.in(words);
@@ -90,7 +95,7 @@ final class CarScreen {
                 frame,
                 job.id(),
                 who(theirs),
-                page(job, shop),
+                shop.madePage(out, job.id()).map(folder -> site + folder),
                 asked.stream().limit(QUESTIONS).toList(),
                 asked.stream().skip(QUESTIONS).toList(),
                 history(job, theirs, words),
@@ -98,10 +103,6 @@ final class CarScreen {
                 visit(ours),
                 DatesBeside.of(shop, job, words, desk.time())),
             words));
-  }
-
-  private Optional<String> page(Job job, LoadedShop shop) {
-    return shop.madePage(out, job.id()).map(folder -> "/site/" + folder);
   }
 
   /** What hangs on a date that is near comes first, as people call about that. */

@@ -6,7 +6,6 @@ import curewindow.site.LocalServer;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
-import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
@@ -43,6 +42,9 @@ final class DeskServer implements AutoCloseable {
 
     /** Where who is not known is asked for the passcode. */
     Answer enter(Request request, Gate gate);
+
+    /** A file of the customers' site, and nothing else, by its path there. */
+    Answer site(String path);
   }
 
   private final Screens screens;
@@ -116,12 +118,23 @@ final class DeskServer implements AutoCloseable {
     if (request.isEmpty()) {
       return Answer.refused(413);
     }
-    InetAddress from = exchange.getRemoteAddress().getAddress();
-    boolean isIn = from.isLoopbackAddress() || gate.filter(g -> g.knows(request.get())).isPresent();
-    if (!isIn && gate.isPresent()) {
-      return screens.enter(request.get(), gate.get());
+    boolean own = exchange.getRemoteAddress().getAddress().isLoopbackAddress();
+    return own ? screens.answer(request.get()) : ofAnotherMachine(request.get());
+  }
+
+  private Answer ofAnotherMachine(Request request) {
+    if (gate.isEmpty()) {
+      return Answer.refused(403);
     }
-    return isIn ? screens.answer(request.get()) : Answer.refused(403);
+    if (!request.isPost() && request.path().startsWith(Gate.FRAMED)) {
+      return gate.get()
+          .framed(request.path())
+          .map(screens::site)
+          .orElseGet(() -> Answer.refused(404));
+    }
+    return gate.get().knows(request)
+        ? screens.answer(request.withSite(gate.get().site(request)))
+        : screens.enter(request, gate.get());
   }
 
   /** Browsers name the page that a form stands on (Fetch Standard, the header Origin). */

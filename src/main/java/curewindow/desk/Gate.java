@@ -1,5 +1,6 @@
 package curewindow.desk;
 
+import curewindow.shop.Sha256;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.time.Clock;
@@ -19,6 +20,13 @@ final class Gate {
 
   /** The cookie of a session. */
   static final String COOKIE = "desk";
+
+  /**
+   * Where the customers' site is shown in a frame. What stands in a sandboxed frame belongs to no
+   * site, so that browsers send no cookie with what it asks for (HTML, "opaque origin"); the path
+   * says instead for whom it is, and opens nothing but that site.
+   */
+  static final String FRAMED = "/framed/";
 
   /** As long as a shop is open in a day. */
   static final Duration SESSION = Duration.ofHours(12);
@@ -50,6 +58,37 @@ final class Gate {
   boolean knows(Request request) {
     Instant end = sessions.get(request.cookies().getOrDefault(COOKIE, ""));
     return end != null && clock.instant().isBefore(end);
+  }
+
+  /** Where a browser that is in is shown the customers' site. */
+  String site(Request request) {
+    return FRAMED + key(request.cookies().getOrDefault(COOKIE, "")) + "/";
+  }
+
+  /** Nobody can tell the session by it. */
+  private static String key(String session) {
+    return HexFormat.of().formatHex(Sha256.of("framed " + session));
+  }
+
+  /**
+   * What of the customers' site is asked for in a frame.
+   *
+   * @param path of a request, below {@link #FRAMED}
+   * @return the path in the site; empty where no session that has not ended shows it
+   */
+  Optional<String> framed(String path) {
+    String[] parts = path.substring(FRAMED.length()).split("/", 2);
+    Instant now = clock.instant();
+    return sessions.entrySet().stream()
+        .filter(session -> now.isBefore(session.getValue()))
+        .filter(session -> parts.length == 2 && isSame(key(session.getKey()), parts[0]))
+        .map(session -> parts[1])
+        .findFirst();
+  }
+
+  private static boolean isSame(String known, String typed) {
+    return MessageDigest.isEqual(
+        known.getBytes(StandardCharsets.UTF_8), typed.getBytes(StandardCharsets.UTF_8));
   }
 
   /** Whether nobody can try now, as too many tries were wrong. */

@@ -16,9 +16,26 @@ import java.util.regex.Pattern;
  * @param query the values behind the path
  * @param form the values of the form, in their order
  * @param cookies by name
+ * @param site where this browser is shown the customers' site, a path that ends in a slash
  */
 record Request(
-    boolean isPost, String path, Values query, Values form, Map<String, String> cookies) {
+    boolean isPost,
+    String path,
+    Values query,
+    Values form,
+    Map<String, String> cookies,
+    String site) {
+
+  /** Where a browser that carries what lets it in is shown the customers' site. */
+  static final String SITE = "/site/";
+
+  Request(boolean isPost, String path, Values query, Values form, Map<String, String> cookies) {
+    this(isPost, path, query, form, cookies, SITE);
+  }
+
+  Request withSite(String other) {
+    return new Request(isPost, path, query, form, cookies, other);
+  }
 
   /** Values by name; a name may stand several times. */
   record Values(Map<String, List<String>> all) {

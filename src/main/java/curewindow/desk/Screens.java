@@ -131,8 +131,8 @@ final class Screens implements DeskServer.Screens {
     if (FilmScreen.has(path)) {
       return films.answer(request, words).orElseGet(() -> notHere(request, words));
     }
-    if (path.startsWith("/site/") && !request.isPost()) {
-      return site(path.substring("/site/".length()));
+    if (path.startsWith(Request.SITE) && !request.isPost()) {
+      return file(path.substring(Request.SITE.length()));
     }
     if (path.startsWith(JOB)) {
       return job(request, words);
@@ -164,7 +164,7 @@ final class Screens implements DeskServer.Screens {
   private Answer shown(Job job, String what, Request request, Words words) {
     Frame frame = frame(request, words, CarScreen.who(desk.now().view(job)));
     return switch (what) {
-      case "" -> cars.show(job, frame, words);
+      case "" -> cars.show(job, frame, request.site(), words);
       case "change" -> jobs.change(job, words);
       case "hand-over" -> handOver.show(job, frame, words);
       case "press", "print" -> Answer.see(JOB + job.id() + "/hand-over");
@@ -190,8 +190,17 @@ final class Screens implements DeskServer.Screens {
     return Answer.of("text/css; charset=utf-8", pages.style().getBytes(StandardCharsets.UTF_8));
   }
 
+  @Override
+  public Answer site(String path) {
+    try {
+      return file(path);
+    } catch (IOException e) {
+      return Answer.refused(500);
+    }
+  }
+
   /** A page of the customers' site; its script may run, and knows nothing of the desk. */
-  private Answer site(String path) throws IOException {
+  private Answer file(String path) throws IOException {
     Optional<Path> file = SiteFiles.find(out.resolve("site").toAbsolutePath().normalize(), path);
     return file.isEmpty()
         ? Answer.refused(404)

@@ -59,6 +59,25 @@ class GateTest {
   }
 
   @Test
+  void aFrameIsOpenAsLongAsItsSessionAndTellsNothingOfIt() {
+    String session = gate.enter("heron7rq").orElseThrow();
+    Request request =
+        new Request(
+            false, "/", Request.Values.NONE, Request.Values.NONE, Map.of(Gate.COOKIE, session));
+    String site = gate.site(request);
+    assertTrue(site.matches("/framed/[0-9a-f]{64}/"), site);
+    assertFalse(site.contains(session), site);
+    assertEquals(Optional.of("en/index.html"), gate.framed(site + "en/index.html"));
+    assertEquals(Optional.of(""), gate.framed(site));
+    assertEquals(Optional.empty(), gate.framed(site.replaceFirst(".$", "")));
+    assertEquals(Optional.empty(), gate.framed("/framed/" + session + "/"));
+    assertEquals(Optional.empty(), gate.framed("/framed//en/index.html"));
+    assertFalse(isIn(site.split("/")[2]), "it lets nobody in");
+    clock.now = clock.now.plus(Gate.SESSION);
+    assertEquals(Optional.empty(), gate.framed(site));
+  }
+
+  @Test
   void tenWrongOnesSlowEveryoneDown() {
     for (int i = 0; i < Gate.FREE_TRIES; i++) {
       assertFalse(gate.isClosed());

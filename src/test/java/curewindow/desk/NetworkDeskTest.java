@@ -4,12 +4,22 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import curewindow.page.Browser;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
 import java.net.ConnectException;
+import java.net.Socket;
 import java.net.URI;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
@@ -32,10 +42,7 @@ class NetworkDeskTest {
   void whoHasNoPasscodeSeesNothing() throws Exception {
     Assumptions.assumeFalse(OwnNames.inNetwork().isEmpty(), "Skipped: no network but the loopback");
     try (DeskClient own = DeskClient.open(folder)) {
-      Desk.Setting same = own.setting(DeskClient.NOW);
-      Desk.Setting open =
-          new Desk.Setting(same.shop(), same.out(), 0, Optional.of("heron7rq"), same.clock());
-      try (Desk desk = Desk.open(open)) {
+      try (Desk desk = open(own)) {
         URI at = desk.others().get(0);
         for (String path : new String[] {"/", "/new", "/job/Q-3101", "/site/index.html"}) {
           HttpResponse<String> answer = own.send(HttpRequest.newBuilder(at.resolve(path)));
@@ -50,6 +57,98 @@ class NetworkDeskTest {
         HttpRequest.Builder car = HttpRequest.newBuilder(at.resolve("/job/Q-3101"));
         assertTrue(own.send(car.header("Cookie", cookie)).body().contains("Mara"));
       }
+    }
+  }
+
+  private Desk open(DeskClient own) throws IOException {
+    Desk.Setting same = own.setting(DeskClient.NOW);
+    return Desk.open(
+        new Desk.Setting(same.shop(), same.out(), 0, Optional.of("heron7rq"), same.clock()));
+  }
+
+  /** A page in a sandboxed frame cannot send a cookie: its path opens the public site, no more. */
+  @Test
+  void whatAFrameAsksForNeedsNoCookieAndOpensNothingElse() throws Exception {
+    Assumptions.assumeFalse(OwnNames.inNetwork().isEmpty(), "Skipped: no network but the loopback");
+    try (DeskClient own = DeskClient.open(folder);
+        Desk desk = open(own)) {
+      own.post("/job/Q-3101/press");
+      URI at = desk.others().get(0);
+      HttpResponse<String> in = own.send(form(at, "/enter", "passcode=heron7rq"));
+      String cookie = in.headers().firstValue("Set-Cookie").orElseThrow().replaceFirst(";.*", "");
+      HttpRequest.Builder car = HttpRequest.newBuilder(at.resolve("/job/Q-3101"));
+      Matcher frame =
+          Pattern.compile("<iframe src=\"((/framed/[0-9a-f]{64}/)[^\"]+)\"")
+              .matcher(own.send(car.header("Cookie", cookie)).body());
+      assertTrue(frame.find());
+      HttpResponse<String> page = own.send(HttpRequest.newBuilder(at.resolve(frame.group(1))));
+      assertEquals(200, page.statusCode());
+      assertTrue(page.body().contains("Mara"), page.body());
+      String policy = page.headers().firstValue("Content-Security-Policy").orElse("");
+      assertTrue(policy.startsWith("sandbox ") && !policy.contains("same-origin"), policy);
+      String site = frame.group(2);
+      assertEquals(200, status(own, at, site + "en/index.html"));
+      assertTrue(Files.exists(own.out.resolve("office/pages.csv")));
+      for (String path :
+          List.of(
+              site + "../office/pages.csv",
+              site + "%2e%2e/office/pages.csv",
+              site + "..%2foffice%2fpages.csv",
+              site + "/" + own.shop.resolve("shop.yaml"),
+              site + "../../shop/shop.yaml",
+              site + "../site/../office/pages.csv",
+              site + "job/Q-3101",
+              site.replaceFirst("[0-9a-f]{64}", "0".repeat(64)) + "en/index.html",
+              site.replaceFirst("/$", ""),
+              "/framed/",
+              "/framed//en/index.html")) {
+        assertEquals(404, raw(at, path), path);
+      }
+      assertEquals(401, own.send(form(at, site + "en/index.html", "x=1")).statusCode());
+      assertEquals(401, status(own, at, "/site/en/index.html"), "the way without a frame");
+      assertEquals(404, own.get(site + "en/index.html").statusCode(), "not from this machine");
+    }
+  }
+
+  private static int status(DeskClient own, URI at, String path) {
+    return own.send(HttpRequest.newBuilder(at.resolve(path))).statusCode();
+  }
+
+  /** The path as it stands, which a client would else tidy up. */
+  private static int raw(URI at, String path) throws IOException {
+    try (Socket line = new Socket(at.getHost(), at.getPort())) {
+      String ask = "GET " + path + " HTTP/1.1\r\nHost: " + at.getAuthority() + "\r\n\r\n";
+      line.getOutputStream().write(ask.getBytes(StandardCharsets.US_ASCII));
+      String status =
+          new BufferedReader(
+                  new InputStreamReader(line.getInputStream(), StandardCharsets.US_ASCII))
+              .readLine();
+      return Integer.parseInt(status.split(" ")[1]);
+    }
+  }
+
+  @Test
+  void aLinkInTheCustomersPageWorksOnATablet() throws Exception {
+    Assumptions.assumeFalse(OwnNames.inNetwork().isEmpty(), "Skipped: no network but the loopback");
+    try (DeskClient own = DeskClient.open(folder);
+        Desk desk = open(own);
+        Browser tablet = Browser.open()) {
+      own.post("/job/Q-3101/press");
+      tablet.screen(768, 1024, true).go(desk.others().get(0) + "job/Q-3101");
+      tablet.type("input[name=passcode]", "heron7rq").click("main button");
+      tablet.until("location.pathname==='/'");
+      tablet.go(desk.others().get(0) + "job/Q-3101").intoFrame("iframe");
+      assertTrue("Quillhaven Film & Coatings".equalsIgnoreCase(tablet.seen(".mast a")));
+      assertEquals(
+          true,
+          tablet.run("return [...document.styleSheets].length>0&&origin==='null'"),
+          "its styles came, and it is of no site");
+      tablet.click(".mast a");
+      tablet.until("location.pathname.endsWith('/en/index.html')");
+      assertEquals("", tablet.seen("input[name=passcode]"));
+      assertTrue(tablet.seen("h1").length() > 0, "the shop's public page");
+      tablet.outOfFrame();
+      assertEquals(true, tablet.run("return location.pathname==='/job/Q-3101'"));
     }
   }
 

@@ -238,6 +238,18 @@ public final class Browser implements AutoCloseable {
     return this;
   }
 
+  /** From now on everything is about the page in a frame. */
+  public Browser intoFrame(String css) {
+    driver.switchTo().frame(shown(css));
+    return this;
+  }
+
+  /** From now on everything is about the page itself again. */
+  public Browser outOfFrame() {
+    driver.switchTo().defaultContent();
+    return this;
+  }
+
   /** Where the browser is. */
   public String address() {
     return driver.getCurrentUrl();
