@@ -4,37 +4,29 @@ import curewindow.problem.Problem;
 import curewindow.shop.Job;
 import curewindow.shop.JobCheck;
 import curewindow.shop.JobDraft;
-import curewindow.shop.JobDraft.CarDraft;
 import curewindow.shop.JobDraft.ItemDraft;
 import curewindow.shop.JobText;
-import curewindow.shop.Shop;
 import curewindow.site.JobFiles;
 import curewindow.site.KeptFile;
 import curewindow.site.LoadedShop;
 import curewindow.site.Saved;
 import curewindow.words.Words;
 import java.io.IOException;
-import java.time.Instant;
-import java.time.ZoneId;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
 /** A new car, or a change of one: a form with the customer's dates beside it. */
 final class JobScreen {
-
-  private static final int STEP = 5;
-  private static final int QUARTER = 15;
 
   /**
    * The screen.
    *
    * @param action where the form is sent
    * @param version of the file that is changed; empty for a new car
+   * @param began the key of the form of a new car
    * @param usual what the shop fits most often
    * @param items what was fitted
    * @param rest the other fields
@@ -47,6 +39,7 @@ final class JobScreen {
       Frame frame,
       String action,
       String version,
+      String began,
       List<Usual> usual,
       List<JobFields.Item> items,
       JobFields.Rest rest,
@@ -64,23 +57,28 @@ final class JobScreen {
   /** What the forms that are open began with. */
   private final BegunForms begun = new BegunForms();
 
+  private final NewCars newCars;
+
   JobScreen(DeskShop desk, DeskPages pages) {
     this.desk = desk;
     this.pages = pages;
+    this.newCars = new NewCars(desk);
   }
 
   /** A form for a new car, empty or with the work of another. */
   Answer fresh(Request request, Words words) {
-    LoadedShop shop = desk.now().shop();
-    JobDraft draft =
-        desk.job(request.query().one("as"))
-            .map(job -> like(fresh(shop), job, shop))
-            .orElseGet(() -> fresh(shop));
-    return show(new Asked("/new", "", draft, false), words);
+    FirstDraft first = new FirstDraft(desk.now().shop(), desk.time());
+    JobDraft draft = desk.job(request.query().one("as")).map(first::like).orElseGet(first::fresh);
+    return show(fresh(newCars.begin(draft.id()), draft, false), words);
   }
 
   /** What is asked of the screen: which form, and what is in it. */
-  private record Asked(String action, String version, JobDraft draft, boolean strict) {}
+  private record Asked(
+      String action, String version, String began, JobDraft draft, boolean strict) {}
+
+  private static Asked fresh(String began, JobDraft draft, boolean strict) {
+    return new Asked("/new", "", began, draft, strict);
+  }
 
   /** A form that was sent: something of it changed, or it is to be saved. */
   Answer sent(Request request, Words words) throws IOException {
@@ -88,19 +86,21 @@ final class JobScreen {
     LoadedShop shop = desk.now().shop();
     JobDraft draft = JobForm.draft(form, shop.read().catalogue());
     String wanted = form.one("do");
+    String began = form.one("began");
     if (wanted.equals("save")) {
-      return add(draft, words);
+      return add(began, draft, words);
     }
-    return show(new Asked("/new", "", changed(draft, wanted, shop), false), words);
+    return show(fresh(began, changed(draft, wanted, shop), false), words);
   }
 
-  private Answer add(JobDraft draft, Words words) throws IOException {
-    Saved<Job> result = JobFiles.add(desk.now().shop(), draft);
+  private Answer add(String began, JobDraft draft, Words words) throws IOException {
+    Saved<Job> result = newCars.save(began, draft);
     if (result instanceof Saved.Written<Job> written) {
-      desk.put(written.what());
-      return Answer.see("/job/" + written.what().id() + "/hand-over?done=saved");
+      String id = written.what().id();
+      String done = id.equals(draft.id()) ? "saved" : "moved&from=" + draft.id();
+      return Answer.see("/job/" + id + "/hand-over?done=" + done);
     }
-    Asked asked = new Asked("/new", "", draft, true);
+    Asked asked = fresh(began, draft, true);
     return refused(asked, ((Saved.Refused<Job>) result).problems(), words, 422);
   }
 
@@ -114,7 +114,7 @@ final class JobScreen {
   }
 
   private static Asked asked(Job job, String version, JobDraft draft) {
-    return new Asked("/job/" + job.id() + "/change", version, draft, true);
+    return new Asked("/job/" + job.id() + "/change", version, "", draft, true);
   }
 
   /** The form of a job that is there, sent. */
@@ -162,12 +162,13 @@ final class JobScreen {
   /** A form in which a button changed something that no field has. */
   private JobDraft changed(JobDraft draft, String wanted, LoadedShop shop) {
     String[] parts = wanted.split(":", 2);
+    FirstDraft first = new FirstDraft(shop, desk.time());
     return switch (parts[0]) {
-      case "add" -> items(draft, all -> all.add(JobForm.empty(now(shop))));
+      case "add" -> items(draft, all -> all.add(first.item()));
       case "drop" -> items(draft, all -> drop(all, parts));
       case "usual" ->
           desk.job(parts.length > 1 ? parts[1] : "")
-              .map(job -> draft.withItems(UsualWork.again(job, now(shop), zone(shop))))
+              .map(job -> draft.withItems(first.again(job)))
               .orElse(draft);
       default -> draft;
     };
@@ -187,51 +188,6 @@ final class JobScreen {
     List<ItemDraft> items = new ArrayList<>(draft.items());
     how.accept(items);
     return draft.withItems(items);
-  }
-
-  private static ZoneId zone(LoadedShop shop) {
-    return shop.shop().orElseThrow().zone();
-  }
-
-  /** The time of day by the shop's clock, on whole five minutes. */
-  private String now(LoadedShop shop) {
-    return minute(shop, STEP, at -> at);
-  }
-
-  private String minute(LoadedShop shop, int step, UnaryOperator<Instant> moved) {
-    Instant minute = desk.time().truncatedTo(ChronoUnit.MINUTES);
-    Instant before = minute.minusSeconds(60L * ((minute.getEpochSecond() / 60) % step));
-    return JobText.minute(moved.apply(before), zone(shop));
-  }
-
-  private JobDraft fresh(LoadedShop shop) {
-    Shop own = shop.shop().orElseThrow();
-    return new JobDraft(
-        NextNumber.of(shop),
-        "",
-        own.language(),
-        new CarDraft("", "sedan", "mid", "", "", List.of()),
-        own.place(),
-        "outside",
-        "outside",
-        minute(shop, QUARTER, at -> at.plus(QUARTER, ChronoUnit.MINUTES)),
-        List.of(JobForm.empty(now(shop))));
-  }
-
-  /** The same work on another car: the car, the customer and the batches are others. */
-  private JobDraft like(JobDraft fresh, Job job, LoadedShop shop) {
-    JobDraft old = JobText.of(job, zone(shop));
-    CarDraft car = old.car();
-    return new JobDraft(
-        fresh.id(),
-        "",
-        fresh.language(),
-        new CarDraft("", car.body(), car.paint(), car.finish(), "", car.lacks()),
-        old.place(),
-        old.parkingDay(),
-        old.parkingNight(),
-        fresh.pickup(),
-        UsualWork.again(job, now(shop), zone(shop)));
   }
 
   private Answer show(Asked asked, Words words) {
@@ -275,6 +231,7 @@ final class JobScreen {
                 words, shop.shop().orElseThrow().name(), title, asked.action(), Optional.empty()),
             asked.action(),
             asked.version(),
+            asked.began(),
             usual(shop, words),
             fields.items(),
             fields.rest(),

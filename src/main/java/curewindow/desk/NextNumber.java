@@ -5,6 +5,7 @@ import curewindow.shop.Job;
 import curewindow.site.LoadedShop;
 import java.util.Comparator;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -23,7 +24,12 @@ final class NextNumber {
     }
   }
 
-  static String of(LoadedShop shop) {
+  /**
+   * The number.
+   *
+   * @param taken numbers that are found to be taken
+   */
+  static String of(LoadedShop shop, Set<String> taken) {
     Optional<Numbered> last =
         Stream.concat(
                 shop.jobs().stream().map(Job::id),
@@ -33,11 +39,14 @@ final class NextNumber {
     String before = last.map(Numbered::before).orElse("");
     int digits = last.map(l -> l.digits().length()).orElse(1);
     long next = last.map(Numbered::number).orElse(1000L) + 1;
-    while (shop.job(id(before, digits, next)).isPresent()
-        || shop.knownToken(id(before, digits, next)).isPresent()) {
+    while (isTaken(shop, id(before, digits, next), taken)) {
       next++;
     }
     return id(before, digits, next);
+  }
+
+  private static boolean isTaken(LoadedShop shop, String id, Set<String> taken) {
+    return taken.contains(id) || shop.job(id).isPresent() || shop.knownToken(id).isPresent();
   }
 
   private static Optional<Numbered> read(String id) {

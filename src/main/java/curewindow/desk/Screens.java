@@ -16,11 +16,14 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Which screen answers which address, and what stands there where none does. */
 final class Screens implements DeskServer.Screens {
 
   private static final String JOB = "/job/";
+  private static final Pattern JOB_PATH = Pattern.compile(JOB + "([A-Za-z0-9._-]{1,40})/hand-over");
   private static final Set<String> LANGUAGES = Set.of("en", "es");
 
   private final Path out;
@@ -229,13 +232,23 @@ final class Screens implements DeskServer.Screens {
 
   private Frame frame(Request request, Words words, String title) {
     String shop = desk.now().shop().shop().map(Shop::name).orElse("Curewindow");
+    return Frame.of(words, shop, title, request.path(), told(request, words));
+  }
+
+  /** What was just done. */
+  private static Optional<String> told(Request request, Words words) {
     String done = request.query().one("done");
-    Optional<String> told =
-        Set.of("saved", "handed-over", "told", "seen", "noted", "by-hand", "not-seen", "merged")
-                .contains(done)
-            ? Optional.of(words.text("desk.done." + done))
-            : Optional.empty();
-    return Frame.of(words, shop, title, request.path(), told);
+    String from = request.query().one("from");
+    if (done.equals("moved") && JOB_PATH.matcher(JOB + from + "/hand-over").matches()) {
+      Matcher at = JOB_PATH.matcher(request.path());
+      return at.matches()
+          ? Optional.of(words.text("desk.done.moved", Map.of("id", at.group(1), "from", from)))
+          : Optional.empty();
+    }
+    return Set.of("saved", "handed-over", "told", "seen", "noted", "by-hand", "not-seen", "merged")
+            .contains(done)
+        ? Optional.of(words.text("desk.done." + done))
+        : Optional.empty();
   }
 
   /** The desk's language: the one that was chosen, or the shop's where the desk speaks it. */

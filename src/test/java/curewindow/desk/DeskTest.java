@@ -26,6 +26,8 @@ import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
@@ -113,6 +115,76 @@ class DeskTest {
     desk.post("/job/Q-3101/called", "question", "other", "outcome", "solved");
     desk.post("/job/Q-3101/seen", "result", "fine");
     assertTrue(desk.get("/new").body().contains("value=\"Q-3201\""));
+  }
+
+  /** The key of the form of a new car. */
+  private static String began(String page) {
+    Matcher found = Pattern.compile("name=\"began\" value=\"([^\"]+)\"").matcher(page);
+    assertTrue(found.find(), page);
+    return found.group(1);
+  }
+
+  private HttpResponse<String> save(String form, String id, String name) {
+    return desk.post(
+        "/new", DeskClient.car(id, "harbor-35", "began", form, "first-name", name, "do", "save"));
+  }
+
+  private static String leadsTo(HttpResponse<String> answer) {
+    return answer.headers().firstValue("Location").orElse("");
+  }
+
+  @Test
+  void ofTwoTabletsWithOneNumberTheSecondGetsTheNextAndIsTold() throws IOException {
+    String first = began(desk.page("/new"));
+    String second = began(desk.page("/new"));
+    assertEquals("/job/Q-3117/hand-over?done=saved", leadsTo(save(first, "Q-3117", "Ines")));
+    HttpResponse<String> look =
+        desk.post("/new", DeskClient.car("Q-3117", "harbor-35", "began", second, "do", "look"));
+    assertEquals(second, began(look.body()), "still the same form");
+    String moved = leadsTo(save(second, "Q-3117", "Odette"));
+    assertEquals("/job/Q-3118/hand-over?done=moved&from=Q-3117", moved);
+    String told = desk.page(moved);
+    assertTrue(told.contains("Saved as Q-3118, as Q-3117 was taken meanwhile."), told);
+    HttpResponse<String> spanish =
+        desk.send(HttpRequest.newBuilder(desk.at(moved)).header("Cookie", "language=es"));
+    assertTrue(spanish.body().contains("Guardado como Q-3118"), spanish.body());
+    assertTrue(file("Q-3117").contains("Ines") && file("Q-3118").contains("Odette"));
+    String other = desk.page("/job/Q-3118/hand-over?done=moved&from=%3Cb%3ENo%20such");
+    assertFalse(other.contains("meanwhile"), "nobody else's words");
+  }
+
+  @Test
+  void aNumberThatAFileTookUnseenIsPassedOver() throws IOException {
+    String form = began(desk.page("/new"));
+    Files.writeString(desk.shop.resolve("jobs/Q-3117.yaml"), "id: Q-3117\n");
+    Files.writeString(desk.shop.resolve("jobs/Q-3118.yaml"), "id: Q-3118\n");
+    assertEquals(
+        "/job/Q-3119/hand-over?done=moved&from=Q-3117", leadsTo(save(form, "Q-3117", "Ines")));
+    assertEquals("id: Q-3118\n", file("Q-3118"));
+  }
+
+  @Test
+  void aNumberThatWasTypedIsNotMoved() {
+    String form = began(desk.page("/new"));
+    for (String key : List.of(form, "", "12-3")) {
+      HttpResponse<String> answer = save(key, "Q-3101", "Ines");
+      assertEquals(422, answer.statusCode());
+      assertTrue(answer.body().contains("This number is taken"), answer.body());
+    }
+    assertEquals("/job/Q-3117/hand-over?done=saved", leadsTo(save("", "Q-3117", "Ines")));
+    assertEquals(422, save("12-3", "Q-3117", "Odette").statusCode(), "a form of another run");
+  }
+
+  /** Two clicks, or a way back and once more, make no second car. */
+  @Test
+  void aFormThatIsSentTwiceIsOneCar() throws IOException {
+    String first = began(desk.page("/new"));
+    String form = began(desk.page("/new"));
+    save(first, "Q-3117", "Ines");
+    String moved = leadsTo(save(form, "Q-3117", "Odette"));
+    assertEquals(moved, leadsTo(save(form, "Q-3117", "Odette")));
+    assertEquals(422, save(form, "Q-3117", "Odette M").statusCode(), "changed, so not silently");
+    assertFalse(Files.exists(desk.shop.resolve("jobs/Q-3119.yaml")));
   }
 
   @Test
