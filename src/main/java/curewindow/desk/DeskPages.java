@@ -31,6 +31,7 @@ final class DeskPages {
           "shop",
           "films",
           "film",
+          "film-remove",
           "rules",
           "calls",
           "import",

@@ -2,6 +2,7 @@ package curewindow.desk;
 
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
+import curewindow.problem.Where;
 import curewindow.shop.Catalogue;
 import curewindow.shop.Film;
 import curewindow.shop.FilmDraft;
@@ -60,10 +61,12 @@ final class FilmScreen {
 
   private final DeskShop desk;
   private final DeskPages pages;
+  private final FilmRemoval removal;
 
   FilmScreen(DeskShop desk, DeskPages pages) {
     this.desk = desk;
     this.pages = pages;
+    this.removal = new FilmRemoval(desk, pages);
   }
 
   /** Whether a path leads here. */
@@ -75,6 +78,9 @@ final class FilmScreen {
   Optional<Answer> answer(Request request, Words words) throws IOException {
     if (request.path().equals(ALL)) {
       return Optional.of(all(request, words));
+    }
+    if (FilmRemoval.has(request.path())) {
+      return removal.answer(request.path().substring(ONE.length() + 1), request, words);
     }
     Optional<KeptFile> kept = KeptFile.of(desk.now().shop().files(), FilmText.FILE);
     if (kept.isEmpty()) {
@@ -90,6 +96,13 @@ final class FilmScreen {
 
   /** A film as it stands; a new one has no id. */
   private record Kept(String id, KeptFile file, FilmDraft before) {
+
+    /** Whether another film has the name, unless this one shared it before. */
+    boolean isNameTaken(FilmDraft draft) {
+      return !draft.name().isBlank()
+          && !draft.name().equals(before.name())
+          && FilmText.isNameTaken(file.text(), id, draft.name());
+    }
 
     /** The id, or for a new film the one that its name makes. */
     String idOf(FilmDraft draft) {
@@ -116,6 +129,9 @@ final class FilmScreen {
   }
 
   private Answer save(Asked asked, Words words) throws IOException {
+    if (asked.kept().isNameTaken(asked.draft())) {
+      return refused(asked, List.of(), words, 422);
+    }
     Catalogue catalogue = desk.now().shop().read().catalogue();
     FilmDraft draft = FilmForm.filled(asked.draft(), catalogue);
     String id = asked.kept().idOf(draft);
@@ -182,7 +198,8 @@ final class FilmScreen {
     boolean isNew = asked.kept().id().isEmpty();
     String title = isNew ? words.text("desk.films.new") : asked.kept().before().name();
     FilmFields fields =
-        new FilmFields(catalogue, PATH + tried.id(), asked.draft(), problems, words);
+        new FilmFields(
+            catalogue, PATH + tried.id(), asked.draft(), told(asked, tried, problems), words);
     View view =
         new View(
             frame(words, title, ONE, Optional.empty()),
@@ -194,6 +211,21 @@ final class FilmScreen {
             fields.others(),
             isNew);
     return Answer.html(status, pages.html("film", view, words));
+  }
+
+  private static List<Problem> told(Asked asked, Tried tried, List<Problem> problems) {
+    return asked.kept().isNameTaken(asked.draft())
+        ? Stream.concat(problems.stream(), Stream.of(sameName(tried.id()))).toList()
+        : problems;
+  }
+
+  /** Said in the desk's own words. */
+  private static Problem sameName(String id) {
+    return Problem.error(
+        "same-film-name",
+        new Where(FilmText.FILE, 0, 0, PATH + id + ".name"),
+        "another film has this name",
+        "give this one another name");
   }
 
   private static Optional<String> usual(OptionalDouble permeance, Words words) {
@@ -210,9 +242,11 @@ final class FilmScreen {
 
   private Answer all(Request request, Words words) {
     Optional<String> done =
-        request.query().one("done").equals("saved")
-            ? Optional.of(words.text("desk.films.saved"))
-            : Optional.empty();
+        switch (request.query().one("done")) {
+          case "saved" -> Optional.of(words.text("desk.films.saved"));
+          case "removed" -> Optional.of(words.text("desk.films.removed"));
+          default -> Optional.empty();
+        };
     Catalogue catalogue = desk.now().shop().read().catalogue();
     List<Group> groups =
         catalogue.services().values().stream().map(s -> group(s, catalogue, words)).toList();

@@ -46,6 +46,53 @@ public final class FilmText {
   }
 
   /**
+   * The text of the file without one film. All else keeps its lines, their order and comments.
+   *
+   * @param text the file as it stands
+   * @param id the film's id
+   * @return the new text; empty where the film is not there or is the only one, or where the file
+   *     is not written a film below the other, so that somebody has to change it by hand
+   */
+  public static Optional<String> without(String text, String id) {
+    Optional<Branch> root = Typed.root(text);
+    Map<String, FilmDraft> films =
+        root.flatMap(r -> Typed.branch(r, FILMS)).map(FilmText::films).orElse(Map.of());
+    if (!films.containsKey(id) || films.size() == 1) {
+      return Optional.empty();
+    }
+    Map<String, FilmDraft> others = new LinkedHashMap<>(films);
+    others.remove(id);
+    Map<String, Object> after = trees(others);
+    return YamlLines.changed(
+            text, root.orElseThrow(), Map.of(FILMS, trees(films)), Map.of(FILMS, after))
+        .filter(now -> films(now).equals(others));
+  }
+
+  private static Map<String, FilmDraft> films(String text) {
+    return Typed.root(text)
+        .flatMap(r -> Typed.branch(r, FILMS))
+        .map(FilmText::films)
+        .orElse(Map.of());
+  }
+
+  /**
+   * Whether another film has the same trade name, whatever its capitals, accents and spaces.
+   *
+   * @param text the file as it stands
+   * @param id the film's id
+   * @param name its trade name
+   * @return true where people could not tell the two apart
+   */
+  public static boolean isNameTaken(String text, String id, String name) {
+    return films(text).entrySet().stream()
+        .anyMatch(f -> !f.getKey().equals(id) && folded(f.getValue().name()).equals(folded(name)));
+  }
+
+  private static String folded(String name) {
+    return Nearest.fold(name.replaceAll("\\s+", " ").strip());
+  }
+
+  /**
    * What the file says of a film.
    *
    * @param text the file's text
@@ -53,10 +100,7 @@ public final class FilmText {
    * @return the draft; empty where the film is not there
    */
   public static Optional<FilmDraft> read(String text, String id) {
-    return Typed.root(text)
-        .flatMap(r -> Typed.branch(r, FILMS))
-        .map(FilmText::films)
-        .map(films -> films.get(id));
+    return Optional.ofNullable(films(text).get(id));
   }
 
   /**

@@ -341,6 +341,8 @@ class DeskBrowserTest {
             "/shop",
             "/films",
             "/film/harbor-35",
+            "/film/harbor-35/remove",
+            "/film/harbor-5/remove",
             "/rules/tint",
             "/none")) {
       go(path);

@@ -114,6 +114,93 @@ class FilmScreenTest {
   }
 
   @Test
+  void aNameThatAnotherFilmHasIsRefusedInOneSentence() throws IOException {
+    try (Desk desk = open()) {
+      Browser browser = new Browser(desk);
+      String version = Browser.version(browser.get("/film?service=tint"));
+      for (String name : List.of("Harbor 35", "harbor  35 ", "HÁRBOR-35")) {
+        HttpResponse<String> refused = browser.post("/film", tern(version, "name", name));
+        assertEquals(422, refused.statusCode(), name);
+        assertEquals(2, refused.body().split("class=\"wrong\">").length, refused.body());
+        assertTrue(refused.body().contains("Another film has this name already."), name);
+        Map<String, List<String>> look = tern(version, "name", name, "do", "look");
+        assertTrue(browser.post("/film", look).body().contains("has this name already"), name);
+      }
+      HttpResponse<String> other =
+          browser.post("/film/harbor-50", form(version, "name", "Harbor 70"));
+      assertEquals(422, other.statusCode());
+      assertFalse(Files.exists(films()));
+      assertEquals(303, browser.post("/film/harbor-50", form(version, "vlt", "51")).statusCode());
+      version = Browser.version(browser.get("/film/harbor-50"));
+      HttpResponse<String> own =
+          browser.post("/film/harbor-50", form(version, "name", "HARBOR 50"));
+      assertEquals(303, own.statusCode(), "its own name, written another way");
+    }
+  }
+
+  @Test
+  void aFilmThatNoCarHasIsRemovedAndAllElseStays() throws IOException {
+    String program = Files.readString(Path.of("content/catalogue/films.yaml"));
+    String with = program.replace("  harbor-20:", "  # darker than most want\n  harbor-20:");
+    Files.createDirectories(films().getParent());
+    Files.writeString(films(), with);
+    try (Desk desk = open()) {
+      Browser browser = new Browser(desk);
+      assertTrue(browser.get("/film/harbor-20").body().contains("\"/film/harbor-20/remove\""));
+      HttpResponse<String> asked = browser.get("/film/harbor-20/remove");
+      assertTrue(asked.body().contains("Remove Harbor 20?"), asked.body());
+      assertEquals(with, Files.readString(films()), "asking removes nothing");
+      String version = Browser.version(asked);
+      HttpResponse<String> gone = browser.post("/film/harbor-20/remove", form(version));
+      assertEquals("/films?done=removed", Browser.leadsTo(gone), gone.body());
+      assertFalse(browser.get("/films").body().contains("Harbor 20"));
+      assertEquals(404, browser.get("/film/harbor-20/remove").statusCode());
+      HttpResponse<String> late = browser.post("/film/harbor-5/remove", form(version));
+      assertEquals(409, late.statusCode());
+      assertTrue(late.body().contains("Somebody else changed this"), late.body());
+      assertEquals(404, browser.post("/film/none/remove", form(version)).statusCode());
+    }
+    int from = with.indexOf("  harbor-20:");
+    int to = with.indexOf("  harbor-5:");
+    assertEquals(with.substring(0, from) + with.substring(to), Files.readString(films()));
+    assertEquals(List.of(), errors());
+  }
+
+  @Test
+  void aFilmThatCarsHaveStaysAndAtMostFiveAreNamed() throws IOException {
+    String job = Files.readString(shop().resolve("jobs/Q-3101.yaml"));
+    for (int i = 0; i < 6; i++) {
+      String id = "Q-319" + i;
+      Files.writeString(shop().resolve("jobs/" + id + ".yaml"), job.replaceFirst("Q-3101", id));
+    }
+    assertEquals(List.of(), errors());
+    String film = LoadedShop.load(shop(), CLOCK).jobs().get(0).items().get(0).film();
+    try (Desk desk = open()) {
+      Browser browser = new Browser(desk);
+      String version = Browser.version(browser.get("/film/" + film));
+      for (HttpResponse<String> answer :
+          List.of(
+              browser.get("/film/" + film + "/remove"),
+              browser.post("/film/" + film + "/remove", form(version)))) {
+        String page = answer.body();
+        assertTrue(page.contains("It has to stay, as 7 cars have it:"), page);
+        assertEquals(6, page.split("href=\"/job/").length, page);
+        assertTrue(page.contains(">2 more</a>") && page.contains("href=\"/find?q="), page);
+        assertFalse(page.contains("Remove it"), page);
+      }
+      // A car gets the film in a file, which the desk has not read yet.
+      Path late = shop().resolve("jobs/Q-3199.yaml");
+      String other = film.equals("harbor-5") ? "harbor-70" : "harbor-5";
+      version = Browser.version(browser.get("/film/" + other + "/remove"));
+      Files.writeString(late, job.replaceFirst("Q-3101", "Q-3199").replace(film, other));
+      HttpResponse<String> refused = browser.post("/film/" + other + "/remove", form(version));
+      assertEquals(422, refused.statusCode());
+      assertTrue(refused.body().contains("/job/Q-3199"), refused.body());
+      assertFalse(Files.exists(films()));
+    }
+  }
+
+  @Test
   void aChangeKeepsCommentsAndOrder() throws IOException {
     String own =
         """

@@ -114,6 +114,7 @@ class UnusedTextsTest {
           quotedIn(
               "desk.problem.",
               "desk/FormFields",
+              "desk/FilmScreen",
               "shop/HardlyMeant",
               "shop/PickupSlips",
               "shop/Values",
