@@ -5,10 +5,13 @@ import curewindow.handout.HandoutPress;
 import curewindow.handout.QrCode;
 import curewindow.problem.Problem;
 import curewindow.send.Login;
+import curewindow.send.NotLive;
 import curewindow.send.Send;
+import curewindow.send.SendTrouble;
 import curewindow.shop.Handout;
 import curewindow.shop.HandoutChoice;
 import curewindow.shop.Job;
+import curewindow.shop.SendTo;
 import curewindow.shop.Shop;
 import curewindow.site.CardFile;
 import curewindow.site.LoadedShop;
@@ -188,26 +191,32 @@ final class HandOverScreen {
     if (own.send().isEmpty()) {
       steps.add(new Step(false, words.text("desk.hand-over.not-sent", Map.of("folder", site()))));
     } else {
-      Send.Report report = send(own);
-      report.wrong().forEach(w -> steps.add(new Step(false, w)));
-      if (report.wrong().isEmpty()) {
-        steps.add(new Step(true, words.text("desk.hand-over.sent")));
-      }
+      steps.addAll(send(own.send().get(), words));
     }
-    Optional<String> wrong = Send.wrongAtAddress(out, job.id());
     steps.add(
-        wrong
-            .map(w -> new Step(false, words.text("desk.hand-over.silent", Map.of("why", w))))
+        Send.wrongAtAddress(out, job.id())
+            .map(wrong -> new Step(false, silent(wrong, words)))
             .orElseGet(() -> new Step(true, words.text("desk.hand-over.answers"))));
     return steps;
   }
 
-  private Send.Report send(Shop own) {
+  private static String silent(NotLive wrong, Words words) {
+    String why = words.text("desk.silent." + wrong.how().id(), Map.of("detail", wrong.detail()));
+    return words.text("desk.hand-over.silent", Map.of("why", why));
+  }
+
+  /** Which other pages do not answer, the command tells; here it is about one car. */
+  private List<Step> send(SendTo to, Words words) {
     try {
-      return new Send(own.send().orElseThrow(), out, line -> {})
-          .run(Login.ofEnvironment(), new Send.Allowed(false, false));
+      Send.Report report =
+          new Send(to, out, line -> {}).run(Login.ofEnvironment(), new Send.Allowed(false, false));
+      return report.done().isEmpty()
+          ? report.wrong().stream().map(w -> new Step(false, w)).toList()
+          : List.of(new Step(true, words.text("desk.hand-over.sent")));
+    } catch (SendTrouble e) {
+      return List.of(new Step(false, words.text("desk.send." + e.kind().id(), e.parts())));
     } catch (IOException e) {
-      return new Send.Report(List.of(), List.of(String.valueOf(e.getMessage())));
+      return List.of(new Step(false, String.valueOf(e.getMessage())));
     }
   }
 

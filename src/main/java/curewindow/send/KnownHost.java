@@ -5,6 +5,7 @@ import com.jcraft.jsch.HostKeyRepository;
 import com.jcraft.jsch.UserInfo;
 import curewindow.shop.Sha256;
 import java.util.Base64;
+import java.util.Map;
 import java.util.Optional;
 
 /** Holds a host's key against the fingerprint that the shop wrote down. */
@@ -28,14 +29,18 @@ final class KnownHost implements HostKeyRepository {
   }
 
   /** What to tell the user about another key. */
-  String refusal(String host) {
+  SendTrouble refusal(String host, Exception cause) {
     String text =
         expected.isEmpty()
             ? "shop.yaml does not say by which key %s is known; it shows %s. Compare that with what"
                 + " your host says, then add it under send: host-key: %2$s"
             : "%s shows another key than shop.yaml says, %s. Nothing was sent. Ask your host"
                 + " whether its key is new before you change host-key under send";
-    return text.formatted(host, shown);
+    return new SendTrouble(
+        expected.isEmpty() ? SendTrouble.Kind.NO_KEY : SendTrouble.Kind.OTHER_KEY,
+        Map.of("host", host, "key", shown),
+        text.formatted(host, shown),
+        cause);
   }
 
   @Override

@@ -34,7 +34,12 @@ final class LivePages {
   }
 
   /** A page that does not answer as it was sent, and how it answers. */
-  record Wrong(PageList.Row page, String answer) {}
+  record Wrong(PageList.Row page, NotLive how) {
+
+    String answer() {
+      return how.told();
+    }
+  }
 
   /**
    * Asks for pages, all at once.
@@ -44,7 +49,7 @@ final class LivePages {
    * @throws IOException where the site cannot be read
    */
   List<Wrong> wrong(List<PageList.Row> pages) throws IOException {
-    List<CompletableFuture<Optional<String>>> answers = new ArrayList<>();
+    List<CompletableFuture<Optional<NotLive>>> answers = new ArrayList<>();
     for (PageList.Row page : pages) {
       byte[] sent = Files.readAllBytes(site.resolve(page.folder()).resolve("index.html"));
       answers.add(ask(URI.create(page.address()), sent));
@@ -58,7 +63,7 @@ final class LivePages {
   }
 
   /** How it answers; nothing where it is as it was sent. */
-  private CompletableFuture<Optional<String>> ask(URI address, byte[] sent) {
+  private CompletableFuture<Optional<NotLive>> ask(URI address, byte[] sent) {
     HttpRequest request =
         HttpRequest.newBuilder(address)
             .timeout(PATIENCE)
@@ -68,16 +73,16 @@ final class LivePages {
     return client
         .sendAsync(request, HttpResponse.BodyHandlers.ofByteArray())
         .thenApply(answer -> told(answer, sent))
-        .exceptionally(e -> Optional.of("no answer (" + reason(e) + ")"));
+        .exceptionally(e -> Optional.of(new NotLive(NotLive.How.NO_ANSWER, reason(e))));
   }
 
-  private static Optional<String> told(HttpResponse<byte[]> answer, byte[] sent) {
+  private static Optional<NotLive> told(HttpResponse<byte[]> answer, byte[] sent) {
     if (answer.statusCode() != 200) {
-      return Optional.of("HTTP status " + answer.statusCode());
+      return Optional.of(new NotLive(NotLive.How.STATUS, String.valueOf(answer.statusCode())));
     }
     return Arrays.equals(answer.body(), sent)
         ? Optional.empty()
-        : Optional.of("another page than was sent, perhaps an older copy");
+        : Optional.of(NotLive.of(NotLive.How.OTHER_PAGE));
   }
 
   private static String reason(Throwable e) {

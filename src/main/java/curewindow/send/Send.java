@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -128,16 +129,16 @@ public final class Send {
    *
    * @param out the output folder of a press
    * @param job the job's id
-   * @return nothing where it answers as it stands there, else what is wrong, in a few English words
+   * @return nothing where it answers as it stands there, else how it answers
    * @throws IOException where the output folder cannot be read
    */
-  public static Optional<String> wrongAtAddress(Path out, String job) throws IOException {
+  public static Optional<NotLive> wrongAtAddress(Path out, String job) throws IOException {
     List<PageList.Row> pages =
         PageList.read(out).stream().filter(row -> row.job().equals(job)).toList();
     return pages.isEmpty()
-        ? Optional.of("it has no page yet")
+        ? Optional.of(NotLive.of(NotLive.How.NO_PAGE))
         : new LivePages(out.resolve("site"))
-            .wrong(pages).stream().findFirst().map(LivePages.Wrong::answer);
+            .wrong(pages).stream().findFirst().map(LivePages.Wrong::how);
   }
 
   private boolean hasSite() {
@@ -175,7 +176,9 @@ public final class Send {
     } catch (IOException e) {
       throw done == 0
           ? e
-          : new IOException(
+          : new SendTrouble(
+              SendTrouble.Kind.CUT_OFF,
+              Map.of("done", done, "all", all),
               "cut off after %d of %d files (%s); send again, and it goes on there"
                   .formatted(done, all, e.getMessage()),
               e);
@@ -194,7 +197,11 @@ public final class Send {
     }
     Path folder = Path.of(to.to());
     if (!Files.isDirectory(folder)) {
-      throw new IOException(folder + " is not a folder; make it, or mend send in shop.yaml");
+      throw new SendTrouble(
+          SendTrouble.Kind.NOT_A_FOLDER,
+          Map.of("folder", folder.toString()),
+          folder + " is not a folder; make it, or mend send in shop.yaml",
+          null);
     }
     return new FolderDestination(folder);
   }

@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermission;
 import java.time.Duration;
 import java.util.HashSet;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -55,9 +56,12 @@ final class SftpDestination implements Destination {
       sftp.connect(PATIENCE);
       SftpDestination destination = new SftpDestination(session, sftp, root(to.to()));
       if (!destination.isFolder(destination.root)) {
-        throw new IOException(
+        throw new SendTrouble(
+            SendTrouble.Kind.NO_FOLDER,
+            Map.of("host", to.to().getHost(), "folder", destination.root),
             "%s has no folder %s; make it there, or mend send in shop.yaml"
-                .formatted(to.to().getHost(), destination.root));
+                .formatted(to.to().getHost(), destination.root),
+            null);
       }
       return destination;
     } catch (JSchException e) {
@@ -103,14 +107,20 @@ final class SftpDestination implements Destination {
   private static IOException notConnected(URI uri, KnownHost host, JSchException e) {
     String name = uri.getHost();
     if (host.isOther()) {
-      return new IOException(host.refusal(name), e);
+      return host.refusal(name, e);
     }
     return host.isKnown()
-        ? new IOException(
+        ? new SendTrouble(
+            SendTrouble.Kind.NOT_LET_IN,
+            Map.of("host", name, "user", uri.getUserInfo()),
             "%s does not let %s in (%s); name a key-file under send in shop.yaml, or put the password into %s"
                 .formatted(name, uri.getUserInfo(), e.getMessage(), Login.PASSWORD),
             e)
-        : new IOException(name + " cannot be reached (" + e.getMessage() + ")", e);
+        : new SendTrouble(
+            SendTrouble.Kind.NOT_REACHED,
+            Map.of("host", name),
+            name + " cannot be reached (" + e.getMessage() + ")",
+            e);
   }
 
   private static void addKey(JSch jsch, Path file, Login login) throws IOException {

@@ -9,6 +9,8 @@ import curewindow.cure.PaintTone;
 import curewindow.cure.Parking;
 import curewindow.intake.RowPlan;
 import curewindow.problem.Problems;
+import curewindow.send.NotLive;
+import curewindow.send.SendTrouble;
 import curewindow.shop.BodyType;
 import curewindow.shop.Catalogue;
 import curewindow.shop.DateOrder;
@@ -102,6 +104,8 @@ class UnusedTextsTest {
           new Built("desk.print.", "desk/HandOverScreen", handouts()),
           new Built("desk.car.seen.", "desk/CarScreen", results()),
           new Built("desk.car.outcome.", "desk/CarScreen", outcomes()),
+          new Built("desk.silent.", "desk/HandOverScreen", ids(NotLive.How.values())),
+          new Built("desk.send.", "desk/HandOverScreen", ids(SendTrouble.Kind.values())),
           new Built("desk.rules.where.", "desk/RuleScreen", Set.copyOf(SpotFact.ids())),
           new Built("desk.rules.", "desk/RuleScreen", numbers()),
           new Built("desk.shop.by-text.", "desk/ShopFields", Set.of("same", "other", "none")),
@@ -138,6 +142,12 @@ class UnusedTextsTest {
 
   private static Set<String> drivers() {
     return Arrays.stream(Driver.values()).map(Driver::id).collect(Collectors.toSet());
+  }
+
+  private static Set<String> ids(Enum<?>[] all) {
+    return Arrays.stream(all)
+        .map(one -> one.name().toLowerCase(Locale.ROOT).replace('_', '-'))
+        .collect(Collectors.toSet());
   }
 
   private static Set<String> dateOrders() {
