@@ -1,38 +1,50 @@
 package curewindow.desk;
 
-import curewindow.shop.JobDraft;
-import curewindow.shop.JobText;
 import curewindow.site.KeptFile;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
- * What the forms began with that change a job, by the version of its file; the last few hundred.
+ * What the forms began with that change a file, by its version; the last few hundred.
+ *
+ * @param <T> what such a form has
  */
-final class BegunForms {
+final class BegunForms<T> {
 
   private static final int MOST = 500;
 
-  private final Map<String, JobDraft> drafts =
+  private final Map<String, T> drafts =
       new LinkedHashMap<>() {
         private static final long serialVersionUID = 1L;
 
         @Override
-        protected boolean removeEldestEntry(Map.Entry<String, JobDraft> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<String, T> eldest) {
           return size() > MOST;
         }
       };
 
+  private final Function<String, Optional<T>> reader;
+
+  /**
+   * No form is open yet.
+   *
+   * @param reader reads a file's text
+   */
+  BegunForms(Function<String, Optional<T>> reader) {
+    this.reader = reader;
+  }
+
   /** A form begins with a file as it stands. */
-  synchronized Optional<JobDraft> begin(KeptFile file) {
-    Optional<JobDraft> draft = JobText.read(file.text());
+  synchronized Optional<T> begin(KeptFile file) {
+    Optional<T> draft = reader.apply(file.text());
     draft.ifPresent(d -> drafts.put(file.version(), d));
     return draft;
   }
 
   /** What a form began with; empty where that is too long ago, or the desk was started since. */
-  synchronized Optional<JobDraft> of(String version) {
+  synchronized Optional<T> of(String version) {
     return Optional.ofNullable(drafts.get(version));
   }
 }

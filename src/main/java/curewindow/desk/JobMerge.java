@@ -1,5 +1,6 @@
 package curewindow.desk;
 
+import curewindow.desk.Merging.Three;
 import curewindow.shop.JobDraft;
 import curewindow.shop.JobDraft.CarDraft;
 import curewindow.shop.JobDraft.ItemDraft;
@@ -21,7 +22,7 @@ final class JobMerge {
    */
   record Merged(JobDraft draft, List<String> clashes) {}
 
-  private final List<String> clashes = new ArrayList<>();
+  private final Merging values = new Merging();
 
   private JobMerge() {}
 
@@ -46,26 +47,11 @@ final class JobMerge {
             merge.one("parking.night", jobs, JobDraft::parkingNight),
             merge.one("pickup", jobs, JobDraft::pickup),
             merge.items(jobs.of(JobDraft::items)));
-    return new Merged(draft, List.copyOf(merge.clashes));
-  }
-
-  /** The same thing as it was, as this one and as the other one have it. */
-  private record Three<T>(T base, T mine, T theirs) {
-
-    <V> Three<V> of(Function<T, V> part) {
-      return new Three<>(part.apply(base), part.apply(mine), part.apply(theirs));
-    }
+    return new Merged(draft, merge.values.clashes().stream().map(Merging.Clash::name).toList());
   }
 
   private <T, V> V one(String name, Three<T> all, Function<T, V> part) {
-    Three<V> three = all.of(part);
-    if (three.mine().equals(three.base())) {
-      return three.theirs();
-    }
-    if (!three.theirs().equals(three.base()) && !three.theirs().equals(three.mine())) {
-      clashes.add(name);
-    }
-    return three.mine();
+    return values.one(name, all, part);
   }
 
   private CarDraft car(Three<CarDraft> cars) {

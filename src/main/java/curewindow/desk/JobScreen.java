@@ -55,7 +55,7 @@ final class JobScreen {
   private final DeskPages pages;
 
   /** What the forms that are open began with. */
-  private final BegunForms begun = new BegunForms();
+  private final BegunForms<JobDraft> begun = new BegunForms<>(JobText::read);
 
   private final NewCars newCars;
 

@@ -33,6 +33,11 @@ record Request(
     this(isPost, path, query, form, cookies, SITE);
   }
 
+  /** Whether it comes from the machine on which the desk runs. */
+  boolean isOwn() {
+    return site.equals(SITE);
+  }
+
   Request withSite(String other) {
     return new Request(isPost, path, query, form, cookies, other);
   }

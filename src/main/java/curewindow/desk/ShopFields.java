@@ -13,6 +13,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -21,6 +22,9 @@ final class ShopFields {
 
   /** Lines of an address that a form has room for; more are shown where the file has them. */
   private static final int STREET = 3;
+
+  private static final Field NOWHERE = new Field("", "", List.of());
+  private static final String PASSWORD = "^(sftp://[^/@:]*):.*@";
 
   /** A Monday, of which the names of the days are taken. */
   private static final Instant MONDAY = Instant.parse("2027-01-04T12:00:00Z");
@@ -44,7 +48,24 @@ final class ShopFields {
       List<Day> days,
       Field closed,
       Field town,
-      List<String> placeProblems) {}
+      List<String> placeProblems,
+      More more) {}
+
+  /**
+   * What most shops leave as it is.
+   *
+   * @param open whether something of it is wrong
+   */
+  record More(
+      Field locale,
+      Choices units,
+      Field temperature,
+      Field humidity,
+      Field lamp,
+      Field to,
+      Field hostKey,
+      Field keyFile,
+      boolean open) {}
 
   private final LoadedShop shop;
   private final ShopDraft draft;
@@ -58,7 +79,14 @@ final class ShopFields {
     this.words = words;
   }
 
-  All all(String town) {
+  /**
+   * All fields.
+   *
+   * @param town what was typed to find the place
+   * @param own whether it is also said where the site is sent to; else what is wrong there is told
+   *     with the problems that no field shows
+   */
+  All all(String town, boolean own) {
     return new All(
         fields.field("name", draft.name()),
         fields.field("phone", draft.phone()),
@@ -71,7 +99,57 @@ final class ShopFields {
         days(),
         fields.field("closed", String.join(", ", draft.closed())),
         new Field(ShopForm.TOWN, town, List.of()),
-        Stream.of("place", "zone").flatMap(n -> fields.at(n).stream()).distinct().toList());
+        Stream.of("place", "zone").flatMap(n -> fields.at(n).stream()).distinct().toList(),
+        more(own));
+  }
+
+  private More more(boolean own) {
+    Field locale = fields.field("locale", draft.locale());
+    Choices units =
+        fields.choices(
+            "units",
+            List.of("", "us", "metric"),
+            draft.units(),
+            u -> words.text("desk.shop.in-units." + (u.isEmpty() ? "usual" : u)));
+    List<Field> bay =
+        List.of(
+            fields.field("bay.temperature", draft.bay().temperature()),
+            fields.field("bay.humidity", draft.bay().humidity()),
+            fields.field("bay.lamp", draft.bay().lamp()));
+    return more(locale, units, bay, own ? send() : List.of(NOWHERE, NOWHERE, NOWHERE));
+  }
+
+  private List<Field> send() {
+    // A password that somebody typed there is refused, and not shown either.
+    return List.of(
+        fields.field("send.to", draft.send().to().replaceFirst(PASSWORD, "$1@")),
+        fields.field("send.host-key", draft.send().hostKey()),
+        fields.field("send.key-file", draft.send().keyFile()));
+  }
+
+  private static More more(Field locale, Choices units, List<Field> bay, List<Field> send) {
+    boolean open =
+        !units.problems().isEmpty()
+            || Stream.of(List.of(locale), bay, send)
+                .flatMap(List::stream)
+                .anyMatch(f -> !f.problems().isEmpty());
+    return new More(
+        locale,
+        units,
+        bay.get(0),
+        bay.get(1),
+        bay.get(2),
+        send.get(0),
+        send.get(1),
+        send.get(2),
+        open);
+  }
+
+  /** A value of a draft as people read it. */
+  static String said(Object value) {
+    return value instanceof List<?> lines
+        ? lines.stream().map(String::valueOf).collect(Collectors.joining(", "))
+        : String.valueOf(value);
   }
 
   /** The problems that no field shows, once the fields were asked for. */

@@ -2,6 +2,8 @@ package curewindow.desk;
 
 import curewindow.climate.Place;
 import curewindow.shop.ShopDraft;
+import curewindow.shop.ShopDraft.BayDraft;
+import curewindow.shop.ShopDraft.SendDraft;
 import curewindow.words.Words;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -27,6 +29,9 @@ final class ShopForm {
   /** What is typed to find the place. */
   static final String TOWN = "town";
 
+  /** What the file of a new shop says of the bay: common practice, no source. */
+  private static final BayDraft USUAL_BAY = new BayDraft("21", "50", "60");
+
   private ShopForm() {}
 
   /** A shop of which nothing is known but the language of who types. */
@@ -34,7 +39,22 @@ final class ShopForm {
     Map<String, String> opening = new LinkedHashMap<>();
     // From Monday to Friday, nine to five: common practice, no source; it is there to be changed.
     ShopDraft.days().subList(0, 5).forEach(day -> opening.put(day, "9:00-17:00"));
-    return new ShopDraft("", "", "", "", List.of(), "", "", language, "", opening, List.of());
+    return new ShopDraft(
+        "",
+        "",
+        "",
+        "",
+        List.of(),
+        "",
+        "",
+        language,
+        "",
+        opening,
+        List.of(),
+        "",
+        "",
+        USUAL_BAY,
+        SendDraft.NONE);
   }
 
   static String hours(String day) {
@@ -64,12 +84,11 @@ final class ShopForm {
       Map<String, Place> places,
       Words words) {
     String place = PlaceChoices.chosen(form.one("place"), form.one(TOWN), places, words);
-    String zone =
+    Optional<String> zone =
         before
             .filter(b -> (keepsZone || b.place().equals(place)) && !b.zone().isEmpty())
-            .map(ShopDraft::zone)
-            .or(() -> Optional.ofNullable(places.get(place)).map(p -> p.zone().getId()))
-            .orElse("");
+            .map(ShopDraft::zone);
+    ShopDraft kept = before.orElseGet(() -> empty(words.language()));
     return new ShopDraft(
         form.one("name"),
         form.one("phone"),
@@ -77,11 +96,38 @@ final class ShopForm {
         form.one("email"),
         form.list("street").stream().map(line -> line.replaceAll("\\p{Cntrl}+", " ")).toList(),
         form.one("address"),
-        zone,
+        zone.orElseGet(() -> zone(places, place)),
         form.one("language"),
         place,
         opening(form, before.map(ShopDraft::opening).orElse(Map.of())),
-        Arrays.asList(form.one("closed").split("[\\s,;]+")));
+        Arrays.asList(form.one("closed").split("[\\s,;]+")),
+        typed(form, "locale", kept.locale()),
+        typed(form, "units", kept.units()),
+        bay(form, kept.bay()),
+        send(form, kept.send()));
+  }
+
+  private static String zone(Map<String, Place> places, String place) {
+    return Optional.ofNullable(places.get(place)).map(p -> p.zone().getId()).orElse("");
+  }
+
+  private static BayDraft bay(Request.Values form, BayDraft kept) {
+    return new BayDraft(
+        typed(form, "bay.temperature", kept.temperature()),
+        typed(form, "bay.humidity", kept.humidity()),
+        typed(form, "bay.lamp", kept.lamp()));
+  }
+
+  private static SendDraft send(Request.Values form, SendDraft kept) {
+    return new SendDraft(
+        typed(form, "send.to", kept.to()),
+        typed(form, "send.host-key", kept.hostKey()),
+        typed(form, "send.key-file", kept.keyFile()));
+  }
+
+  /** What a form did not show is as it was before. */
+  private static String typed(Request.Values form, String name, String before) {
+    return form.has(name) ? form.one(name) : before;
   }
 
   private static String texts(Request.Values form) {

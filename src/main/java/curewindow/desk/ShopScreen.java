@@ -2,11 +2,11 @@ package curewindow.desk;
 
 import curewindow.climate.Place;
 import curewindow.problem.Problem;
+import curewindow.problem.Where;
 import curewindow.shop.Shop;
 import curewindow.shop.ShopDraft;
 import curewindow.shop.ShopText;
 import curewindow.site.KeptFile;
-import curewindow.site.LoadedShop;
 import curewindow.site.Saved;
 import curewindow.site.SharedFiles;
 import curewindow.site.ShopSetUp;
@@ -33,6 +33,8 @@ final class ShopScreen {
    * @param places the places to choose from
    * @param problems what no field shows
    * @param isNew whether the shop is set up
+   * @param own whether it is shown on the machine of the desk, on which alone is said where the
+   *     site is sent to, as that leads out of the two folders
    */
   record View(
       Frame frame,
@@ -42,13 +44,17 @@ final class ShopScreen {
       ShopFields.All fields,
       PlaceChoices.Found places,
       List<String> problems,
-      boolean isNew) {}
+      boolean isNew,
+      boolean own) {}
 
   /** Instead of a form, what to do. */
   record ByHand(Frame frame, List<String> lines) {}
 
   private final DeskShop desk;
   private final DeskPages pages;
+
+  /** What the forms that are open began with. */
+  private final BegunForms<ShopDraft> begun = new BegunForms<>(ShopText::read);
 
   /** A folder that once was a shop's is not set up anew, where its disk is away for a moment. */
   private volatile boolean isSetUp;
@@ -64,10 +70,19 @@ final class ShopScreen {
   }
 
   /** What is asked of the screen: which form, and what is in it. */
-  private record Asked(String version, ShopDraft draft, String town, List<Problem> problems) {
+  private record Asked(
+      String version, ShopDraft draft, String town, boolean own, List<Problem> problems) {
 
     boolean isNew() {
       return version.isEmpty();
+    }
+
+    Asked with(String version, List<Problem> problems) {
+      return new Asked(version, draft, town, own, problems);
+    }
+
+    Asked with(ShopDraft draft) {
+      return new Asked(version, draft, town, own, problems);
     }
   }
 
@@ -82,9 +97,18 @@ final class ShopScreen {
       return Optional.of(path.equals(SET_UP) ? setUp(request, words) : Answer.see(SET_UP));
     }
     if (path.equals(SET_UP)) {
-      return Optional.of(Answer.see("/"));
+      return Optional.of(late(request, words));
     }
     return path.equals(CHANGE) ? Optional.of(change(request, words)) : Optional.empty();
+  }
+
+  /** Somebody still has the form of a new shop, which another one has set up by now. */
+  private Answer late(Request request, Words words) throws IOException {
+    if (!request.isPost() || ShopSetUp.isNeeded(folder())) {
+      return Answer.see("/");
+    }
+    boolean isChange = !request.form().one("version").isEmpty();
+    return isChange ? change(request, words) : setUp(request, words);
   }
 
   private Map<String, Place> places() {
@@ -92,64 +116,118 @@ final class ShopScreen {
   }
 
   private Answer setUp(Request request, Words words) throws IOException {
+    ShopDraft empty = ShopForm.empty(words.language());
+    boolean own = request.isOwn();
     if (!request.isPost()) {
-      ShopDraft empty = ShopForm.empty(words.language());
-      return show(new Asked("", empty, "", List.of()), words, 200);
+      return show(new Asked("", empty, "", own, List.of()), words, 200);
     }
     Request.Values form = request.form();
-    ShopDraft draft = ShopForm.draft(form, Optional.empty(), false, places(), words);
-    String town = form.one(ShopForm.TOWN);
+    ShopDraft typed = ShopForm.draft(form, Optional.empty(), false, places(), words);
+    ShopDraft draft = own ? typed : typed.withSend(empty.send());
+    Asked asked = new Asked("", draft, form.one(ShopForm.TOWN), own, List.of());
     if (!form.one("do").equals("save")) {
-      return show(new Asked("", draft, town, List.of()), words, 200);
+      return show(asked, words, 200);
     }
-    List<Problem> wrong = desk.write(shop -> ShopSetUp.in(folder(), draft, desk.time()));
-    if (!wrong.isEmpty()) {
-      return show(new Asked("", draft, town, wrong), words, 422);
+    Saved<String> result = desk.write(shop -> ShopSetUp.in(folder(), draft, desk.time()));
+    if (result instanceof Saved.Refused<String> refused) {
+      return show(asked.with("", refused.problems()), words, 422);
     }
     isSetUp = true;
-    return Answer.see("/new");
+    return result instanceof Saved.Overtaken<String> overtaken
+        ? meanwhile(Optional.of(empty), asked, overtaken.now(), words)
+        : Answer.see("/new");
   }
 
   private Answer change(Request request, Words words) throws IOException {
-    LoadedShop shop = desk.now().shop();
-    Optional<KeptFile> kept = KeptFile.of(shop.files(), ShopText.FILE);
-    Optional<ShopDraft> before = kept.flatMap(k -> ShopText.read(k.text()));
-    if (before.isEmpty()) {
+    Optional<KeptFile> kept = KeptFile.of(desk.now().shop().files(), ShopText.FILE);
+    Optional<ShopDraft> now = kept.flatMap(begun::begin);
+    if (now.isEmpty()) {
       return byHand(words);
     }
+    boolean own = request.isOwn();
     if (!request.isPost()) {
-      return show(new Asked(kept.get().version(), before.get(), "", List.of()), words, 200);
+      return show(new Asked(kept.get().version(), now.get(), "", own, List.of()), words, 200);
     }
     Request.Values form = request.form();
+    String version = form.one("version");
+    Optional<ShopDraft> base = begun.of(version);
+    ShopDraft before = base.orElse(now.get());
     boolean hasJobs = !desk.now().shop().jobs().isEmpty();
-    ShopDraft draft = ShopForm.draft(form, before, hasJobs, places(), words);
-    Asked asked = new Asked(form.one("version"), draft, form.one(ShopForm.TOWN), List.of());
-    return form.one("do").equals("save") ? save(asked, words) : show(asked, words, 200);
+    ShopDraft typed = ShopForm.draft(form, Optional.of(before), hasJobs, places(), words);
+    ShopDraft draft = own ? typed : typed.withSend(before.send());
+    Asked asked = new Asked(version, draft, form.one(ShopForm.TOWN), own, List.of());
+    return form.one("do").equals("save") ? save(base, asked, words) : show(asked, words, 200);
   }
 
-  private Answer save(Asked asked, Words words) throws IOException {
-    SharedFiles.Change change =
-        new SharedFiles.Change(
-            ShopText.FILE,
-            asked.version(),
-            path -> true,
-            text -> ShopText.changed(text, asked.draft()));
-    Saved<String> result = desk.write(shop -> SharedFiles.change(shop, change, desk.time()));
+  private Answer save(Optional<ShopDraft> base, Asked asked, Words words) throws IOException {
+    Saved<String> result = written(asked.version(), asked.draft());
     if (result instanceof Saved.Written) {
       return Answer.see("/?done=saved");
     }
-    if (result instanceof Saved.Refused<String> refused) {
-      return show(with(asked, asked.version(), refused.problems()), words, 422);
-    }
-    KeptFile now = ((Saved.Overtaken<String>) result).now();
-    return show(
-        with(asked, now.version(), List.of(FormFields.overtaken(now.file(), "", words))),
-        words,
-        409);
+    return result instanceof Saved.Overtaken<String> overtaken
+        ? meanwhile(base, asked, overtaken.now(), words)
+        : refused(asked, asked.version(), result, words);
   }
 
-  private static Asked with(Asked asked, String version, List<Problem> problems) {
-    return new Asked(version, asked.draft(), asked.town(), problems);
+  private Answer refused(Asked asked, String version, Saved<String> result, Words words) {
+    List<Problem> problems = ((Saved.Refused<String>) result).problems();
+    return show(asked.with(version, problems), words, 422);
+  }
+
+  private Saved<String> written(String version, ShopDraft draft) throws IOException {
+    SharedFiles.Change change =
+        new SharedFiles.Change(
+            ShopText.FILE, version, path -> true, text -> ShopText.changed(text, draft));
+    return desk.write(shop -> SharedFiles.change(shop, change, desk.time()));
+  }
+
+  /**
+   * Somebody else saved the shop meanwhile: what only one of them filled in is put together, and
+   * what both did is shown with what the other one saved.
+   */
+  private Answer meanwhile(Optional<ShopDraft> base, Asked mine, KeptFile now, Words words)
+      throws IOException {
+    Optional<ShopDraft> theirs = begun.begin(now);
+    Optional<ShopMerge.Merged> both =
+        base.flatMap(b -> theirs.map(t -> ShopMerge.of(b, mine.draft(), t)));
+    if (both.isEmpty()) {
+      List<Problem> whole = List.of(FormFields.overtaken(now.file(), "", words));
+      return show(mine.with(now.version(), whole), words, 409);
+    }
+    Asked merged = mine.with(both.get().draft());
+    if (!both.get().clashes().isEmpty()) {
+      List<Problem> clashes =
+          both.get().clashes().stream()
+              // The clock goes with the place, of which it is told already.
+              .filter(c -> !c.name().equals("zone"))
+              .map(c -> clash(now.file(), c, words))
+              .toList();
+      return show(merged.with(now.version(), clashes), words, 409);
+    }
+    Saved<String> result = written(now.version(), merged.draft());
+    return result instanceof Saved.Refused
+        ? refused(merged, now.version(), result, words)
+        : Answer.see("/?done=merged");
+  }
+
+  private Problem clash(String file, Merging.Clash clash, Words words) {
+    String theirs = said(clash);
+    return Problem.error(
+        "saved-meanwhile",
+        new Where(file, 0, 0, clash.name()),
+        theirs.isEmpty()
+            ? words.text("desk.shop.left-empty")
+            : words.text("desk.shop.saved-as", Map.of("value", theirs)),
+        words.text("desk.shop.yours-stays"));
+  }
+
+  private String said(Merging.Clash clash) {
+    String value = ShopFields.said(clash.theirs());
+    return switch (clash.name()) {
+      case "place" -> Optional.ofNullable(places().get(value)).map(Place::name).orElse(value);
+      case "language" -> desk.now().shop().words().of(value).text("language.name");
+      default -> value;
+    };
   }
 
   private Answer byHand(Words words) {
@@ -178,10 +256,11 @@ final class ShopScreen {
             isNew ? SET_UP : CHANGE,
             asked.version(),
             folder().toString(),
-            fields.all(asked.town()),
+            fields.all(asked.town(), asked.own()),
             PlaceChoices.of(asked.draft().place(), asked.town(), places(), words),
             fields.others(),
-            isNew);
+            isNew,
+            asked.own());
     return Answer.html(status, pages.html("shop", view, words));
   }
 }

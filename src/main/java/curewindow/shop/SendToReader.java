@@ -13,6 +13,10 @@ record SendToReader(Source source) {
   static final Keys KEYS = Keys.needs("to").allows("host-key", "key-file");
 
   private static final int LONGEST = 300;
+
+  /** A password may have any signs in it, also such as no address can have; none is shown. */
+  private static final Pattern PASSWORD = Pattern.compile("sftp://[^/@:]*:.*@");
+
   private static final Pattern FINGERPRINT = Pattern.compile("SHA256:[A-Za-z0-9+/]{43}=?");
 
   Optional<SendTo> read(Fields f) {
@@ -28,17 +32,17 @@ record SendToReader(Source source) {
 
   private Optional<URI> host(Fields f, String text) {
     String what = "write USER, HOST and folder, such as sftp://quillhaven@files.example/site";
+    if (PASSWORD.matcher(text).lookingAt()) {
+      source.error(
+          "password-written",
+          f.where("to"),
+          "a password does not belong in shop.yaml",
+          "take it out, and put it into the environment as CUREWINDOW_SEND_PASSWORD");
+      return Optional.empty();
+    }
     try {
       URI uri = new URI(text);
       String user = uri.getUserInfo();
-      if (user != null && user.contains(":")) {
-        source.error(
-            "password-written",
-            f.where("to"),
-            "a password does not belong in shop.yaml",
-            "take it out, and put it into the environment as CUREWINDOW_SEND_PASSWORD");
-        return Optional.empty();
-      }
       boolean isWhole = user != null && uri.getHost() != null && uri.getPath().length() > 1;
       if (isWhole && uri.getQuery() == null && uri.getFragment() == null) {
         return Optional.of(uri);

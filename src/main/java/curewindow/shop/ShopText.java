@@ -1,6 +1,8 @@
 package curewindow.shop;
 
 import curewindow.shop.Node.Branch;
+import curewindow.shop.ShopDraft.BayDraft;
+import curewindow.shop.ShopDraft.SendDraft;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -63,7 +65,21 @@ public final class ShopText {
         Typed.text(shop, "language"),
         Typed.text(shop, "place"),
         Typed.branch(shop, "opening").map(ShopText::opening).orElse(Map.of()),
-        Typed.texts(shop, "closed"));
+        Typed.texts(shop, "closed"),
+        Typed.text(shop, "locale"),
+        Typed.text(shop, "units"),
+        Typed.branch(shop, "bay").map(ShopText::bay).orElse(BayDraft.NONE),
+        Typed.branch(shop, "send").map(ShopText::send).orElse(SendDraft.NONE));
+  }
+
+  private static BayDraft bay(Branch bay) {
+    return new BayDraft(
+        Typed.text(bay, "temperature"), Typed.text(bay, "humidity"), Typed.text(bay, "lamp"));
+  }
+
+  private static SendDraft send(Branch send) {
+    return new SendDraft(
+        Typed.text(send, "to"), Typed.text(send, "host-key"), Typed.text(send, "key-file"));
   }
 
   private static Map<String, String> opening(Branch days) {

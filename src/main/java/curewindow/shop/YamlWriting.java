@@ -17,7 +17,7 @@ final class YamlWriting {
   /** What needs no quotes: it is read as text, a number or a time, as it stands. */
   private static final Pattern PLAIN =
       Pattern.compile(
-          "[\\p{L}][\\p{L}\\p{N} ./()+&'_-]*(?<![ ])|[1-9][0-9]{0,8}|0|[0-9]+[.][0-9]+"
+          "[\\p{L}][\\p{L}\\p{N} ./()+&'_-]*(?<![ ])|-?[1-9][0-9]{0,8}|0|-?[0-9]+[.][0-9]+"
               + "|[0-9]{4}-[0-9]{2}-[0-9]{2}(T[0-9]{2}:[0-9]{2}([+-][0-9]{2}:[0-9]{2})?)?");
 
   /** YAML reads these as something else than text; some only in its first version. */

@@ -46,26 +46,36 @@ public final class ShopSetUp {
    * @param folder the folder; it need not be there
    * @param draft the shop
    * @param now the time of reading
-   * @return what is wrong with the values, in which case nothing was written; empty where the
-   *     folder can be pressed
+   * @return the text of its {@code shop.yaml}, once the folder can be pressed; nothing is written
+   *     where values are wrong, or where somebody else has set it up by now
    * @throws IOException where the folder cannot be written; the message is for the user
    */
-  public static List<Problem> in(Path folder, ShopDraft draft, Instant now) throws IOException {
+  public static Saved<String> in(Path folder, ShopDraft draft, Instant now) throws IOException {
+    if (!isNeeded(folder)) {
+      return overtaken(folder);
+    }
     String text = ShopText.of(draft);
     List<Problem> wrong =
         ShopFolder.read(new ShopFiles(folder).with(ShopText.FILE, text), now).problems().stream()
             .filter(Problem::isError)
             .toList();
     if (!wrong.isEmpty()) {
-      return wrong;
+      return new Saved.Refused<>(wrong);
     }
     made(folder);
     try (FolderLock lock = FolderLock.on(folder)) {
-      if (isNeeded(lock.folder())) {
-        lay(lock.folder(), text);
+      if (!isNeeded(lock.folder())) {
+        return overtaken(lock.folder());
       }
+      lay(lock.folder(), text);
     }
-    return List.of();
+    return new Saved.Written<>(text);
+  }
+
+  private static Saved<String> overtaken(Path folder) {
+    return KeptFile.of(new ShopFiles(folder), ShopText.FILE)
+        .<Saved<String>>map(Saved.Overtaken::new)
+        .orElseGet(() -> KeptFile.byHand(ShopText.FILE));
   }
 
   private static void lay(Path folder, String shop) throws IOException {

@@ -127,6 +127,42 @@ class NetworkDeskTest {
     }
   }
 
+  /** Where the site goes leads out of the two folders, so no tablet says that. */
+  @Test
+  void aTabletDoesNotChangeWhereTheSiteIsSentTo() throws Exception {
+    Assumptions.assumeFalse(OwnNames.inNetwork().isEmpty(), "Skipped: no network but the loopback");
+    try (DeskClient own = DeskClient.open(folder);
+        Desk desk = open(own)) {
+      URI at = desk.others().get(0);
+      HttpResponse<String> in = own.send(form(at, "/enter", "passcode=heron7rq"));
+      String cookie = in.headers().firstValue("Set-Cookie").orElseThrow().replaceFirst(";.*", "");
+      HttpRequest.Builder ask = HttpRequest.newBuilder(at.resolve("/shop"));
+      String shown = own.send(ask.header("Cookie", cookie)).body();
+      assertFalse(shown.contains("send.to"), shown);
+      assertTrue(shown.contains("is changed on the machine that runs the desk"), shown);
+      assertTrue(own.page("/shop").contains("id=\"send.to\""));
+      Matcher version = Pattern.compile("name=\"version\" value=\"([0-9a-f]+)\"").matcher(shown);
+      assertTrue(version.find());
+      String body =
+          DeskClient.form(
+              List.of(
+                  "do", "save",
+                  "version", version.group(1),
+                  "name", "Quillhaven Film & Coatings",
+                  "phone", "+1 206 555 0142",
+                  "texts", "same",
+                  "address", "https://care.quillhaven.example/",
+                  "language", "en",
+                  "place", "seattle",
+                  "bay.temperature", "19",
+                  "send.to", own.shop.resolve("jobs").toString()));
+      HttpResponse<String> saved = own.send(form(at, "/shop", body).header("Cookie", cookie));
+      assertEquals(303, saved.statusCode(), saved.body());
+      assertEquals(19, own.loaded().shop().orElseThrow().bay().temperature());
+      assertEquals(Optional.empty(), own.loaded().shop().orElseThrow().send());
+    }
+  }
+
   @Test
   void aLinkInTheCustomersPageWorksOnATablet() throws Exception {
     Assumptions.assumeFalse(OwnNames.inNetwork().isEmpty(), "Skipped: no network but the loopback");

@@ -33,7 +33,11 @@ class ShopTextTest {
         "en",
         "",
         opening,
-        List.of("2026-12-25"));
+        List.of("2026-12-25"),
+        "",
+        "",
+        ShopDraft.BayDraft.NONE,
+        ShopDraft.SendDraft.NONE);
   }
 
   private static final String TEXT =

@@ -109,6 +109,7 @@ class UnusedTextsTest {
           new Built("desk.rules.where.", "desk/RuleScreen", Set.copyOf(SpotFact.ids())),
           new Built("desk.rules.", "desk/RuleScreen", numbers()),
           new Built("desk.shop.by-text.", "desk/ShopFields", Set.of("same", "other", "none")),
+          new Built("desk.shop.in-units.", "desk/ShopFields", Set.of("usual", "us", "metric")),
           new Built("desk.shop.day.", "desk/ShopFields", Set.of("same", "open", "closed")),
           new Built("desk.import.column.", "desk/OurWords", Set.copyOf(JobColumns.all())),
           new Built("desk.import.dates.", "desk/ImportFields", dateOrders()),
