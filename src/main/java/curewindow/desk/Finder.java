@@ -1,5 +1,6 @@
 package curewindow.desk;
 
+import curewindow.problem.Nearest;
 import curewindow.shop.Film;
 import curewindow.shop.FittedItem;
 import curewindow.shop.Job;
@@ -7,7 +8,6 @@ import curewindow.shop.Shop;
 import curewindow.site.LoadedShop;
 import curewindow.words.Words;
 import curewindow.words.WordsLibrary;
-import java.text.Normalizer;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
@@ -15,17 +15,13 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.regex.Pattern;
 
 /**
  * Finds jobs by what people remember of them: number, first name, car, film, batch, date. Every
  * word that is typed has to be somewhere in the job; case and accents do not count.
  */
 final class Finder {
-
-  private static final Pattern MARKS = Pattern.compile("\\p{M}+");
 
   /** As forms of browsers write days, by the place where they are. */
   private static final DateTimeFormatter MONTH_FIRST = DateTimeFormatter.ofPattern("MM/dd/uuuu");
@@ -81,11 +77,7 @@ final class Finder {
   }
 
   private static String plain(String text) {
-    return MARKS
-        .matcher(Normalizer.normalize(text, Normalizer.Form.NFD))
-        .replaceAll("")
-        .toLowerCase(Locale.ROOT)
-        .replace('\u00A0', ' ');
+    return Nearest.plain(text).replace('\u00A0', ' ');
   }
 
   /**

@@ -19,11 +19,10 @@ import curewindow.site.Output;
 import curewindow.site.Press;
 import curewindow.site.PressReport;
 import curewindow.site.Tokens;
+import curewindow.told.Contact;
 import curewindow.told.JobView;
 import curewindow.words.Words;
 import java.io.IOException;
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -102,14 +101,9 @@ final class HandOverScreen {
                 prints(view, words),
                 DatesBeside.of(shop, job, words, desk.time()),
                 text,
-                sms(text),
+                Contact.sms("", text),
                 CardFile.isHandedOver(shop, job)),
             words));
-  }
-
-  /** A link that opens the phone's messages (RFC 5724) with a text. */
-  static String sms(String text) {
-    return "sms:?&body=" + URLEncoder.encode(text, StandardCharsets.UTF_8).replace("+", "%20");
   }
 
   /** In the customer's language. */

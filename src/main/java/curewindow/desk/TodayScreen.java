@@ -14,6 +14,7 @@ import curewindow.site.DueCalls;
 import curewindow.site.LoadedShop;
 import curewindow.site.Office;
 import curewindow.site.VisitNotes;
+import curewindow.told.Contact;
 import curewindow.told.JobView;
 import curewindow.told.VisitWords;
 import curewindow.told.When;
@@ -129,7 +130,7 @@ final class TodayScreen {
                     desk.job(v.job())
                         .map(desk.now()::view)
                         .flatMap(VisitWords::invitation)
-                        .map(HandOverScreen::sms)))
+                        .map(text -> Contact.sms("", text))))
         .toList();
   }
 

@@ -6,9 +6,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Finds the known name that someone who mistyped most likely meant. */
 public final class Nearest {
+
+  private static final Pattern MARKS = Pattern.compile("\\p{M}+");
 
   private Nearest() {}
 
@@ -103,11 +106,20 @@ public final class Nearest {
    * @return lower case, joined with hyphens
    */
   public static String fold(String name) {
-    return Normalizer.normalize(name, Normalizer.Form.NFD)
-        .replaceAll("\\p{M}", "")
-        .toLowerCase(Locale.ROOT)
-        .replace('_', '-')
-        .replace(' ', '-');
+    return plain(name).replace('_', '-').replace(' ', '-');
+  }
+
+  /**
+   * A text without accents and capitals.
+   *
+   * @param text a text
+   * @return lower case, all else as it stands
+   */
+  public static String plain(String text) {
+    return MARKS
+        .matcher(Normalizer.normalize(text, Normalizer.Form.NFD))
+        .replaceAll("")
+        .toLowerCase(Locale.ROOT);
   }
 
   private static int distance(String a, String b) {

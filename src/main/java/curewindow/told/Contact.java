@@ -114,7 +114,19 @@ public final class Contact {
    * @return the link, where the shop takes text messages
    */
   public Optional<String> sms(String body) {
-    return shop.textNumber().map(n -> "sms:" + dialled(n) + query("body", body, "?"));
+    return shop.textNumber().map(number -> sms(number, body));
+  }
+
+  /**
+   * A text message (RFC 5724).
+   *
+   * @param number as people write it; empty where whoever sends it chooses
+   * @param body what it says; may be empty
+   * @return the link
+   */
+  public static String sms(String number, String body) {
+    // Some phones take a body without a number only behind this sign: known from use, no source.
+    return "sms:" + dialled(number) + query("body", body, number.isEmpty() ? "?&" : "?");
   }
 
   /**
