@@ -2,6 +2,7 @@ package curewindow.cli;
 
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
+import curewindow.shop.ImportMaps;
 import curewindow.shop.Shop;
 import curewindow.site.DueCalls;
 import curewindow.site.LoadedShop;
@@ -13,6 +14,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -82,6 +84,12 @@ final class CheckCommand implements Callable<Integer> {
         loaded.shop().isPresent()
             ? Stream.concat(Press.rehearse(loaded).stream(), PickupNotes.of(loaded, time).stream())
             : Stream.of();
-    return Stream.concat(loaded.problems().stream(), more).distinct().sorted().toList();
+    // A map only matters to an import, so no press asks for it.
+    Stream<Problem> maps = ImportMaps.check(loaded.files()).stream();
+    return Stream.of(loaded.problems().stream(), maps, more)
+        .flatMap(Function.identity())
+        .distinct()
+        .sorted()
+        .toList();
   }
 }

@@ -8,6 +8,7 @@ import curewindow.intake.RowPlan;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.shop.ImportMaps;
+import curewindow.site.LoadedShop;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -88,7 +89,7 @@ final class ImportCommand implements Callable<Integer> {
   }
 
   private int firstMap(ForeignTable table, String name) throws IOException {
-    GuessedMap first = Intake.guess(table, name, shop.folder(), clock);
+    GuessedMap first = Intake.guess(table, name, LoadedShop.load(shop.folder(), clock));
     if (plan) {
       err().println("there is no map " + first.file() + "; leave out --plan to have one written");
       return Exit.PROBLEMS;
@@ -117,7 +118,7 @@ final class ImportCommand implements Callable<Integer> {
   }
 
   private int show(ForeignTable table, String name) {
-    IntakePlan plan = Intake.plan(table, name, shop.folder(), clock);
+    IntakePlan plan = Intake.plan(table, name, LoadedShop.load(shop.folder(), clock));
     sayHow(plan);
     for (RowPlan row : plan.rows()) {
       if (row.state() != RowPlan.State.LEFT) {
@@ -161,7 +162,7 @@ final class ImportCommand implements Callable<Integer> {
 
   private void sayHow(IntakePlan plan) {
     ProblemLines.print(plan.stops(), err());
-    plan.notes().forEach(note -> out().println(note + "."));
+    plan.notes().forEach(note -> out().println(note.message() + "."));
   }
 
   private static String counts(IntakePlan plan, int jobs) {

@@ -5,6 +5,7 @@ import curewindow.desk.FormFields.Field;
 import curewindow.problem.Problem;
 import curewindow.shop.Catalogue;
 import curewindow.shop.FilmDraft;
+import curewindow.shop.FilmText;
 import curewindow.shop.Service;
 import curewindow.shop.SpotFact;
 import curewindow.words.Words;
@@ -92,6 +93,6 @@ final class FilmFields {
 
   /** The problems that no field shows, once the fields were asked for. */
   List<String> others() {
-    return fields.others();
+    return fields.others(FilmText.FILE);
   }
 }

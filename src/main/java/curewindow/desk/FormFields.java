@@ -24,7 +24,7 @@ final class FormFields {
   record Choices(String name, List<Choice> all, List<String> problems) {}
 
   private final List<Problem> problems;
-  private final Words words;
+  private final ProblemWords words;
   private final String place;
 
   /** The places whose problems are told beside a value. */
@@ -41,7 +41,7 @@ final class FormFields {
    */
   FormFields(List<Problem> problems, Words words, String place) {
     this.problems = List.copyOf(problems);
-    this.words = words;
+    this.words = new ProblemWords(words);
     this.place = place;
   }
 
@@ -50,12 +50,12 @@ final class FormFields {
    *
    * @param path the value that both changed; empty for the whole file
    */
-  static Problem overtaken(String file, String path, Words words) {
+  static Problem overtaken(String file, String path) {
     return Problem.error(
         "changed-meanwhile",
         new Where(file, 0, 0, path),
-        words.text("desk.shop.meanwhile"),
-        words.text("desk.shop.meanwhile-do"));
+        "somebody else changed this in the meantime",
+        "save again to put this in place of theirs, or open it anew to see theirs");
   }
 
   Field field(String name, String value) {
@@ -73,14 +73,27 @@ final class FormFields {
   /** What is wrong with the value of a name, or with a part of it. */
   List<String> at(String name) {
     shown.add(place + name);
-    return problems.stream().filter(p -> isAt(p, place + name)).map(this::told).distinct().toList();
+    return problems.stream()
+        .filter(p -> isAt(p, place + name))
+        .map(words::told)
+        .distinct()
+        .toList();
   }
 
   /** The problems that stand at no value, once all fields were asked for. */
   List<String> others() {
+    return others("");
+  }
+
+  /**
+   * The same where a value may break something in other files.
+   *
+   * @param own the file that the form is about; empty where only that can be wrong
+   */
+  List<String> others(String own) {
     return problems.stream()
         .filter(p -> shown.stream().noneMatch(n -> isAt(p, n)))
-        .map(this::told)
+        .map(p -> own.isEmpty() || p.file().equals(own) ? words.told(p) : words.toldOf(p))
         .distinct()
         .toList();
   }
@@ -97,14 +110,5 @@ final class FormFields {
     }
     String key = problem.message().replaceFirst(" is missing$", "");
     return problem.path().isEmpty() ? key : problem.path() + "." + key;
-  }
-
-  /** As the counter says it, where it has words for it; else as the files' reader does. */
-  private String told(Problem problem) {
-    if (problem.code().equals("missing-key") || problem.code().equals("no-spots")) {
-      return words.text("desk.form.needed");
-    }
-    String own = "desk.problem." + problem.code();
-    return words.has(own) ? words.text(own) : problem.message() + ": " + problem.fix();
   }
 }

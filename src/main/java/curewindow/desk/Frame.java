@@ -13,9 +13,16 @@ import java.util.Optional;
  * @param links the screens that can be gone to
  * @param done what was just done; empty where nothing was
  * @param other the other language the desk speaks
+ * @param back where the screen is found again in it, where it has no form that says so
  */
 record Frame(
-    String lang, String title, String shop, List<Link> links, Optional<String> done, Other other) {
+    String lang,
+    String title,
+    String shop,
+    List<Link> links,
+    Optional<String> done,
+    Other other,
+    String back) {
 
   /** A screen that can be gone to; a quiet one stands at the foot where the head has no room. */
   record Link(String href, String text, boolean here, boolean quiet) {
@@ -38,7 +45,17 @@ record Frame(
             link(words, path, "/import", "desk.import.title").quieter());
     Other other =
         words.language().equals("es") ? new Other("en", "English") : new Other("es", "Español");
-    return new Frame(words.language(), title, shop, links, done, other);
+    return new Frame(words.language(), title, shop, links, done, other, path);
+  }
+
+  /** The same with another place where it is found again. */
+  Frame at(String place) {
+    return new Frame(lang, title, shop, links, done, other, place);
+  }
+
+  /** The same for a desk that has no other screens yet. */
+  Frame alone() {
+    return new Frame(lang, title, shop, List.of(), Optional.empty(), other, back);
   }
 
   private static Link link(Words words, String path, String href, String key) {

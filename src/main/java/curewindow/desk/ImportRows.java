@@ -3,12 +3,7 @@ package curewindow.desk;
 import curewindow.intake.IntakePlan;
 import curewindow.intake.RowPlan;
 import curewindow.intake.RowPlan.State;
-import curewindow.problem.Problem;
-import curewindow.shop.ImportMap;
-import curewindow.shop.JobColumns;
-import curewindow.site.LoadedShop;
 import curewindow.words.Words;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -28,10 +23,7 @@ final class ImportRows {
    * @param told the same for people
    * @param problems what is wrong with it, and what to do
    */
-  record Row(int line, String job, String state, String told, List<Told> problems) {}
-
-  /** A problem: where, what, and what to do. */
-  record Told(String where, String what, String fix) {}
+  record Row(int line, String job, String state, String told, List<String> problems) {}
 
   /**
    * All rows.
@@ -45,11 +37,13 @@ final class ImportRows {
 
   private final IntakePlan plan;
   private final boolean done;
+  private final ImportTold told;
   private final Words words;
 
-  private ImportRows(IntakePlan plan, boolean done, Words words) {
+  private ImportRows(IntakePlan plan, boolean done, ImportTold told, Words words) {
     this.plan = plan;
     this.done = done;
+    this.told = told;
     this.words = words;
   }
 
@@ -58,8 +52,8 @@ final class ImportRows {
    *
    * @param done whether it was carried out
    */
-  static Rows of(IntakePlan plan, boolean done, Words words) {
-    return new ImportRows(plan, done, words).rows();
+  static Rows of(IntakePlan plan, boolean done, ImportTold told, Words words) {
+    return new ImportRows(plan, done, told, words).rows();
   }
 
   private Rows rows() {
@@ -98,34 +92,6 @@ final class ImportRows {
         row.job(),
         state,
         words.text("desk.import.state." + key),
-        row.problems().stream().map(ImportRows::told).toList());
-  }
-
-  static Told told(Problem problem) {
-    String where = problem.line() > 0 ? problem.file() + ":" + problem.line() : problem.file();
-    return new Told(where, problem.message(), problem.fix());
-  }
-
-  /** What is wrong with a map; what it lacks is said in the words of its form. */
-  static List<Told> ofMap(List<Problem> problems, ImportMap map, LoadedShop shop, Words words) {
-    OurWords ours = new OurWords(shop, words);
-    List<Told> told = new ArrayList<>();
-    List<String> lacking =
-        JobColumns.required().stream()
-            .filter(c -> !map.columns().containsKey(c) && !map.fixed().containsKey(c))
-            .map(ours::column)
-            .toList();
-    if (!lacking.isEmpty()) {
-      told.add(
-          new Told(
-              "",
-              words.text("desk.import.lacking", Map.of("columns", String.join("; ", lacking))),
-              words.text("desk.import.lacking-do")));
-    }
-    problems.stream()
-        .filter(p -> p.isError() && !p.code().equals("missing-column"))
-        .map(ImportRows::told)
-        .forEach(told::add);
-    return told;
+        row.problems().stream().map(told::text).toList());
   }
 }

@@ -6,7 +6,6 @@ import curewindow.intake.Intake;
 import curewindow.intake.IntakePlan;
 import curewindow.intake.MapText;
 import curewindow.intake.TableGlance;
-import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.shop.ImportMap;
 import curewindow.shop.ImportMaps;
@@ -29,7 +28,7 @@ final class ImportScreen {
 
   /** Where a table is given. */
   record Start(
-      Frame frame, List<String> maps, List<ImportRows.Told> problems, String rows, int most) {}
+      Frame frame, List<String> maps, List<ImportTold.Told> problems, String rows, int most) {}
 
   /**
    * Where it is told how the table is read.
@@ -45,7 +44,7 @@ final class ImportScreen {
       String map,
       ImportMapFile.Draft draft,
       Optional<String> notice,
-      List<ImportRows.Told> problems,
+      List<ImportTold.Told> problems,
       List<String> looks,
       ImportFields.Fields fields) {}
 
@@ -59,7 +58,7 @@ final class ImportScreen {
       Frame frame,
       SentTable table,
       String map,
-      List<ImportRows.Told> stops,
+      List<ImportTold.Told> stops,
       List<String> notes,
       ImportRows.Rows rows,
       Optional<String> go,
@@ -67,7 +66,12 @@ final class ImportScreen {
 
   /** A form that was sent, with the table in it. */
   private record Sent(
-      Request.Values form, SentTable sent, ForeignTable table, Frame frame, Words words) {}
+      Request.Values form, SentTable sent, ForeignTable table, Frame frame, Words words) {
+
+    ImportTold told() {
+      return new ImportTold(table.name(), words);
+    }
+  }
 
   private static final int MOST_LOOKS = 20;
 
@@ -89,7 +93,7 @@ final class ImportScreen {
         : start(frame, List.of(), "", words);
   }
 
-  private Answer start(Frame frame, List<ImportRows.Told> problems, String rows, Words words) {
+  private Answer start(Frame frame, List<ImportTold.Told> problems, String rows, Words words) {
     Start view = new Start(frame, Intake.maps(folder), problems, rows, SentTable.MOST);
     return Answer.html(problems.isEmpty() ? 200 : 422, pages.html("import", view, words));
   }
@@ -97,19 +101,18 @@ final class ImportScreen {
   private Answer sent(Request.Values form, Frame frame, Words words) {
     Optional<SentTable> sent = SentTable.of(form);
     String rows = form.list("rows").stream().findFirst().orElse("");
+    if (form.one("do").equals("begin")) {
+      return start(frame, List.of(), rows, words);
+    }
     if (sent.isEmpty() || sent.get().isTooLarge()) {
       String key = sent.isEmpty() ? "desk.import.nothing" : "desk.import.too-large";
-      return start(frame, List.of(new ImportRows.Told("", words.text(key), "")), rows, words);
+      return start(frame, List.of(new ImportTold.Told("", words.text(key), "")), rows, words);
     }
     Problems problems = new Problems();
     Optional<ForeignTable> table = sent.get().read(problems);
     return table.isEmpty()
-        ? start(frame, told(problems.all()), rows, words)
+        ? start(frame, new ImportTold(sent.get().name(), words).all(problems.all()), rows, words)
         : step(new Sent(form, sent.get(), table.get(), frame, words));
-  }
-
-  private static List<ImportRows.Told> told(List<Problem> problems) {
-    return problems.stream().map(ImportRows::told).toList();
   }
 
   private Answer step(Sent sent) {
@@ -131,8 +134,9 @@ final class ImportScreen {
 
   private Answer first(Sent sent) {
     String name = ImportMapFile.free(folder, ImportMaps.nameFor(sent.sent().name()));
-    GuessedMap guess = Intake.guess(sent.table(), name, folder, clock);
-    List<String> looks = guess.looks().stream().limit(MOST_LOOKS).map(Problem::message).toList();
+    GuessedMap guess = Intake.guess(sent.table(), name, desk.now().shop());
+    ProblemWords told = ProblemWords.ofRows(sent.words());
+    List<String> looks = guess.looks().stream().limit(MOST_LOOKS).map(told::told).toList();
     return mapping(
         sent,
         name,
@@ -147,7 +151,7 @@ final class ImportScreen {
   private Answer change(Sent sent, String name) {
     ImportMapFile file = ImportMapFile.of(folder, name);
     ImportMap map =
-        file.map().orElseGet(() -> guessed(Intake.guess(sent.table(), name, folder, clock)));
+        file.map().orElseGet(() -> guessed(Intake.guess(sent.table(), name, desk.now().shop())));
     boolean here = file.isOurs();
     Optional<String> notice =
         here
@@ -164,7 +168,7 @@ final class ImportScreen {
       ImportMap map,
       ImportMapFile.Draft draft,
       Optional<String> notice,
-      List<ImportRows.Told> problems,
+      List<ImportTold.Told> problems,
       List<String> looks) {}
 
   private Answer mapping(Sent sent, String name, Asked asked) {
@@ -208,39 +212,51 @@ final class ImportScreen {
           untold ? Optional.of(sent.words().text("desk.import.new-names")) : Optional.empty();
       return mapping(sent, name, new Asked(map, draft, notice, List.of(), List.of()));
     }
-    List<ImportRows.Told> problems = kept(name, spelled, draft, sent.words());
+    List<ImportTold.Told> problems = kept(sent, name, spelled, draft);
     return problems.isEmpty()
         ? preview(sent, name)
         : mapping(sent, name, new Asked(map, draft, Optional.empty(), problems, List.of()));
   }
 
-  private List<ImportRows.Told> kept(
-      String name, ImportMap map, ImportMapFile.Draft draft, Words words) {
+  private List<ImportTold.Told> kept(
+      Sent sent, String name, ImportMap map, ImportMapFile.Draft draft) {
+    Words words = sent.words();
     Problems problems = new Problems();
     boolean kept;
     try {
       kept = ImportMapFile.keep(folder, name, map, draft, problems);
     } catch (IOException e) {
-      return List.of(new ImportRows.Told("", String.valueOf(e.getMessage()), ""));
+      return notWritten(e, words);
     }
     return kept || problems.hasErrors()
-        ? ImportRows.ofMap(problems.all(), map, desk.now().shop(), words)
+        ? sent.told().ofMap(problems.all(), map)
         : List.of(
-            new ImportRows.Told(
+            new ImportTold.Told(
                 ImportMaps.file(name),
                 words.text("desk.import.taken"),
                 words.text("desk.import.taken-do")));
   }
 
+  private static List<ImportTold.Told> notWritten(IOException e, Words words) {
+    return ProblemWords.told(e, words).stream()
+        .map(line -> new ImportTold.Told("", line, ""))
+        .toList();
+  }
+
   private Answer preview(Sent sent, String map) {
-    return preview(sent, map, Outcome.of(Intake.plan(sent.table(), map, folder, clock)));
+    return preview(sent, map, Outcome.of(plan(sent, map), sent.told()));
+  }
+
+  /** What would become of the rows in the shop as the desk has it in memory. */
+  private IntakePlan plan(Sent sent, String map) {
+    return Intake.plan(sent.table(), map, desk.now().shop());
   }
 
   /** What becomes of the rows, or became of them, and why it did not. */
-  private record Outcome(IntakePlan plan, boolean done, List<ImportRows.Told> failed) {
+  private record Outcome(IntakePlan plan, boolean done, List<ImportTold.Told> failed) {
 
-    static Outcome of(IntakePlan plan) {
-      return new Outcome(plan, false, told(plan.stops()));
+    static Outcome of(IntakePlan plan, ImportTold told) {
+      return new Outcome(plan, false, told.all(plan.stops()));
     }
   }
 
@@ -258,8 +274,8 @@ final class ImportScreen {
             sent.sent(),
             map,
             outcome.failed(),
-            plan.notes(),
-            ImportRows.of(plan, outcome.done(), words),
+            plan.notes().stream().map(ProblemWords.ofRows(words)::told).toList(),
+            ImportRows.of(plan, outcome.done(), sent.told(), words),
             go,
             outcome.done());
     return Answer.html(
@@ -269,27 +285,24 @@ final class ImportScreen {
   private Answer take(Sent sent, String map) {
     try {
       IntakePlan done = desk.write(shop -> Intake.carryOut(sent.table(), map, folder, clock));
-      return preview(sent, map, new Outcome(done, true, told(done.stops())));
+      return preview(sent, map, new Outcome(done, true, sent.told().all(done.stops())));
     } catch (IOException e) {
       // Somebody else is at work; what was sent is still there to be sent again.
-      IntakePlan plan = Intake.plan(sent.table(), map, folder, clock);
-      String why = String.valueOf(e.getMessage());
-      return preview(
-          sent, map, new Outcome(plan, false, List.of(new ImportRows.Told("", why, ""))));
+      return preview(sent, map, new Outcome(plan(sent, map), false, notWritten(e, sent.words())));
     }
   }
 
   /** The rows that are left over, of which those that were imported are none. */
   private Answer rest(Sent sent, String map) {
-    IntakePlan plan = Intake.plan(sent.table(), map, folder, clock);
+    IntakePlan plan = plan(sent, map);
     String name =
         URLEncoder.encode(Intake.restName(sent.sent().name()), StandardCharsets.UTF_8)
             .replace("+", "%20");
-    return plan.rest()
+    return plan.rest(sent.told()::text)
         .map(
             bytes ->
                 Answer.of("text/csv", bytes)
                     .with("Content-Disposition", "attachment; filename*=UTF-8''" + name))
-        .orElseGet(() -> preview(sent, map, Outcome.of(plan)));
+        .orElseGet(() -> preview(sent, map, Outcome.of(plan, sent.told())));
   }
 }

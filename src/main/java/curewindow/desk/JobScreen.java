@@ -152,9 +152,9 @@ final class JobScreen {
         both.map(
                 m ->
                     m.clashes().stream()
-                        .map(name -> FormFields.overtaken(now.file(), name, words))
+                        .map(name -> FormFields.overtaken(now.file(), name))
                         .toList())
-            .orElseGet(() -> List.of(FormFields.overtaken(now.file(), "", words)));
+            .orElseGet(() -> List.of(FormFields.overtaken(now.file(), "")));
     JobDraft shown = both.map(JobMerge.Merged::draft).orElse(draft);
     return refused(asked(job, now.version(), shown), told, words, 409);
   }

@@ -1,12 +1,15 @@
 package curewindow.desk;
 
 import java.net.URLDecoder;
+import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * What a browser asks for.
@@ -40,6 +43,37 @@ record Request(
 
   Request withSite(String other) {
     return new Request(isPost, path, query, form, cookies, other);
+  }
+
+  /** The button by which a form asks to be shown in another language, which is its value. */
+  static final String SPEAK = "speak";
+
+  /** What a form that is shown again does instead of what its buttons say. */
+  private static final String AGAIN = "again";
+
+  /**
+   * The same in another language: a form is shown again with all that is in it, nothing is done.
+   */
+  Request in(String language) {
+    String again = form.has(AGAIN) ? form.one(AGAIN) : "look";
+    return new Request(
+        isPost, path, query, form.with("do", again), Values.with(cookies, "language", language));
+  }
+
+  /** Where it is asked, with its query, but for what was just done. */
+  String here() {
+    String values =
+        query.all().entrySet().stream()
+            .filter(e -> !e.getKey().equals("done"))
+            .flatMap(e -> e.getValue().stream().map(v -> coded(e.getKey()) + "=" + coded(v)))
+            .collect(Collectors.joining("&"));
+    String at =
+        Arrays.stream(path.split("/", -1)).map(Request::coded).collect(Collectors.joining("/"));
+    return values.isEmpty() ? at : at + "?" + values;
+  }
+
+  private static String coded(String text) {
+    return URLEncoder.encode(text, StandardCharsets.UTF_8);
   }
 
   /** Values by name; a name may stand several times. */
@@ -86,6 +120,16 @@ record Request(
 
     List<String> list(String name) {
       return all.getOrDefault(name, List.of());
+    }
+
+    Values with(String name, String value) {
+      return new Values(with(all, name, List.of(value)));
+    }
+
+    private static <T> Map<String, T> with(Map<String, T> all, String name, T value) {
+      Map<String, T> more = new LinkedHashMap<>(all);
+      more.put(name, value);
+      return more;
     }
 
     boolean has(String name) {

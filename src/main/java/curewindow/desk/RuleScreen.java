@@ -123,7 +123,7 @@ final class RuleScreen {
     }
     KeptFile now = ((Saved.Overtaken<String>) result).now();
     Asked again = new Asked(asked.service(), asked.file(), now.version(), asked.numbers());
-    return refused(again, List.of(FormFields.overtaken(now.file(), "", words)), words, 409);
+    return refused(again, List.of(FormFields.overtaken(now.file(), "")), words, 409);
   }
 
   private Answer show(Asked asked, Words words) {
@@ -167,7 +167,7 @@ final class RuleScreen {
                 .map(rule -> rule(rule, asked.numbers(), fields, words))
                 .toList(),
             film(shop, asked.service()).flatMap(f -> effect(f, then, words)),
-            fields.others());
+            fields.others(RuleText.FILE));
     return Answer.html(status, pages.html("rules", view, words));
   }
 

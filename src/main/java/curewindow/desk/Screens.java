@@ -12,7 +12,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -25,6 +24,9 @@ final class Screens implements DeskServer.Screens {
   private static final String JOB = "/job/";
   private static final Pattern JOB_PATH = Pattern.compile(JOB + "([A-Za-z0-9._-]{1,40})/hand-over");
   private static final Set<String> LANGUAGES = Set.of("en", "es");
+
+  /** An address of the desk's own, and none elsewhere. */
+  private static final Pattern OWN = Pattern.compile("/([\\w?=&%+.~*-][\\w/?=&%+.~*-]*)?");
 
   private final Path out;
   private final DeskShop desk;
@@ -68,11 +70,29 @@ final class Screens implements DeskServer.Screens {
 
   @Override
   public Answer answer(Request request) {
+    String wanted = request.form().one(Request.SPEAK);
+    if (!LANGUAGES.contains(wanted)) {
+      return inItsLanguage(request);
+    }
+    Answer answer =
+        request.path().equals("/language")
+            ? Answer.see(back(request))
+            : inItsLanguage(request.in(wanted));
+    return answer.with(
+        "Set-Cookie", "language=" + wanted + "; Path=/; SameSite=Strict; Max-Age=31536000");
+  }
+
+  private static String back(Request request) {
+    String back = request.form().one("back");
+    return OWN.matcher(back).matches() ? back : "/";
+  }
+
+  private Answer inItsLanguage(Request request) {
     Words words = words(request);
     try {
       return of(request, words);
     } catch (IOException e) {
-      return message(request, words, 500, List.of(String.valueOf(e.getMessage())));
+      return message(request, words, 500, ProblemWords.told(e, words));
     } catch (RuntimeException e) {
       return message(request, words, 500, List.of(words.text("desk.message.fault"), fault(e)));
     }
@@ -114,12 +134,6 @@ final class Screens implements DeskServer.Screens {
     if (path.equals("/desk.js")) {
       return Answer.of(
           "text/javascript; charset=utf-8", pages.script().getBytes(StandardCharsets.UTF_8));
-    }
-    if (path.equals("/language")) {
-      return Answer.see("/")
-          .with(
-              "Set-Cookie",
-              "language=" + language(request) + "; Path=/; SameSite=Strict; Max-Age=31536000");
     }
     Optional<Answer> shop = ownShop.answer(request, words);
     if (shop.isPresent()) {
@@ -220,7 +234,7 @@ final class Screens implements DeskServer.Screens {
         desk.now().shop().problems().stream()
             .filter(Problem::isError)
             .limit(20)
-            .map(Problem::oneLine)
+            .map(new ProblemWords(words)::toldOf)
             .toList();
     return message(request, words, 503, lines);
   }
@@ -232,7 +246,7 @@ final class Screens implements DeskServer.Screens {
 
   private Frame frame(Request request, Words words, String title) {
     String shop = desk.now().shop().shop().map(Shop::name).orElse("Curewindow");
-    return Frame.of(words, shop, title, request.path(), told(request, words));
+    return Frame.of(words, shop, title, request.path(), told(request, words)).at(request.here());
   }
 
   /** What was just done. */
@@ -258,10 +272,5 @@ final class Screens implements DeskServer.Screens {
     String own = shop.shop().map(Shop::language).orElse("en");
     String language = LANGUAGES.contains(chosen) ? chosen : LANGUAGES.contains(own) ? own : "en";
     return shop.words().of(language);
-  }
-
-  private static String language(Request request) {
-    String wanted = request.query().one("to").toLowerCase(Locale.ROOT);
-    return LANGUAGES.contains(wanted) ? wanted : "en";
   }
 }

@@ -5,6 +5,7 @@ import curewindow.desk.FormFields.Choices;
 import curewindow.desk.FormFields.Field;
 import curewindow.problem.Problem;
 import curewindow.shop.ShopDraft;
+import curewindow.shop.ShopText;
 import curewindow.site.LoadedShop;
 import curewindow.words.Words;
 import java.time.Duration;
@@ -154,7 +155,7 @@ final class ShopFields {
 
   /** The problems that no field shows, once the fields were asked for. */
   List<String> others() {
-    return fields.others();
+    return fields.others(ShopText.FILE);
   }
 
   /** Where it is the phone's, what is wrong with it is told there. */

@@ -97,7 +97,7 @@ final class ShopForm {
         form.list("street").stream().map(line -> line.replaceAll("\\p{Cntrl}+", " ")).toList(),
         form.one("address"),
         zone.orElseGet(() -> zone(places, place)),
-        form.one("language"),
+        language(form, words),
         place,
         opening(form, before.map(ShopDraft::opening).orElse(Map.of())),
         Arrays.asList(form.one("closed").split("[\\s,;]+")),
@@ -128,6 +128,13 @@ final class ShopForm {
   /** What a form did not show is as it was before. */
   private static String typed(Request.Values form, String name, String before) {
     return form.has(name) ? form.one(name) : before;
+  }
+
+  /** A new shop speaks as the desk does, unless told otherwise, also where that changes. */
+  private static String language(Request.Values form, Words words) {
+    String typed = form.one("language");
+    boolean follows = form.has(Request.SPEAK) && typed.equals(form.one("spoken"));
+    return follows ? words.language() : typed;
   }
 
   private static String texts(Request.Values form) {

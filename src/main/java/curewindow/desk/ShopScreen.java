@@ -191,7 +191,7 @@ final class ShopScreen {
     Optional<ShopMerge.Merged> both =
         base.flatMap(b -> theirs.map(t -> ShopMerge.of(b, mine.draft(), t)));
     if (both.isEmpty()) {
-      List<Problem> whole = List.of(FormFields.overtaken(now.file(), "", words));
+      List<Problem> whole = List.of(FormFields.overtaken(now.file(), ""));
       return show(mine.with(now.version(), whole), words, 409);
     }
     Asked merged = mine.with(both.get().draft());
@@ -200,7 +200,7 @@ final class ShopScreen {
           both.get().clashes().stream()
               // The clock goes with the place, of which it is told already.
               .filter(c -> !c.name().equals("zone"))
-              .map(c -> clash(now.file(), c, words))
+              .map(c -> clash(now.file(), c))
               .toList();
       return show(merged.with(now.version(), clashes), words, 409);
     }
@@ -210,15 +210,15 @@ final class ShopScreen {
         : Answer.see("/?done=merged");
   }
 
-  private Problem clash(String file, Merging.Clash clash, Words words) {
+  /** Said in the desk's own words. */
+  private Problem clash(String file, Merging.Clash clash) {
     String theirs = said(clash);
-    return Problem.error(
-        "saved-meanwhile",
-        new Where(file, 0, 0, clash.name()),
-        theirs.isEmpty()
-            ? words.text("desk.shop.left-empty")
-            : words.text("desk.shop.saved-as", Map.of("value", theirs)),
-        words.text("desk.shop.yours-stays"));
+    Where where = new Where(file, 0, 0, clash.name());
+    String fix = "save to put yours in its place";
+    return theirs.isEmpty()
+        ? Problem.error("emptied-meanwhile", where, "somebody else left this empty meanwhile", fix)
+        : Problem.error("saved-meanwhile", where, "somebody else saved another value", fix)
+            .with("value", theirs);
   }
 
   private String said(Merging.Clash clash) {
@@ -241,9 +241,7 @@ final class ShopScreen {
   private Frame frame(Words words, String title, boolean isNew) {
     String name = desk.now().shop().shop().map(Shop::name).orElse("Curewindow");
     Frame frame = Frame.of(words, name, title, isNew ? SET_UP : CHANGE, Optional.empty());
-    return isNew
-        ? new Frame(frame.lang(), title, name, List.of(), Optional.empty(), frame.other())
-        : frame;
+    return isNew ? frame.alone() : frame;
   }
 
   private Answer show(Asked asked, Words words, int status) {

@@ -46,14 +46,15 @@ final class Binding {
       boolean none = found.isEmpty();
       problems.add(
           Problem.error(
-              none ? "unknown-heading" : "duplicate-heading",
-              heading.where(),
-              none
-                  ? table.name() + " has no heading " + Shown.of(heading.text())
-                  : table.name() + " has the heading " + Shown.of(heading.text()) + " twice",
-              none
-                  ? nearest(table, heading.text())
-                  : "name one of the two otherwise in the table"));
+                  none ? "unknown-heading" : "duplicate-heading",
+                  heading.where(),
+                  none
+                      ? table.name() + " has no heading " + Shown.of(heading.text())
+                      : table.name() + " has the heading " + Shown.of(heading.text()) + " twice",
+                  none
+                      ? nearest(table, heading.text())
+                      : "name one of the two otherwise in the table")
+              .with("heading", Shown.bare(heading.text())));
       return Optional.empty();
     }
     return Optional.of(found.get(0));

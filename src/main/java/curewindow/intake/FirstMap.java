@@ -72,7 +72,12 @@ final class FirstMap {
     String value = headings.size() == 1 ? headings.get(0) : "[" + String.join(", ", headings) + "]";
     if (columns.isUnsure(column)) {
       lines.add("  " + column + ": " + value + " # look: a guess");
-      look("the heading of " + column + " is a guess", "keep it, or write the right one");
+      looks.add(
+          look(
+                  "column-guessed",
+                  "the heading of " + column + " is a guess",
+                  "keep it, or write the right one")
+              .with("column", column));
     } else {
       lines.add("  " + column + ": " + value);
     }
@@ -82,28 +87,32 @@ final class FirstMap {
     lines.add("  # " + column + ": \"\" # look: no heading was found for it");
     looks.add(
         Problem.error(
-            "not-guessed",
-            here(),
-            "no heading was found for " + column + ", without which there is no job",
-            "write the heading between the quotes and take the # away"
-                + (column.equals(JobColumns.JOB)
-                    ? ""
-                    : ", or write under fixed what it always is")));
+                "column-not-found",
+                here(),
+                "no heading was found for " + column + ", without which there is no job",
+                "write the heading between the quotes and take the # away"
+                    + (column.equals(JobColumns.JOB)
+                        ? ""
+                        : ", or write under fixed what it always is"))
+            .with("column", column));
   }
 
   private void parking(String column) {
     lines.add("  " + column + ": outside # look: no heading was found for it");
-    look(
-        "the table does not tell " + column,
-        "write where most cars stand: outside, shade, garage or heated");
+    looks.add(
+        look(
+                "parking-not-told",
+                "the table does not tell " + column,
+                "write where most cars stand: outside, shade, garage or heated")
+            .with("column", column));
   }
 
   private Where here() {
     return Where.line(file, lines.size(), 1);
   }
 
-  private void look(String message, String fix) {
-    looks.add(Problem.notice("guessed", here(), message, fix));
+  private Problem look(String code, String message, String fix) {
+    return Problem.notice(code, here(), message, fix);
   }
 
   /** All times of a table together: a program writes them alike. */
@@ -127,7 +136,7 @@ final class FirstMap {
     lines.add("# dates: day-first # look: or month-first; this table does not tell");
     looks.add(
         Problem.error(
-            "not-guessed",
+            "order-not-told",
             here(),
             "the table does not tell whether days or months stand first",
             "take the # away, and write month-first where that is right"));
@@ -185,10 +194,12 @@ final class FirstMap {
       lines.add("    # " + ImportMaps.quoted(name) + ": # look: which " + column + " is it?");
       looks.add(
           Problem.error(
-              "not-guessed",
-              here(),
-              "it is not known which " + column + " " + Shown.of(name) + " is",
-              "write the name it has here behind the colon and take the # away"));
+                  "name-not-found",
+                  here(),
+                  "it is not known which " + column + " " + Shown.of(name) + " is",
+                  "write the name it has here behind the colon and take the # away")
+              .with("column", column)
+              .with("name", Shown.bare(name)));
       return false;
     }
     boolean sure = guess.get().sure();
@@ -199,9 +210,13 @@ final class FirstMap {
             + guess.get().ours()
             + (sure ? "" : " # look: a guess"));
     if (!sure) {
-      look(
-          "what " + Shown.of(name) + " is called here is a guess",
-          "keep it, or write the right name");
+      looks.add(
+          look(
+                  "name-guessed",
+                  "what " + Shown.of(name) + " is called here is a guess",
+                  "keep it, or write the right name")
+              .with("column", column)
+              .with("name", Shown.bare(name)));
     }
     return true;
   }

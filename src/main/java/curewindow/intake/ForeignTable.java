@@ -93,7 +93,7 @@ public final class ForeignTable {
     if (read.rows().size() < 2 || lacksHeadings) {
       problems.add(
           Problem.error(
-              lacksHeadings ? "not-csv" : "empty-file",
+              lacksHeadings ? "broken-headings" : "no-rows",
               Where.file(name),
               lacksHeadings
                   ? "the headings cannot be read: a quotation mark is not closed, or stands inside a"
@@ -132,6 +132,18 @@ public final class ForeignTable {
    */
   public String readAs() {
     return text.coding().told() + ", columns separated by " + TableRows.told(separator);
+  }
+
+  /** How it was read, as a notice. */
+  Problem howRead() {
+    return Problem.notice(
+            "table-read",
+            Where.file(name),
+            name + " is read as " + readAs(),
+            "save it as UTF-8 where letters are wrong")
+        .with("table", name)
+        .with("coding", text.coding().told())
+        .with("separator", TableRows.told(separator));
   }
 
   /**

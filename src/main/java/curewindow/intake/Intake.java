@@ -42,15 +42,14 @@ public final class Intake {
    *
    * @param table the table
    * @param map the name of the map
-   * @param folder the shop folder
-   * @param clock tells the time of reading
+   * @param shop the shop
    * @return the map
    */
-  public static GuessedMap guess(ForeignTable table, String map, Path folder, Clock clock) {
+  public static GuessedMap guess(ForeignTable table, String map, LoadedShop shop) {
     if (!ImportMaps.isName(map)) {
       throw new IllegalArgumentException("a map cannot be called " + map);
     }
-    return FirstMap.of(table, map, new ShopFiles(folder), LoadedShop.load(folder, clock));
+    return FirstMap.of(table, map, shop.files(), shop);
   }
 
   /**
@@ -96,26 +95,19 @@ public final class Intake {
    * @return their names, in alphabetical order
    */
   public static List<String> maps(Path folder) {
-    return new ShopFiles(folder)
-        .list("imports", ".yaml").stream()
-            .map(file -> file.replaceFirst(".*/", "").replaceFirst("[.]yaml$", ""))
-            .filter(ImportMaps::isName)
-            .sorted()
-            .toList();
+    return ImportMaps.names(new ShopFiles(folder));
   }
 
   /**
    * Tells what would become of each row; nothing is written.
    *
    * @param table the table
-   * @param map the name of a map of the shop
-   * @param folder the shop folder
-   * @param clock tells the time of reading
+   * @param map the name of a map of the shop, which is read as its file stands now
+   * @param shop the shop, as it was read before
    * @return the plan
    */
-  public static IntakePlan plan(ForeignTable table, String map, Path folder, Clock clock) {
-    ShopFiles files = new ShopFiles(folder);
-    LoadedShop shop = LoadedShop.load(folder, clock);
+  public static IntakePlan plan(ForeignTable table, String map, LoadedShop shop) {
+    ShopFiles files = shop.files();
     Problems problems = new Problems();
     Optional<ImportMap> read = ImportMaps.read(files, map, problems);
     if (shop.shop().isEmpty()) {
@@ -144,7 +136,7 @@ public final class Intake {
   public static IntakePlan carryOut(ForeignTable table, String map, Path folder, Clock clock)
       throws IOException {
     try (NewJobs jobs = NewJobs.in(folder)) {
-      IntakePlan plan = plan(table, map, folder, clock);
+      IntakePlan plan = plan(table, map, LoadedShop.load(folder, clock));
       for (Map.Entry<String, String> job : plan.jobs().entrySet()) {
         if (!jobs.write(job.getKey(), job.getValue())) {
           throw new IOException(

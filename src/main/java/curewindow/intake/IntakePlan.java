@@ -5,20 +5,21 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** What becomes of each row of a table; nothing is written yet. */
 public final class IntakePlan {
 
   private final ForeignTable table;
   private final List<Problem> stops;
-  private final List<String> notes;
+  private final List<Problem> notes;
   private final List<RowPlan> rows;
   private final Map<String, String> jobs;
 
   IntakePlan(
       ForeignTable table,
       List<Problem> stops,
-      List<String> notes,
+      List<Problem> notes,
       List<RowPlan> rows,
       Map<String, String> jobs) {
     this.table = table;
@@ -45,9 +46,9 @@ public final class IntakePlan {
   /**
    * How the table was understood, where that was guessed.
    *
-   * @return sentences without full stops
+   * @return notices
    */
-  public List<String> notes() {
+  public List<Problem> notes() {
     return notes;
   }
 
@@ -86,6 +87,16 @@ public final class IntakePlan {
    * @return its bytes; empty where no row is left over
    */
   public Optional<byte[]> rest() {
-    return RestFile.of(table, rows);
+    return rest(p -> p.message() + "; " + p.fix());
+  }
+
+  /**
+   * The same table with the reasons in other words.
+   *
+   * @param said says what is wrong and what to do
+   * @return its bytes; empty where no row is left over
+   */
+  public Optional<byte[]> rest(Function<Problem, String> said) {
+    return RestFile.of(table, rows, said);
   }
 }

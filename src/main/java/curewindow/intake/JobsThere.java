@@ -84,6 +84,7 @@ final class JobsThere {
     if (other != null) {
       return Optional.of(
           taken(
+              job.id(),
               where,
               "the job "
                   + other.id()
@@ -95,10 +96,10 @@ final class JobsThere {
     String name = broken.get(key(job.id()));
     if (name != null) {
       return Optional.of(
-          taken(where, "the job " + job.id() + " is there already, and has a problem"));
+          taken(job.id(), where, "the job " + job.id() + " is there already, and has a problem"));
     }
     return files.isOwn(file(job.id()))
-        ? Optional.of(taken(where, "there is a file " + file(job.id()) + " already"))
+        ? Optional.of(taken(job.id(), where, "there is a file " + file(job.id()) + " already"))
         : Optional.empty();
   }
 
@@ -106,11 +107,12 @@ final class JobsThere {
     return job.where().file() + ":" + job.where().line();
   }
 
-  private static Problem taken(Where where, String message) {
+  private static Problem taken(String job, Where where, String message) {
     return Problem.error(
-        "job-there",
-        where,
-        message,
-        "change that one by hand, or give this one another number; nothing is written over");
+            "job-there",
+            where,
+            message,
+            "change that one by hand, or give this one another number; nothing is written over")
+        .with("job", job);
   }
 }

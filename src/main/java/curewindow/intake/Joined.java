@@ -34,13 +34,14 @@ record Joined(String id, List<TableRow> rows) {
           int cell = cells.binding().cells(column).get(0);
           problems.add(
               Problem.error(
-                  "rows-differ",
-                  table.where(row, cell),
-                  Shown.of(table.headings().get(cell))
-                      + " differs from line "
-                      + first().line()
-                      + " of the same job",
-                  "repeat what the job's first row says, or leave the cell empty"));
+                      "rows-differ",
+                      table.where(row, cell),
+                      Shown.of(table.headings().get(cell))
+                          + " differs from line "
+                          + first().line()
+                          + " of the same job",
+                      "repeat what the job's first row says, or leave the cell empty")
+                  .with("line", Integer.toString(first().line())));
         }
       }
     }

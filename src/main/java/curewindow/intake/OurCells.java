@@ -4,6 +4,7 @@ import curewindow.shop.Catalogue;
 import curewindow.shop.ImportMap;
 import curewindow.shop.JobColumns;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -17,12 +18,14 @@ final class OurCells {
   private final Binding binding;
   private final TableDates dates;
   private final OurNames names;
+  private final FilmServices films;
 
   OurCells(ImportMap map, Binding binding, TableDates dates, Catalogue catalogue) {
     this.map = map;
     this.binding = binding;
     this.dates = dates;
     this.names = new OurNames(map, catalogue);
+    this.films = new FilmServices(catalogue);
   }
 
   /** Where the cells of a column stand. */
@@ -45,10 +48,23 @@ final class OurCells {
         : JobColumns.isName(column) && !JobColumns.isList(column) ? names.one(column, text) : text;
   }
 
-  /** What the table says, or else what it always is. */
+  /** What the table says, or else what it always is; a film tells its service. */
   String value(TableRow row, String column) {
     String told = told(row, column);
-    return told.isEmpty() ? map.fixed().getOrDefault(column, "") : told;
+    String said = told.isEmpty() ? map.fixed().getOrDefault(column, "") : told;
+    return said.isEmpty() && column.equals(JobColumns.SERVICE) ? service(row) : said;
+  }
+
+  private String service(TableRow row) {
+    Set<String> services = services(row);
+    return services.size() == 1 ? services.iterator().next() : "";
+  }
+
+  /** The services that the film of a row may be for. */
+  Set<String> services(TableRow row) {
+    String theirs = String.join(" ", binding.texts(row, JobColumns.FILM));
+    boolean isTold = names.isTold(JobColumns.FILM, theirs);
+    return films.of(value(row, JobColumns.FILM), isTold ? "" : theirs);
   }
 
   /** The names in a cell of a column that may have several. */

@@ -122,6 +122,11 @@ final class OurNames {
     return words.contains("") ? List.of(findOne(column, part)) : words;
   }
 
+  /** Whether a map says what a name of theirs is called here. */
+  boolean isTold(String column, String theirs) {
+    return !mapped(column, theirs).isEmpty();
+  }
+
   private List<String> mapped(String column, String theirs) {
     return map.names()
         .getOrDefault(column, Map.of())

@@ -3,6 +3,7 @@ package curewindow.intake;
 import curewindow.problem.Faults;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
+import curewindow.problem.Where;
 import curewindow.shop.ImportMap;
 import curewindow.shop.Job;
 import curewindow.shop.JobCheck;
@@ -56,13 +57,19 @@ final class Planning {
     return new IntakePlan(table, List.of(), notes(table, dates, binding), rows, planning.texts);
   }
 
-  private static List<String> notes(ForeignTable table, TableDates dates, Binding binding) {
-    List<String> notes = new ArrayList<>(List.of(table.name() + " is read as " + table.readAs()));
+  private static List<Problem> notes(ForeignTable table, TableDates dates, Binding binding) {
+    List<Problem> notes = new ArrayList<>(List.of(table.howRead()));
     notes.addAll(dates.notes());
     if (!binding.unused().isEmpty()) {
+      List<String> unused = binding.unused();
       notes.add(
-          "these headings are not read: "
-              + String.join(", ", binding.unused().stream().map(Shown::of).toList()));
+          Problem.notice(
+                  "headings-unread",
+                  Where.file(table.name()),
+                  "these headings are not read: "
+                      + String.join(", ", unused.stream().map(Shown::of).toList()),
+                  "write under columns of the map what they are")
+              .with("headings", String.join("; ", unused.stream().map(Shown::bare).toList())));
     }
     return notes;
   }
@@ -96,7 +103,7 @@ final class Planning {
     }
     String text = JobText.of(job.draft(cells));
     JobCheck.Tried tried = shop.tried(JobsThere.file(job.id()), text);
-    tried.problems().forEach(p -> problems.add(places.of(job, p)));
+    FilmServices.atFilm(job, cells, tried.problems()).forEach(p -> problems.add(places.of(job, p)));
     sorting.lacking(job.id()).ifPresent(problems::add);
     if (tried.job().isEmpty() || problems.hasErrors()) {
       return RowPlan.State.LEFT;
@@ -157,9 +164,10 @@ final class Planning {
     int line =
         problems.stream().filter(Problem::isError).mapToInt(Problem::line).findFirst().orElse(0);
     return Problem.error(
-        "other-row",
-        table.where(job.rows().get(row)),
-        "another row of the same job has a problem, in line " + line + " of " + table.name(),
-        "mend that one; the job is then imported as a whole");
+            "other-row",
+            table.where(job.rows().get(row)),
+            "another row of the same job has a problem, in line " + line + " of " + table.name(),
+            "mend that one; the job is then imported as a whole")
+        .with("line", Integer.toString(line));
   }
 }

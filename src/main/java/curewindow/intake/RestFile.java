@@ -9,6 +9,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** The rows of a table that are left over. */
@@ -24,8 +25,10 @@ final class RestFile {
    * headings of their table.
    *
    * @param rows what becomes of each row, in the order of the table
+   * @param said says what is wrong with a row, and what to do
    */
-  static Optional<byte[]> of(ForeignTable table, List<RowPlan> rows) {
+  static Optional<byte[]> of(
+      ForeignTable table, List<RowPlan> rows, Function<Problem, String> said) {
     if (rows.stream().noneMatch(row -> row.state() == RowPlan.State.LEFT)) {
       return Optional.empty();
     }
@@ -39,7 +42,7 @@ final class RestFile {
       csv.writeRecord(row(table.headings(), why, HEADING));
       for (int i = 0; i < rows.size(); i++) {
         if (rows.get(i).state() == RowPlan.State.LEFT) {
-          csv.writeRecord(row(table.rows().get(i).cells(), why, because(rows.get(i))));
+          csv.writeRecord(row(table.rows().get(i).cells(), why, because(rows.get(i), said)));
         }
       }
     } catch (IOException e) {
@@ -68,10 +71,10 @@ final class RestFile {
   }
 
   /** Short, as it is read in a narrow column; a row may have many problems. */
-  private static String because(RowPlan row) {
+  private static String because(RowPlan row, Function<Problem, String> said) {
     return row.problems().stream()
         .filter(Problem::isError)
-        .map(p -> p.message() + "; " + p.fix())
+        .map(said)
         .limit(5)
         .collect(Collectors.joining(" | "));
   }

@@ -70,19 +70,25 @@ final class RowSorting {
 
   private Optional<Problem> fault(TableRow row, Optional<String> id) {
     if (!row.whole()) {
-      return fault(
-          row,
-          "not-csv",
-          "the row cannot be read: a quotation mark is not closed, or stands inside a cell",
-          "put the cell in quotes, and double each quotation mark inside it");
+      return Optional.of(
+          fault(
+              row,
+              "not-csv",
+              "the row cannot be read: a quotation mark is not closed, or stands inside a cell",
+              "put the cell in quotes, and double each quotation mark inside it"));
     }
     int width = table.headings().size();
     if (!fits(row)) {
-      return fault(
-          row,
-          "wrong-columns",
-          "the row has " + row.cells().size() + " cells, the headings are " + width,
-          "add or remove separators; put a cell that holds one in quotes");
+      Problem fault =
+          fault(
+              row,
+              "wrong-columns",
+              "the row has " + row.cells().size() + " cells, the headings are " + width,
+              "add or remove separators; put a cell that holds one in quotes");
+      return Optional.of(
+          fault
+              .with("cells", Integer.toString(row.cells().size()))
+              .with("headings", Integer.toString(width)));
     }
     Optional<Problem> cell =
         cell(row, text -> text.indexOf(TableText.BROKEN) >= 0)
@@ -90,7 +96,8 @@ final class RowSorting {
             .or(() -> cell(row, text -> text.length() > LONGEST).map(i -> tooLong(row, i)));
     return cell.isPresent() || id.isPresent()
         ? cell
-        : fault(row, "missing-key", "the row names no job", "fill in the number of the job");
+        : Optional.of(
+            fault(row, "no-job", "the row names no job", "fill in the number of the job"));
   }
 
   /** Some programs write one more separator behind each row; the reason for a rest may be gone. */
@@ -120,14 +127,15 @@ final class RowSorting {
 
   private Problem tooLong(TableRow row, int cell) {
     return Problem.error(
-        "too-long",
-        table.where(row, cell),
-        "the cell has " + row.cells().get(cell).length() + " characters, more than " + LONGEST,
-        "shorten it");
+            "too-long",
+            table.where(row, cell),
+            "the cell has " + row.cells().get(cell).length() + " characters, more than " + LONGEST,
+            "shorten it")
+        .with("longest", Integer.toString(LONGEST));
   }
 
-  private Optional<Problem> fault(TableRow row, String code, String message, String fix) {
-    return Optional.of(Problem.error(code, table.where(row), message, fix));
+  private Problem fault(TableRow row, String code, String message, String fix) {
+    return Problem.error(code, table.where(row), message, fix);
   }
 
   /**
@@ -151,15 +159,17 @@ final class RowSorting {
       lacking.putIfAbsent(
           id,
           Problem.error(
-              "may-lack-row",
-              table.where(row),
-              "line "
-                  + row.line()
-                  + " of "
-                  + table.name()
-                  + ", which cannot be read, may belong to the job "
-                  + id,
-              "mend that line first, so that the job is written with all its work"));
+                  "may-lack-row",
+                  table.where(row),
+                  "line "
+                      + row.line()
+                      + " of "
+                      + table.name()
+                      + ", which cannot be read, may belong to the job "
+                      + id,
+                  "mend that line first, so that the job is written with all its work")
+              .with("line", Integer.toString(row.line()))
+              .with("job", Shown.bare(id)));
     }
   }
 }

@@ -9,9 +9,14 @@ final class Shown {
 
   /** A text in quotation marks, short, on one line, without invisible characters. */
   static String of(String text) {
-    StringBuilder out = new StringBuilder("\"");
+    return '"' + bare(text) + '"';
+  }
+
+  /** The same without quotation marks, for a fact of a problem. */
+  static String bare(String text) {
+    StringBuilder out = new StringBuilder();
     text.codePoints().limit(LONGEST).map(c -> isPlain(c) ? c : '?').forEach(out::appendCodePoint);
-    return out.append(text.codePointCount(0, text.length()) > LONGEST ? "...\"" : "\"").toString();
+    return out.append(text.codePointCount(0, text.length()) > LONGEST ? "..." : "").toString();
   }
 
   private static boolean isPlain(int c) {

@@ -25,7 +25,7 @@ final class TableDates {
   private final ImportMap map;
   private final Binding binding;
   private final Map<String, DateOrder> orders = new LinkedHashMap<>();
-  private final List<String> notes = new ArrayList<>();
+  private final List<Problem> notes = new ArrayList<>();
 
   /** Many rows of a table have the same day. */
   private final Map<String, Optional<DateCell>> known = new HashMap<>();
@@ -93,7 +93,7 @@ final class TableDates {
   }
 
   private void note(String column, DateOrder order, Placed by) {
-    notes.add(
+    String message =
         "the dates of "
             + column
             + " are read "
@@ -101,7 +101,17 @@ final class TableDates {
             + ", as line "
             + by.line()
             + " has "
-            + Shown.of(by.text()));
+            + Shown.of(by.text());
+    notes.add(
+        Problem.notice(
+                "dates-read",
+                Where.file(map.file()),
+                message,
+                "write dates: there where that is wrong")
+            .with("column", column)
+            .with("order", order.id())
+            .with("line", Integer.toString(by.line()))
+            .with("value", Shown.bare(by.text())));
   }
 
   private Problem refused(ForeignTable table, String column, DateOrders.Told told) {
@@ -121,7 +131,14 @@ final class TableDates {
             + DateOrder.DAY_FIRST.id()
             + " or dates: "
             + DateOrder.MONTH_FIRST.id();
-    return Problem.error("unsure-dates", Where.line(table.name(), example.line(), 1), message, fix);
+    return Problem.error(
+            told instanceof DateOrders.Mixed ? "mixed-dates" : "unsure-dates",
+            Where.line(table.name(), example.line(), 1),
+            message,
+            fix)
+        .with("heading", Shown.bare(table.headings().get(binding.cells(column).get(0))))
+        .with("value", Shown.bare(example.text()))
+        .with("line", Integer.toString(example.line()));
   }
 
   private static String place(Placed placed) {
@@ -137,8 +154,8 @@ final class TableDates {
             .collect(Collectors.joining(" or "));
   }
 
-  /** What was guessed, a sentence each. */
-  List<String> notes() {
+  /** What was guessed. */
+  List<Problem> notes() {
     return List.copyOf(notes);
   }
 

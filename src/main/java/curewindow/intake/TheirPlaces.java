@@ -66,7 +66,15 @@ final class TheirPlaces {
         where.column(),
         where.path(),
         from + problem.message(),
-        fix(problem, column, cell));
+        fix(problem, column, cell),
+        facts(problem, column));
+  }
+
+  /** What stands in no cell is told by what the column is called here. */
+  private static Map<String, String> facts(Problem problem, String column) {
+    return JobColumns.all().contains(column)
+        ? problem.with("column", column).facts()
+        : problem.facts();
   }
 
   /** What is missing has no place; it is told of the keys around it. */

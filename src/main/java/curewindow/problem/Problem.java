@@ -1,7 +1,10 @@
 package curewindow.problem;
 
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.Map;
 import java.util.Objects;
+import java.util.TreeMap;
 
 /**
  * One thing wrong in the user's files, said so that it can be mended without reading the program.
@@ -16,6 +19,8 @@ import java.util.Objects;
  *     empty
  * @param message what is wrong, one sentence without a full stop
  * @param fix what to do about it, one sentence without a full stop
+ * @param facts the names and numbers in the message by what they are, such as {@code low}, for
+ *     those who say it in other words
  */
 public record Problem(
     Severity severity,
@@ -25,7 +30,8 @@ public record Problem(
     int column,
     String path,
     String message,
-    String fix)
+    String fix,
+    Map<String, String> facts)
     implements Comparable<Problem> {
 
   private static final Comparator<Problem> ORDER =
@@ -46,6 +52,7 @@ public record Problem(
     Objects.requireNonNull(path, "path");
     Objects.requireNonNull(message, "message");
     Objects.requireNonNull(fix, "fix");
+    facts = Collections.unmodifiableMap(new TreeMap<>(facts));
     if (line < 0 || column < 0) {
       throw new IllegalArgumentException("line and column start at 1, or are 0 where unknown");
     }
@@ -80,7 +87,28 @@ public record Problem(
   private static Problem at(
       Severity severity, String code, Where where, String message, String fix) {
     return new Problem(
-        severity, code, where.file(), where.line(), where.column(), where.path(), message, fix);
+        severity,
+        code,
+        where.file(),
+        where.line(),
+        where.column(),
+        where.path(),
+        message,
+        fix,
+        Map.of());
+  }
+
+  /**
+   * The same problem with one more fact.
+   *
+   * @param fact what it is, such as {@code low}
+   * @param value a name, or a number in its shortest form
+   * @return the problem
+   */
+  public Problem with(String fact, String value) {
+    Map<String, String> more = new TreeMap<>(facts);
+    more.put(fact, value);
+    return new Problem(severity, code, file, line, column, path, message, fix, more);
   }
 
   /**

@@ -1,5 +1,6 @@
 package curewindow.shop;
 
+import curewindow.problem.Problem;
 import curewindow.problem.Where;
 import curewindow.shop.Node.Branch;
 import curewindow.shop.Node.Entry;
@@ -202,7 +203,13 @@ final class Fields {
   private boolean isWord(Leaf leaf) {
     boolean word = leaf.type() == Type.TEXT || leaf.type() == Type.CELL;
     if (!word) {
-      Values.wrongType(leaf, "a name", "write the name as text", source);
+      source.error(
+          Problem.error(
+                  "unknown-name",
+                  leaf.where(),
+                  Values.lastKey(leaf) + " should be a name, not " + leaf.kind(),
+                  "write the name as text")
+              .with(Names.NAME, Source.shown(leaf.text())));
     }
     return word;
   }

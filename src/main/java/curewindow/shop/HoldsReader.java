@@ -218,7 +218,7 @@ final class HoldsReader {
     if (limit.get() < floor.get()) {
       String key = limitKey(kind.get());
       source.error(
-          "out-of-order",
+          "limit-before-floor",
           f.where(key),
           key + " comes before floor: a " + key + " is days, a floor hours",
           "raise " + key + " or lower floor");

@@ -45,6 +45,17 @@ public record ImportMap(
   }
 
   /**
+   * The columns that it does not tell, without which there is no job.
+   *
+   * @return columns of ours; none where the map is whole
+   */
+  public List<String> lacking() {
+    return JobColumns.required().stream()
+        .filter(c -> !columns.containsKey(c) && !fixed.containsKey(c))
+        .toList();
+  }
+
+  /**
    * Two names that only differ in capitals, accents or the spaces around them are the same.
    *
    * @param name a name of theirs

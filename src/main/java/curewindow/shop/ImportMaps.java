@@ -1,6 +1,7 @@
 package curewindow.shop;
 
 import curewindow.problem.Nearest;
+import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Where;
 import curewindow.shop.Node.Leaf;
@@ -74,6 +75,38 @@ public final class ImportMaps {
   }
 
   /**
+   * The maps of a shop.
+   *
+   * @param files the files of the shop folder
+   * @return their names, in alphabetical order
+   */
+  public static List<String> names(ShopFiles files) {
+    return files.list("imports", ".yaml").stream()
+        .map(file -> file.replaceFirst(".*/", "").replaceFirst("[.]yaml$", ""))
+        .filter(ImportMaps::isName)
+        .sorted()
+        .toList();
+  }
+
+  /**
+   * Tells what is wrong with the maps of a shop.
+   *
+   * @param files the files of the shop folder
+   * @return the problems, also of files that have a name by which no map can be asked for
+   */
+  public static List<Problem> check(ShopFiles files) {
+    Problems problems = new Problems();
+    names(files).forEach(name -> read(files, name, problems));
+    for (String file : files.list("imports", ".yaml")) {
+      String name = file.replaceFirst(".*/", "").replaceFirst("[.]yaml$", "");
+      if (!isName(name)) {
+        Values.badName(Where.file(file), name, new Source(file, problems));
+      }
+    }
+    return problems.all();
+  }
+
+  /**
    * Reads a map.
    *
    * @param files the files of the shop folder
@@ -133,15 +166,17 @@ public final class ImportMaps {
     columns(f, "fixed").forEach((c, of) -> text(of, c).ifPresent(t -> fixed.put(c, t)));
     columns(f, "hours").forEach((c, of) -> hour(of, c).ifPresent(t -> hours.put(c, t)));
     columns(f, "names").forEach((c, of) -> names.put(c, names(of, c)));
-    lacking(f, columns, fixed);
-    return new ImportMap(
-        source.file(),
-        columns,
-        fixed,
-        hours,
-        f.name("dates", Names.of("order of dates", DateOrder.ids())).flatMap(DateOrder::of),
-        f.text("spots-between", 20),
-        names);
+    ImportMap map =
+        new ImportMap(
+            source.file(),
+            columns,
+            fixed,
+            hours,
+            f.name("dates", Names.of("order of dates", DateOrder.ids())).flatMap(DateOrder::of),
+            f.text("spots-between", 20),
+            names);
+    lacking(f, map);
+    return map;
   }
 
   /** The fields of a key whose own keys are columns of ours; unknown ones are told. */
@@ -216,7 +251,7 @@ public final class ImportMaps {
     Optional<String> hour = text(of, column);
     if (hour.isPresent() && !HOUR.matcher(hour.get()).matches()) {
       source.error(
-          "not-a-time",
+          "bad-hour",
           of.where(column),
           column + " is no hour of the day: " + Source.shown(hour.get()),
           "write hour and minute in quotes, such as \"17:00\"");
@@ -260,17 +295,15 @@ public final class ImportMaps {
     }
   }
 
-  private void lacking(Fields f, Map<String, List<PlacedText>> columns, Map<String, String> fixed) {
-    for (String column : JobColumns.required()) {
-      if (!columns.containsKey(column) && !fixed.containsKey(column)) {
-        boolean isJob = column.equals(JobColumns.JOB);
-        source.error(
-            LACKING,
-            f.where("columns"),
-            "nothing tells " + column,
-            "write under columns which heading has it"
-                + (isJob ? "" : ", or under fixed what it always is"));
-      }
+  private void lacking(Fields f, ImportMap map) {
+    for (String column : map.lacking()) {
+      boolean isJob = column.equals(JobColumns.JOB);
+      source.error(
+          LACKING,
+          f.where("columns"),
+          "nothing tells " + column,
+          "write under columns which heading has it"
+              + (isJob ? "" : ", or under fixed what it always is"));
     }
   }
 }

@@ -9,6 +9,12 @@ public final class JobColumns {
   /** The column that tells which rows are one job. */
   public static final String JOB = "job";
 
+  /** The column of what was done, which a film tells where nobody else does. */
+  public static final String SERVICE = "service";
+
+  /** The column of the film. */
+  public static final String FILM = "film";
+
   private static final Set<String> TIMES = Set.of("pickup", "finished");
   private static final Set<String> NUMBERS =
       Set.of("car-year", "vlt", "glass-vlt", "warranty-years", "lamp-surface", "lamp-minutes");
@@ -43,12 +49,12 @@ public final class JobColumns {
   }
 
   /**
-   * Those without which there is no job.
+   * Those without which there is no job; a film tells its service.
    *
    * @return the columns
    */
   public static List<String> required() {
-    return CsvJobs.REQUIRED;
+    return CsvJobs.REQUIRED.stream().filter(c -> !c.equals(SERVICE)).toList();
   }
 
   /**

@@ -1,6 +1,7 @@
 package curewindow.shop;
 
 import curewindow.problem.Nearest;
+import curewindow.problem.Problem;
 import curewindow.problem.Where;
 import curewindow.shop.Node.Leaf;
 import java.util.Collection;
@@ -21,6 +22,9 @@ import java.util.stream.Stream;
  * @param broken names that are defined, but with problems
  */
 record Names(String what, Collection<String> known, Broken broken) {
+
+  /** The fact of a problem with a name that is not known. */
+  static final String NAME = "name";
 
   /** What places are called in messages. */
   static final String PLACE = "place";
@@ -69,10 +73,14 @@ record Names(String what, Collection<String> known, Broken broken) {
     }
     boolean defined = broken.has(name);
     source.error(
-        "unknown-" + what.replace(' ', '-'),
-        leaf.where(),
-        (defined ? "no usable " : "no ") + what + " is called " + Source.shown(name),
-        defined ? "mend " + broken.file() + " first, which has problems" : fix(name, source));
+        Problem.error(
+                "unknown-" + what.replace(' ', '-'),
+                leaf.where(),
+                (defined ? "no usable " : "no ") + what + " is called " + Source.shown(name),
+                defined
+                    ? "mend " + broken.file() + " first, which has problems"
+                    : fix(name, source))
+            .with(NAME, Source.shown(name)));
     return Optional.empty();
   }
 

@@ -169,7 +169,7 @@ public record ShopDraft(
     Typed.put(tree, "text-number", textNumber);
     Typed.put(tree, "email", email);
     Typed.put(tree, "street", street.stream().map(Said::new).toList());
-    Typed.put(tree, "address", address);
+    said(tree, "address", address);
     Typed.put(tree, "zone", zone);
     Typed.put(tree, "language", language);
     Typed.put(tree, "locale", locale);

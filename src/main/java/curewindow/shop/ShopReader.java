@@ -93,9 +93,9 @@ final class ShopReader {
 
   private Optional<Shop> shop(Fields f, Read read) {
     Optional<String> name = f.text("name", 80);
-    Optional<String> phone = formed(f, "phone", PHONE, "digits, such as +1 206 555 0100");
-    Optional<String> text = formed(f, "text-number", PHONE, "digits, such as +1 206 555 0100");
-    Optional<String> email = formed(f, "email", EMAIL, "one address, such as desk@shop.example");
+    Optional<String> phone = formed(f, "phone", PHONE, "bad-phone");
+    Optional<String> text = formed(f, "text-number", PHONE, "bad-phone");
+    Optional<String> email = formed(f, "email", EMAIL, "bad-email");
     List<String> street = lines(f);
     Optional<URI> address = f.text("address", 200).flatMap(a -> address(f, a));
     Optional<String> locale = f.code("locale", 40).flatMap(l -> locale(f, l));
@@ -167,14 +167,16 @@ final class ShopReader {
     return Optional.empty();
   }
 
-  private Optional<String> formed(Fields f, String key, Pattern form, String example) {
+  private Optional<String> formed(Fields f, String key, Pattern form, String code) {
     Optional<String> value = f.code(key, 100);
     if (value.isPresent() && !form.matcher(value.get()).matches()) {
       source.error(
-          "bad-form",
+          code,
           f.where(key),
           key + " cannot be used: " + Source.shown(value.get()),
-          "write " + example);
+          form == PHONE
+              ? "write digits, such as +1 206 555 0100"
+              : "write one address, such as desk@shop.example");
       return Optional.empty();
     }
     return value;

@@ -55,10 +55,16 @@ final class Source {
   }
 
   void error(String code, Where where, String message, String fix) {
+    error(Problem.error(code, where, message, fix));
+  }
+
+  /** Tells an error with the facts in its message. */
+  void error(Problem problem) {
+    Where where = new Where(problem.file(), problem.line(), problem.column(), problem.path());
     causes.add(new Cause(where, false));
     told++;
     if (told <= MOST) {
-      problems.add(Problem.error(code, where, message, fix));
+      problems.add(problem);
     } else if (told == MOST + 1) {
       problems.add(
           Problem.error(

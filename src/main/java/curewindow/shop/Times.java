@@ -120,7 +120,7 @@ public final class Times {
 
     private static TypedTime.Wrong yearOff(String year) {
       return new TypedTime.Wrong(
-          "out-of-range",
+          "year-off",
           "is in the year " + year,
           "check the year; it should be from " + FIRST_YEAR + " to " + LAST_YEAR);
     }
@@ -202,7 +202,7 @@ public final class Times {
 
     private TypedTime.Wrong missing(String what, String check) {
       return new TypedTime.Wrong(
-          "not-a-time",
+          hour == OtherTimes.Hour.NEVER ? "not-a-date" : "not-a-time",
           "names a " + what + " that does not exist: " + Source.shown(text),
           "check " + check);
     }

@@ -30,13 +30,14 @@ final class UnsureJobs {
     List<String> shown = jobs.stream().limit(count > SHOWN + 1 ? SHOWN : count).toList();
     String more = shown.size() < count ? " and " + (count - shown.size()) + " more" : "";
     return Problem.error(
-        "unsure-jobs",
-        cause,
-        "the error here leaves out "
-            + (count == 1 ? "1 job, whose" : count + " jobs, whose")
-            + " dates would not be sure: "
-            + String.join(", ", shown)
-            + more,
-        "mend it first");
+            "unsure-jobs",
+            cause,
+            "the error here leaves out "
+                + (count == 1 ? "1 job, whose" : count + " jobs, whose")
+                + " dates would not be sure: "
+                + String.join(", ", shown)
+                + more,
+            "mend it first")
+        .with("jobs", String.join(", ", shown) + (more.isEmpty() ? "" : ", \u2026"));
   }
 }

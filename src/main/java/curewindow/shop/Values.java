@@ -1,5 +1,6 @@
 package curewindow.shop;
 
+import curewindow.problem.Problem;
 import curewindow.problem.Where;
 import curewindow.shop.Node.Leaf;
 import curewindow.shop.Node.Type;
@@ -73,10 +74,12 @@ final class Values {
           "write it as plain text" + (lines ? "" : " on one line"));
     } else if (text.codePointCount(0, text.length()) > longest) {
       source.error(
-          "too-long",
-          leaf.where(),
-          lastKey(leaf) + " is longer than " + longest + " characters",
-          "shorten it");
+          Problem.error(
+                  "too-long",
+                  leaf.where(),
+                  lastKey(leaf) + " is longer than " + longest + " characters",
+                  "shorten it")
+              .with("longest", Integer.toString(longest)));
     } else {
       return Optional.of(text);
     }
@@ -87,19 +90,31 @@ final class Values {
   static Optional<Double> number(Leaf leaf, double low, double high, Source source) {
     String range = shortest(low) + " to " + shortest(high);
     if (leaf.type() != Type.NUMBER && !(leaf.type() == Type.CELL && isNumber(leaf))) {
-      wrongType(leaf, "a number from " + range, "write digits, such as " + shortest(high), source);
+      Problem problem =
+          Problem.error(
+              "not-a-number",
+              leaf.where(),
+              lastKey(leaf) + " should be a number from " + range + ", not " + leaf.kind(),
+              "write digits, such as " + shortest(high));
+      source.error(within(low, high, problem));
       return Optional.empty();
     }
     double value = isNumber(leaf) ? Double.parseDouble(leaf.text().strip()) : Double.NaN;
     if (value >= low && value <= high) {
       return Optional.of(value);
     }
-    source.error(
-        "out-of-range",
-        leaf.where(),
-        lastKey(leaf) + " is " + Source.shown(leaf.text()) + ", outside " + range,
-        "write a number from " + range);
+    Problem problem =
+        Problem.error(
+            "out-of-range",
+            leaf.where(),
+            lastKey(leaf) + " is " + Source.shown(leaf.text()) + ", outside " + range,
+            "write a number from " + range);
+    source.error(within(low, high, problem));
     return Optional.empty();
+  }
+
+  private static Problem within(double low, double high, Problem problem) {
+    return problem.with("low", shortest(low)).with("high", shortest(high));
   }
 
   private static boolean isNumber(Leaf leaf) {
@@ -110,11 +125,13 @@ final class Values {
   static Optional<Integer> whole(Leaf leaf, int low, int high, Source source) {
     Optional<Double> value = number(leaf, low, high, source);
     if (value.isPresent() && value.get() != Math.rint(value.get())) {
-      source.error(
-          "out-of-range",
-          leaf.where(),
-          lastKey(leaf) + " is " + Source.shown(leaf.text()) + ", which is not whole",
-          "write a whole number from " + low + " to " + high);
+      Problem problem =
+          Problem.error(
+              "not-whole",
+              leaf.where(),
+              lastKey(leaf) + " is " + Source.shown(leaf.text()) + ", which is not whole",
+              "write a whole number from " + low + " to " + high);
+      source.error(within(low, high, problem));
       return Optional.empty();
     }
     return value.map(Double::intValue);

@@ -50,6 +50,9 @@ final class YamlWriting {
   }
 
   static List<String> item(Map<String, Object> tree, String indent) {
+    if (tree.isEmpty()) {
+      return List.of(indent + "- {}");
+    }
     List<String> lines = block(tree, indent + "  ");
     lines.set(0, indent + "- " + lines.get(0).strip());
     return lines;

@@ -85,9 +85,10 @@ public record KeptFile(String file, String text, String version) {
     return new Saved.Refused<>(
         List.of(
             Problem.error(
-                "by-hand",
-                Where.file(file),
-                "this cannot be changed here",
-                "change it in " + file)));
+                    "by-hand",
+                    Where.file(file),
+                    "this cannot be changed here",
+                    "change it in " + file)
+                .with("file", file)));
   }
 }

@@ -156,6 +156,8 @@
       }
     });
     form.addEventListener('submit', (event) => {
+      // In another language it is a page of its own, with all that is in the form.
+      if (event.submitter?.name === 'speak') return;
       event.preventDefault();
       const wanted = event.submitter?.value || 'look';
       if (wanted === 'save') save();

@@ -64,6 +64,26 @@ class ImportCommandTest {
     assertEquals(Exit.OK, Typed.run(CLOCK, "check", "--shop", shop).code());
   }
 
+  /** A press asks for no map, so a broken one is only told by check. */
+  @Test
+  void checkTellsWhatIsWrongWithAMap() throws IOException {
+    run(Exit.OK, file);
+    Path map = shop.resolve("imports/diary.yaml");
+    Files.writeString(map, Files.readString(map).replace("  film:", "  flim:"));
+    Files.writeString(shop.resolve("imports/My diary.yaml"), "columns: {job: No}\n");
+    Typed check = Typed.run(CLOCK, "check", "--shop", shop);
+    assertEquals(Exit.PROBLEMS, check.code(), check.said());
+    assertTrue(
+        check
+            .said()
+            .matches(
+                "(?s).*imports/diary.yaml:\\d+:\\d+  the column flim is not known under columns  did you"
+                    + " mean film\\?.*"),
+        check.said());
+    assertTrue(check.said().contains("imports/My diary.yaml  the name My diary"), check.said());
+    assertEquals(Exit.OK, Typed.run(CLOCK, "dates", "--shop", shop).code());
+  }
+
   @Test
   void whatIsLeftIsToldAndKept() throws IOException {
     run(Exit.OK, file);

@@ -251,7 +251,7 @@ class FilmScreenTest {
           browser.post("/film", tern(version, "vlt", "150", "material", "", "name", "Tern"));
       assertEquals(422, answer.statusCode());
       assertTrue(
-          Pattern.compile("id=\"vlt\"[^>]*><b class=\"wrong\">vlt is 150, outside 0 to 100")
+          Pattern.compile("id=\"vlt\"[^>]*><b class=\"wrong\">This has to be from 0 to 100")
               .matcher(answer.body())
               .find(),
           answer.body());

@@ -120,8 +120,8 @@ class ImportScreenTest {
     assertEquals("day-first", form.selectFirst("[name=dates] option[selected]").val());
     Document rows = press(form, "keep", Map.of("fixed.service", "tint"));
     assertEquals(3, rows(rows).size());
-    assertTrue(rows(rows).get(0).startsWith("3 Q-3141 problem[\"Area\": no spot is called"));
-    assertTrue(rows(rows).get(1).startsWith("4 Q-3142 problem[\"Pick-up\": pickup has a date"));
+    assertTrue(rows(rows).get(0).startsWith("3 Q-3141 problem[Area: “Whole front” is not known"));
+    assertTrue(rows(rows).get(1).startsWith("4 Q-3142 problem[Pick-up: The hour is missing"));
     assertEquals("2 Q-3140 good[]", rows(rows).get(2));
     assertEquals("Import the good job", rows.selectFirst("button.main").text());
     assertFalse(Files.exists(desk.shop.resolve("jobs/Q-3140.yaml")), "only looked at");
@@ -134,17 +134,17 @@ class ImportScreenTest {
     assertEquals("2 Q-3140 already there[]", rows(sent(ImportedTable.bytes(), "diary")).get(2));
   }
 
-  /** The screen shows what the command would tell, and offers the same rest. */
+  /** The screen shows what the command would tell, in its own words, and offers the same rest. */
   @Test
   void theRowsAreThoseOfTheCommand() throws IOException {
     Document shown = previewed();
     ForeignTable table =
         ForeignTable.of("Diary.csv", ImportedTable.bytes(), new Problems()).orElseThrow();
-    IntakePlan plan = Intake.plan(table, "diary", desk.shop, DeskClient.clock(DeskClient.NOW));
+    IntakePlan plan = Intake.plan(table, "diary", desk.loaded());
     List<String> told =
         plan.rows().stream()
             .flatMap(r -> r.problems().stream())
-            .map(p -> p.message() + ": " + p.fix())
+            .map(new ImportTold("Diary.csv", desk.loaded().words().of("en"))::text)
             .toList();
     assertEquals(told, shown.select(".rows p").eachText());
     HttpRequest.Builder request =
@@ -155,7 +155,8 @@ class ImportScreenTest {
                 HttpRequest.BodyPublishers.ofString(
                     DeskClient.form(form(press(shown, "take"), "rest", Map.of()))));
     HttpResponse<byte[]> rest = desk.bytes(request);
-    assertArrayEquals(plan.rest().orElseThrow(), rest.body());
+    ImportTold words = new ImportTold("Diary.csv", desk.loaded().words().of("en"));
+    assertArrayEquals(plan.rest(words::text).orElseThrow(), rest.body());
     assertEquals(
         "attachment; filename*=UTF-8''Diary-rest.csv",
         rest.headers().firstValue("Content-Disposition").orElseThrow());
@@ -212,9 +213,9 @@ class ImportScreenTest {
 
   @Test
   void whatIsLackingIsToldAndNothingIsKept() {
-    Document form = press(sent(ImportedTable.bytes(), ""), "keep");
+    Document form = press(sent(ImportedTable.TEXT.replace("Done;", "Zz;")), "keep");
     assertEquals(
-        "Still missing: Service. Choose it for one of their columns, or under what is the same in"
+        "Still missing: Finished. Choose it for one of their columns, or under what is the same in"
             + " all rows.",
         form.select(".warn").text());
     assertFalse(Files.exists(desk.shop.resolve("imports/diary.yaml")));
@@ -299,7 +300,7 @@ class ImportScreenTest {
   void whatIsNoTableIsToldWithoutAFault() {
     assertTrue(post(List.of("do", "read")).text().contains("Choose a file or paste some rows"));
     Document line = post(List.of("rows", "just a line", "do", "read"));
-    assertTrue(line.text().contains("the file has no row under its headings"), line.text());
+    assertTrue(line.text().contains("There is no row below the names of the columns"), line.text());
     assertEquals("just a line", line.selectFirst("textarea").wholeText(), "nothing is lost");
     Document code = post(List.of("table", "!!", "name", "x", "do", "read"));
     assertTrue(code.text().contains("Choose a file or paste some rows"), code.text());

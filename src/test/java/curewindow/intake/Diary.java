@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.shop.NewShop;
+import curewindow.site.LoadedShop;
 import java.io.IOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
@@ -88,7 +89,7 @@ final class Diary {
   }
 
   static IntakePlan plan(Path shop, String text) {
-    return Intake.plan(table(text), "diary", shop, CLOCK);
+    return Intake.plan(table(text), "diary", LoadedShop.load(shop, CLOCK));
   }
 
   static IntakePlan carryOut(Path shop, String text) throws IOException {

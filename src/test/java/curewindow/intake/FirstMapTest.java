@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.problem.Problem;
+import curewindow.site.LoadedShop;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -30,7 +31,7 @@ class FirstMapTest {
   }
 
   private GuessedMap guess(String text) {
-    return Intake.guess(Diary.table(text), "first", shop, Diary.CLOCK);
+    return Intake.guess(Diary.table(text), "first", LoadedShop.load(shop, Diary.CLOCK));
   }
 
   @Test
@@ -43,7 +44,8 @@ class FirstMapTest {
     assertTrue(map.text().contains("dates: month-first"), map.text());
     assertTrue(map.text().contains("# Not read: \"Plate\""), map.text());
     assertTrue(Intake.keep(map, shop));
-    IntakePlan plan = Intake.plan(Diary.table(ENGLISH), "first", shop, Diary.CLOCK);
+    IntakePlan plan =
+        Intake.plan(Diary.table(ENGLISH), "first", LoadedShop.load(shop, Diary.CLOCK));
     assertEquals(
         2,
         plan.count(RowPlan.State.GOOD),
@@ -105,7 +107,7 @@ class FirstMapTest {
         "\"Fil\"\"m: {x}\u0007 #\",\"- a\nb\",Film,\u202Ex\nq,\"# \\ \"\"\",\"a: \"\"b\u0000\",\u2028\n";
     GuessedMap map = guess(odd);
     assertTrue(Intake.keep(map, shop));
-    IntakePlan plan = Intake.plan(Diary.table(odd), "first", shop, Diary.CLOCK);
+    IntakePlan plan = Intake.plan(Diary.table(odd), "first", LoadedShop.load(shop, Diary.CLOCK));
     assertTrue(
         plan.stops().stream().allMatch(p -> p.code().equals("missing-column")),
         "" + Diary.lines(plan.stops()));
@@ -114,7 +116,9 @@ class FirstMapTest {
   @Test
   void aMapThatIsThereIsKept() throws IOException {
     String mine = Files.readString(shop.resolve("imports/diary.yaml"));
-    assertFalse(Intake.keep(Intake.guess(Diary.table(ENGLISH), "diary", shop, Diary.CLOCK), shop));
+    assertFalse(
+        Intake.keep(
+            Intake.guess(Diary.table(ENGLISH), "diary", LoadedShop.load(shop, Diary.CLOCK)), shop));
     assertEquals(mine, Files.readString(shop.resolve("imports/diary.yaml")));
   }
 }

@@ -148,7 +148,7 @@ class HostileTableTest {
       }
       Optional<ForeignTable> table = ForeignTable.of("diary.csv", spoilt, new Problems());
       if (table.isPresent()) {
-        IntakePlan plan = Intake.plan(table.get(), "diary", shop, Diary.CLOCK);
+        IntakePlan plan = Intake.plan(table.get(), "diary", LoadedShop.load(shop, Diary.CLOCK));
         assertTrue(
             Diary.lines(plan).stream().noneMatch(l -> l.contains("fault")), "" + Diary.lines(plan));
         assertTrue(!plan.stops().isEmpty() || plan.rows().size() == table.get().size());

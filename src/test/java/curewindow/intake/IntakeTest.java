@@ -58,8 +58,9 @@ class IntakeTest {
     assertEquals(List.of(GOOD), Diary.states(done));
     assertEquals(Map.of("Q-3140.yaml", GOOD_JOB), Diary.jobs(shop));
     assertEquals(
-        "diary.csv is read as Windows-1252, columns separated by semicolons", done.notes().get(0));
-    assertTrue(done.notes().get(1).contains("day-first, as line 2 has \"24.11.2026\""));
+        "diary.csv is read as Windows-1252, columns separated by semicolons",
+        done.notes().get(0).message());
+    assertTrue(done.notes().get(1).message().contains("day-first, as line 2 has \"24.11.2026\""));
     assertEquals(1, LoadedShop.load(shop, Diary.CLOCK).jobs().size());
     assertTrue(done.rest().isEmpty());
   }

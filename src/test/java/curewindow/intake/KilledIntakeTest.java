@@ -7,6 +7,7 @@ import static curewindow.intake.RowPlan.State.THERE;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import curewindow.site.LoadedShop;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
@@ -71,8 +72,7 @@ class KilledIntakeTest {
         Intake.plan(
                 Diary.table(HEADINGS + row("Q-1", "Hafen 35", "Heckscheibe")),
                 "diary",
-                shop,
-                Diary.CLOCK)
+                LoadedShop.load(shop, Diary.CLOCK))
             .jobs()
             .get("Q-1");
     before.forEach(
@@ -109,7 +109,7 @@ class KilledIntakeTest {
     ForeignTable table = Diary.table(text.toString());
     ThreadMXBean clock = ManagementFactory.getThreadMXBean();
     long begin = clock.getCurrentThreadCpuTime();
-    IntakePlan plan = Intake.plan(table, "diary", shop, Diary.CLOCK);
+    IntakePlan plan = Intake.plan(table, "diary", LoadedShop.load(shop, Diary.CLOCK));
     long took = clock.getCurrentThreadCpuTime() - begin;
     assertEquals(List.of((long) rows, rows / 2), List.of(plan.count(GOOD), plan.jobs().size()));
     return took;

@@ -120,7 +120,7 @@ class TableTest {
     assertTrue(ForeignTable.of("h.csv", "A;B\n".getBytes(), problems).isEmpty());
     assertTrue(ForeignTable.of("q.csv", "\"A;B\n1;2\n".getBytes(), problems).isEmpty());
     assertEquals(
-        List.of("empty-file", "empty-file", "not-csv"),
+        List.of("no-rows", "no-rows", "broken-headings"),
         problems.all().stream().map(Problem::code).toList());
   }
 

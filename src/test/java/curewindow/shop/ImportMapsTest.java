@@ -74,7 +74,7 @@ class ImportMapsTest {
       value = {
         "body: Body|bodie: Body|unknown-column|1",
         "dates: day-first|dates: day|unknown-order-of-dates|5",
-        "\"16:00\"|\"4 pm\"|not-a-time|4",
+        "\"16:00\"|\"4 pm\"|bad-hour|4",
         "hours: {finished|hours: {film|unknown-column|4",
         "fixed: {parking-day|fixed: {job: 1, parking-day|unknown-column|2",
         "[Day, Time]|[]|no-value|1",
