@@ -7,6 +7,7 @@ import curewindow.site.CallReportCsv;
 import curewindow.site.CallReportText;
 import curewindow.site.CallReports;
 import curewindow.site.LoadedShop;
+import curewindow.words.WordsLibrary;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -54,7 +55,12 @@ final class ReportOptions {
     Problems problems = new Problems();
     CallReport made = CallReports.of(loaded, asked, problems);
     ProblemLines.print(problems.all(), spec.commandLine().getErr());
-    spec.commandLine().getOut().print(csv ? CallReportCsv.of(made) : CallReportText.of(made));
+    spec.commandLine()
+        .getOut()
+        .print(
+            csv
+                ? CallReportCsv.of(made)
+                : CallReportText.of(made, loaded.words().of(WordsLibrary.FALLBACK)));
     spec.commandLine().getOut().flush();
     boolean whole = JobLookup.sayLeftOut(loaded, spec.commandLine().getErr());
     return problems.hasErrors() || !whole ? Exit.PROBLEMS : Exit.OK;

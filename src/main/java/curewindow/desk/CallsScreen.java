@@ -4,9 +4,9 @@ import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.shop.Shop;
 import curewindow.site.CallReport;
+import curewindow.site.CallReportWords;
 import curewindow.site.CallReports;
 import curewindow.site.LoadedShop;
-import curewindow.tally.Rate;
 import curewindow.words.Words;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -78,14 +78,15 @@ final class CallsScreen {
             new CallReport.Asked(
                 desk.time(), Day.read(since.typed(), today), Day.read(changed.typed(), today)),
             problems);
+    CallReportWords said = new CallReportWords(words, words::date);
     View view =
         new View(
             frame,
-            basis(report, words),
+            basis(report, said),
             leftOut(report, shop, problems, words),
             new CallsTables(words).of(report),
-            report.change().filter(c -> c.days() > 0).map(c -> compared(c, words)),
-            report.change().filter(c -> c.days() == 0).map(c -> tooSoon(c, words)),
+            report.change().filter(c -> c.days() > 0).map(said::change),
+            report.change().filter(c -> c.days() == 0).map(said::change),
             since,
             changed,
             today.toString());
@@ -93,73 +94,26 @@ final class CallsScreen {
         since.wrong() || changed.wrong() ? 422 : 200, pages.html("calls", view, words));
   }
 
-  private static List<String> basis(CallReport report, Words words) {
-    CallReport.Basis basis = report.basis();
-    Rate all = basis.all();
-    List<String> lines = new ArrayList<>();
-    String of = words.text("desk.calls.all", Map.of("calls", all.events(), "cars", all.of()));
-    lines.add(
-        all.isEnough()
-            ? words.text(
-                "desk.calls.all-rate",
-                Map.of(
-                    "of", of,
-                    "rate", words.number(all.per100(), 0),
-                    "low", words.number(all.low(), 0),
-                    "high", words.number(all.high(), 0)))
-            : words.text("desk.calls.all-few", Map.of("of", of)));
-    lines.add(
-        words.text(
-            "desk.calls.span",
-            Map.of("from", words.date(basis.from()), "to", words.date(basis.to()))));
-    if (all.isEnough()) {
-      lines.add(words.text("desk.calls.sure"));
+  private static List<String> basis(CallReport report, CallReportWords said) {
+    List<String> lines = new ArrayList<>(said.basis(report));
+    if (report.basis().all().isEnough()) {
+      lines.add(said.text("sure"));
     }
     if (report.pages().calls() > 0) {
-      lines.add(words.text("desk.calls.pages", Map.of("n", report.pages().calls())));
+      lines.add(said.pages(report.pages()));
     }
     return lines;
   }
 
   private static List<String> leftOut(
       CallReport report, LoadedShop shop, Problems problems, Words words) {
-    CallReport.LeftOut left = report.basis().leftOut();
-    List<String> lines = new ArrayList<>();
-    leftOut(lines, left.gone(), "gone", words);
-    leftOut(lines, left.notHandedOver(), "not-handed-over", words);
-    leftOut(lines, left.earlier(), "earlier", words);
-    leftOut(lines, left.beforePickup(), "before-pickup", words);
+    CallReportWords said = new CallReportWords(words, words::date);
+    List<String> lines = new ArrayList<>(said.leftOut(report.basis().leftOut()));
     if (!shop.brokenJobs().isEmpty()) {
       String jobs = String.join(", ", shop.brokenJobs());
       lines.add(words.text("desk.today.left-out", Map.of("jobs", jobs)));
     }
     problems.all().stream().filter(Problem::isError).map(Problem::oneLine).forEach(lines::add);
     return lines;
-  }
-
-  private static void leftOut(List<String> lines, int calls, String why, Words words) {
-    if (calls > 0) {
-      lines.add(
-          words.text(
-              "desk.calls.left-out",
-              Map.of("n", calls, "why", words.text("desk.calls.left." + why))));
-    }
-  }
-
-  private static String tooSoon(CallReport.Change change, Words words) {
-    return words.text(
-        "desk.calls.too-soon",
-        Map.of("day", words.date(change.day()), "n", CallReport.Change.FIRST_DAYS + 1));
-  }
-
-  private static String compared(CallReport.Change change, Words words) {
-    return words.text(
-        "desk.calls.compared",
-        Map.of(
-            "day", words.date(change.day()),
-            "from", words.date(change.beforeFrom()),
-            "to", words.date(change.beforeTo()),
-            "until", words.date(change.afterTo()),
-            "n", CallReport.Change.FIRST_DAYS));
   }
 }

@@ -10,13 +10,13 @@ import curewindow.site.CallReport.Compared;
 import curewindow.site.CallReport.Group;
 import curewindow.site.CallReport.Held;
 import curewindow.site.CallReport.Placed;
+import curewindow.site.CallReportWords;
 import curewindow.tally.Rate;
 import curewindow.tally.RateRatio;
 import curewindow.tally.Share;
 import curewindow.words.Words;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
@@ -61,9 +61,11 @@ final class CallsTables {
   record Cell(String head, String text) {}
 
   private final Words words;
+  private final CallReportWords said;
 
   CallsTables(Words words) {
     this.words = words;
+    this.said = new CallReportWords(words, words::date);
   }
 
   /** All tables that have something in them. */
@@ -81,7 +83,7 @@ final class CallsTables {
   }
 
   private String text(String key) {
-    return words.text("desk.calls." + key);
+    return said.text(key);
   }
 
   private String question(String id, String label) {
@@ -106,7 +108,7 @@ final class CallsTables {
           rate.isEnough()
               ? row(
                   label.apply(group),
-                  cells(heads, of, number(rate.per100()), range(rate.low(), rate.high())),
+                  cells(heads, of, number(rate.per100()), said.range(rate.low(), rate.high())),
                   picture.mark(
                       OptionalInt.of(rate.per100()), rate.low(), OptionalInt.of(rate.high())))
               : tooFew(label.apply(group), cells(heads, of)));
@@ -128,7 +130,7 @@ final class CallsTables {
           share.isEnough()
               ? row(
                   label,
-                  cells(heads, of, number(share.of100()), range(share.low(), share.high())),
+                  cells(heads, of, number(share.of100()), said.range(share.low(), share.high())),
                   picture.mark(
                       OptionalInt.of(share.of100()), share.low(), OptionalInt.of(share.high())))
               : tooFew(label, cells(heads, of)));
@@ -174,7 +176,10 @@ final class CallsTables {
       rows.add(
           isTold(ratio)
               ? compared(
-                  label, cells(heads, before, after, percent(ratio), range(ratio)), ratio, picture)
+                  label,
+                  cells(heads, before, after, percent(ratio), said.range(ratio)),
+                  ratio,
+                  picture)
               : tooFew(label, cells(heads, before, after)));
     }
     return table("change", heads, picture.axis(OptionalInt.of(BEFORE)), rows);
@@ -195,7 +200,7 @@ final class CallsTables {
 
   private Row compared(String label, List<Cell> cells, RateRatio ratio, CallsPicture picture) {
     Mark mark = picture.mark(ratio.percent(), ratio.low().orElse(0), ratio.high());
-    String told = text("verdict." + ratio.verdict().id());
+    String told = this.said.said(ratio.verdict());
     return new Row(label, cells, told, Optional.of(mark), List.of());
   }
 
@@ -203,27 +208,12 @@ final class CallsTables {
     return ratio.percent().isPresent() ? number(ratio.percent().getAsInt()) : "-";
   }
 
-  private String range(RateRatio ratio) {
-    String low = ratio.low().isPresent() ? number(ratio.low().getAsInt()) : "-";
-    return ratio.high().isPresent()
-        ? range(low, number(ratio.high().getAsInt()))
-        : words.text("desk.calls.or-more", Map.of("low", low));
-  }
-
-  private String range(int low, int high) {
-    return range(number(low), number(high));
-  }
-
-  private String range(String low, String high) {
-    return words.text("desk.calls.range", Map.of("low", low, "high", high));
-  }
-
   private String of(int part, int all) {
-    return words.text("desk.calls.of", Map.of("part", number(part), "all", number(all)));
+    return said.of(part, all);
   }
 
   private String number(int number) {
-    return words.number(number, 0);
+    return said.number(number);
   }
 
   private static <T> int most(Stream<T> all, ToIntFunction<T> number) {

@@ -87,12 +87,12 @@ class CallReportCommandTest {
     // Garwood's interval of 9 is 4.115 to 17.085 (from memory), of 54: 7.6 to 31.6.
     assertTrue(
         said.startsWith(
-            "Calls with a question from cars picked up 2026-10-01 to 2026-11-30:\n"
-                + "9 calls of 54 handovers, 17 per 100 (7 to 32).\n"),
+            "9 calls from 54 cars handed over: 17 per 100, likely 7 to 32.\n"
+                + "Cars picked up 2026-10-01 to 2026-11-30.\n"),
         said);
     assertTrue(
         said.contains("Left out: 2 calls, as no card was handed over, or the car is still"), said);
-    assertTrue(said.lines().anyMatch(l -> l.matches("  wrap +1 +0 +too few to tell .*")), said);
+    assertTrue(said.lines().anyMatch(l -> l.matches("  wrap +0 of 1 +too few to tell .*")), said);
     assertFalse(said.contains("Before and after"), said);
     assertTrue(said.lines().allMatch(l -> l.length() <= 110 && l.equals(l.stripTrailing())), said);
     assertEquals(Exit.OK, questions("--report", "--changed", "2026-11-29"));
@@ -103,21 +103,21 @@ class CallReportCommandTest {
   @Test
   void theRowsSayWhatTheTextSays() {
     questions("--report", "--changed", "2026-10-16");
-    List<String> text = said.lines().toList();
+    List<String> text = said.replaceAll("(?<=\\d),(?=\\d)", "").lines().toList();
     assertEquals(Exit.OK, questions("--report", "--csv", "--changed", "2026-10-16"));
     List<Map<String, String>> rows = rows(said);
     assertEquals(1 + 4 + 3 + 5 + 7 + 2 + 4 + 3 * 4, rows.size(), said);
     Map<String, String> all = rows.get(0);
     assertTrue(
-        text.get(1)
+        text.get(0)
             .startsWith(
-                "%s calls of %s handovers, %s per 100 (%s to %s)"
+                "%s calls from %s cars handed over: %s per 100, likely %s to %s"
                     .formatted(of(all, "calls", "handovers", "per-100", "low", "high"))),
-        text.get(1));
+        text.get(0));
     for (Map<String, String> row : rows) {
       switch (row.get("table")) {
-        case "service", "question", "days" -> inText(text, row, "handovers", "calls");
-        case "hold" -> inText(text, row, "calls");
+        case "service", "question", "days" -> inText(text, row, "calls", "handovers");
+        case "hold" -> inText(text, row, "calls", "of-calls");
         case "page" -> inText(text, row, "place", "at-a-glance", "folded", "not-there");
         case "change" -> changeInText(text, row);
         default -> assertTrue(row.get("table").matches("all|left-out|before|after"), row::toString);
@@ -127,7 +127,7 @@ class CallReportCommandTest {
 
   /** A change stands with what was before and after it, which are rows of their own. */
   private static void changeInText(List<String> text, Map<String, String> row) {
-    String name = row.get("id").isEmpty() ? "all calls" : row.get("id");
+    String name = row.get("id").isEmpty() ? "All calls" : row.get("id");
     String numbers =
         "  %s +\\d+ of \\d+ +\\d+ of \\d+ +%s +%s to %s .*"
             .formatted(name, row.get("per-100"), row.get("low"), row.get("high"));
@@ -136,8 +136,10 @@ class CallReportCommandTest {
 
   private static void inText(List<String> text, Map<String, String> row, String... counts) {
     StringBuilder line = new StringBuilder("  " + row.get("id"));
+    int begin = line.length();
     for (Object count : of(row, counts)) {
-      line.append(" +").append(count.equals("") ? "-" : count);
+      line.append(line.length() == begin ? " +" : row.get("table").equals("page") ? " +" : " of ");
+      line.append(count.equals("") ? "-" : count);
     }
     if (!row.get("table").equals("page")) {
       line.append(

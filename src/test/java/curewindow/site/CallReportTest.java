@@ -9,6 +9,7 @@ import curewindow.problem.Problems;
 import curewindow.tally.Rate;
 import curewindow.tally.RateRatio;
 import curewindow.tally.Share;
+import curewindow.words.Words;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -186,9 +187,13 @@ class CallReportTest {
         report(Instant.parse("2026-10-06T06:59:59Z"), Optional.empty(), Optional.empty());
     assertEquals(new Rate(3, 19), report.basis().all());
     assertFalse(report.basis().all().isEnough());
-    String text = CallReportText.of(report);
-    assertTrue(text.contains("3 calls of 19 handovers, which is too few to tell."), text);
-    assertFalse(text.contains("TOO LOW"), text);
+    String text = CallReportText.of(report, english());
+    assertTrue(text.contains("3 calls from 19 cars handed over, which is too few to tell."), text);
+    assertFalse(text.contains("stands too low"), text);
+  }
+
+  private Words english() {
+    return LoadedShop.load(shop, CalledShop.CLOCK).words().of("en");
   }
 
   @Test
@@ -198,7 +203,7 @@ class CallReportTest {
     CallReport report =
         report(CalledShop.CLOCK.instant(), Optional.empty(), Optional.of("2026-10-16"));
     assertEquals(new Rate(0, 0), report.basis().all());
-    assertTrue(CallReportText.of(report).contains("0 calls of 0 handovers"));
+    assertTrue(CallReportText.of(report, english()).contains("0 calls from 0 cars handed over"));
     assertTrue(CallReportCsv.of(report).contains("\nall,,,2026-11-30,2026-11-30,0,0,"));
   }
 

@@ -155,8 +155,8 @@ class UnusedTextsTest {
               "desk.import.separator.",
               "desk/ProblemWords",
               Set.of("commas", "semicolons", "tabs")),
-          new Built("desk.calls.", "desk/CallsTables", callTexts()),
-          quotedIn("desk.calls.left.", "desk/CallsScreen"),
+          new Built("desk.calls.", "site/CallReportWords", callTexts()),
+          quotedIn("desk.calls.left.", "site/CallReportWords"),
           quotedIn("later.", "told/LaterCare"),
           quotedIn("office.", "handout/OfficeValues", "handout/OfficeCallers"),
           quotedIn("office.calls.", "site/Office"),
@@ -194,8 +194,12 @@ class UnusedTextsTest {
   private static Set<String> callTexts() {
     String source = source("desk/CallsTables");
     Stream<String> heads =
-        Pattern.compile("[( ]text\\(\"([a-z0-9-]+)\"\\)")
-            .matcher(source)
+        Pattern.compile("[( .]text\\(\\s*\"([a-z0-9-]+)\"")
+            .matcher(
+                source
+                    + source("desk/CallsScreen")
+                    + source("site/CallReportText")
+                    + source("site/CallReportWords"))
             .results()
             .map(m -> m.group(1));
     Stream<String> tables =
