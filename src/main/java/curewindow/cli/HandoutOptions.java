@@ -3,6 +3,8 @@ package curewindow.cli;
 import curewindow.problem.Nearest;
 import curewindow.shop.Handout;
 import curewindow.shop.HandoutChoice;
+import curewindow.shop.Ink;
+import curewindow.shop.InkChoice;
 import curewindow.shop.SheetPaper;
 import java.util.Arrays;
 import java.util.Iterator;
@@ -14,7 +16,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.Spec.Target;
 
-/** The options that choose a handout and its paper. */
+/** The options that choose a handout, its paper and its inks. */
 final class HandoutOptions {
 
   @Spec(Target.MIXEE)
@@ -35,6 +37,15 @@ final class HandoutOptions {
             + " what shop.yaml says if left out"
       })
   private String sheet;
+
+  @Option(
+      names = "--ink",
+      paramLabel = "INK",
+      description = {
+        "screen: for an office printer; black: one ink, for label printers; process (CMYK) or spot"
+            + " (black and the shop's color): for a print shop; what shop.yaml says if left out"
+      })
+  private String ink;
 
   /** The handouts as the help lists them. */
   static final class Described implements Iterable<String> {
@@ -61,7 +72,22 @@ final class HandoutOptions {
                 name ->
                     SheetPaper.of(name)
                         .orElseThrow(() -> unknown("--sheet", name, SheetPaper.ids())));
-    return new HandoutChoice(kind().orElse(usual.as()), paper.orElse(usual.sheet()));
+    return new HandoutChoice(
+        kind().orElse(usual.as()), paper.orElse(usual.sheet()), inks(usual.inks()));
+  }
+
+  private InkChoice inks(InkChoice usual) {
+    if (ink == null) {
+      return usual;
+    }
+    Ink named = Ink.of(ink).orElseThrow(() -> unknown("--ink", ink, Ink.ids()));
+    if (named == Ink.SPOT && usual.spot().isEmpty()) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--ink spot needs the name of the ink of the shop's color: write spot: and the name as"
+              + " the print shop has it under handout: in shop.yaml");
+    }
+    return usual.with(named);
   }
 
   private ParameterException unknown(String option, String name, List<String> known) {

@@ -18,6 +18,16 @@ final class CutMarks {
   private static final double LENGTH = 5;
   private static final double HAIRLINE_POINTS = 0.25;
 
+  /** The ink that marks are drawn with. */
+  interface Pen {
+
+    /** Black, on screens and office printers. */
+    Pen BLACK = out -> out.setStrokingColor(0f);
+
+    /** Makes it the ink of all lines that follow. */
+    void takenBy(PDPageContentStream out) throws IOException;
+  }
+
   private final PDPageContentStream out;
   private final Size page;
 
@@ -27,7 +37,7 @@ final class CutMarks {
   }
 
   /** Marks pages that carry one handout each. */
-  static void single(PDDocument pdf, PaperFormat format) throws IOException {
+  static void single(PDDocument pdf, PaperFormat format, Pen pen) throws IOException {
     for (PDPage page : pdf.getPages()) {
       PDRectangle sheet = box(format, format.margin());
       page.setMediaBox(sheet);
@@ -39,7 +49,7 @@ final class CutMarks {
         double m = format.margin();
         List<Double> across = List.of(m, m + format.cut().width());
         List<Double> up = List.of(m, m + format.cut().height());
-        draw(pdf, page, new Lines(across, up, format.bleed()), format.page());
+        draw(pdf, page, new Lines(across, up, format.bleed()), format.page(), pen);
       }
     }
   }
@@ -72,10 +82,11 @@ final class CutMarks {
   }
 
   /** Marks every cut at both of its ends; outside of what is cut where there is room. */
-  static void draw(PDDocument pdf, PDPage page, Lines lines, Size size) throws IOException {
+  static void draw(PDDocument pdf, PDPage page, Lines lines, Size size, Pen pen)
+      throws IOException {
     try (PDPageContentStream out =
         new PDPageContentStream(pdf, page, AppendMode.APPEND, true, true)) {
-      out.setStrokingColor(0f);
+      pen.takenBy(out);
       out.setLineWidth((float) HAIRLINE_POINTS);
       CutMarks marks = new CutMarks(out, size);
       double away = lines.bleed() + GAP;

@@ -4,6 +4,7 @@ import curewindow.cure.Release;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.shop.Handout;
+import curewindow.shop.HandoutChoice;
 import curewindow.shop.SheetPaper;
 import curewindow.shop.ShopFiles;
 import curewindow.told.JobView;
@@ -22,6 +23,9 @@ import org.w3c.dom.Document;
  * same jobs give the same bytes.
  */
 public final class HandoutPress {
+
+  /** The one color beside black in the style sheets: red, green and blue. */
+  private static final int ACCENT = 0xb4451f;
 
   private final Handout kind;
   private final PaperFormat format;
@@ -56,6 +60,19 @@ public final class HandoutPress {
    * @return a PDF, or empty where there is nothing to print or the template has a mistake
    */
   public Optional<byte[]> print(List<JobView> views, SheetPaper paper, Problems problems) {
+    return print(views, new HandoutChoice(kind, paper), problems);
+  }
+
+  /**
+   * The handouts of several jobs with other inks than those of a screen.
+   *
+   * @param views the jobs
+   * @param choice the paper on which they are laid, and the inks; its handout is this one
+   * @param problems where it is said what is wrong with the template or an address, or cannot be
+   *     printed with these inks
+   * @return a PDF, or empty where there is nothing to print or the template has a mistake
+   */
+  public Optional<byte[]> print(List<JobView> views, HandoutChoice choice, Problems problems) {
     List<JobView> printed = new ArrayList<>();
     List<QrCode> codes = new ArrayList<>();
     List<Map<String, Object>> pages = new ArrayList<>();
@@ -76,16 +93,19 @@ public final class HandoutPress {
     PaperPress press = new PaperPress(template, problems);
     return filled(pages, problems)
         .flatMap(
-            document -> press.print(document, codes, label(printed), pdf -> finish(pdf, paper)));
+            document -> press.print(document, codes, label(printed), pdf -> finish(pdf, choice)));
   }
 
-  private void finish(org.apache.pdfbox.pdmodel.PDDocument pdf, SheetPaper paper)
+  private void finish(org.apache.pdfbox.pdmodel.PDDocument pdf, HandoutChoice choice)
       throws java.io.IOException {
-    if (paper == SheetPaper.NONE) {
-      CutMarks.single(pdf, format);
+    InkPress inks = new InkPress(choice.inks(), ACCENT);
+    inks.recolor(pdf);
+    if (choice.sheet() == SheetPaper.NONE) {
+      CutMarks.single(pdf, format, inks.marks());
     } else {
-      Imposition.lay(pdf, format, SheetPlan.of(format, paper));
+      Imposition.lay(pdf, format, SheetPlan.of(format, choice.sheet()), inks.marks());
     }
+    inks.claim(pdf);
   }
 
   private Optional<Document> filled(List<Map<String, Object>> pages, Problems problems) {

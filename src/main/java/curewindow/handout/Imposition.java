@@ -22,16 +22,19 @@ final class Imposition {
   private final PDDocument pdf;
   private final PaperFormat format;
   private final SheetPlan plan;
+  private final CutMarks.Pen pen;
 
-  private Imposition(PDDocument pdf, PaperFormat format, SheetPlan plan) {
+  private Imposition(PDDocument pdf, PaperFormat format, SheetPlan plan, CutMarks.Pen pen) {
     this.pdf = pdf;
     this.format = format;
     this.plan = plan;
+    this.pen = pen;
   }
 
   /** Replaces the pages by sheets: fronts, and for two sides after each of them its backs. */
-  static void lay(PDDocument pdf, PaperFormat format, SheetPlan plan) throws IOException {
-    new Imposition(pdf, format, plan).lay();
+  static void lay(PDDocument pdf, PaperFormat format, SheetPlan plan, CutMarks.Pen pen)
+      throws IOException {
+    new Imposition(pdf, format, plan, pen).lay();
   }
 
   private void lay() throws IOException {
@@ -72,7 +75,7 @@ final class Imposition {
         out.restoreGraphicsState();
       }
     }
-    CutMarks.draw(pdf, sheet, plan.cuts(), plan.sheet());
+    CutMarks.draw(pdf, sheet, plan.cuts(), plan.sheet(), pen);
   }
 
   /** The page as a picture of its own, up to its bleed. */

@@ -73,12 +73,15 @@ final class PaperPress {
       if (!scans(drawer)) {
         return Optional.empty();
       }
-      finish.on(pdf);
       label(pdf, label);
+      finish.on(pdf);
       pdf.setDocumentId((long) filled.getDocumentElement().getTextContent().hashCode());
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-      pdf.save(bytes);
+      pdf.save(bytes, InkPress.packing(pdf));
       return Optional.of(bytes.toByteArray());
+    } catch (Unprintable e) {
+      problems.add(PaperProblems.unprintable(template.file(), e));
+      return Optional.empty();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     } catch (XRRuntimeException | IllegalArgumentException e) {

@@ -55,6 +55,15 @@ final class PaperProblems {
             + " the code shall be");
   }
 
+  /** That a handout has something that the inks chosen cannot print. */
+  static Problem unprintable(String templateFile, Unprintable why) {
+    return Problem.error(
+        "ink-mistake",
+        Where.file(templateFile),
+        why.getMessage(),
+        why.fix() + ", or print it with --ink screen");
+  }
+
   /** How many characters have to go before a code scans. */
   private static int excess(String text, double side) {
     int gone = 1;

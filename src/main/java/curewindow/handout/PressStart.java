@@ -79,6 +79,7 @@ public final class PressStart {
                     document,
                     codes,
                     LABEL,
-                    pdf -> CutMarks.single(pdf, PaperFormat.of(Handout.WALLET))));
+                    pdf ->
+                        CutMarks.single(pdf, PaperFormat.of(Handout.WALLET), CutMarks.Pen.BLACK)));
   }
 }

@@ -7,8 +7,9 @@ import java.util.Objects;
  *
  * @param as which handout
  * @param sheet the paper it is laid on
+ * @param inks the inks it is printed with
  */
-public record HandoutChoice(Handout as, SheetPaper sheet) {
+public record HandoutChoice(Handout as, SheetPaper sheet, InkChoice inks) {
 
   /** Wallet cards, each on a page of its own. */
   public static final HandoutChoice USUAL = new HandoutChoice(Handout.WALLET, SheetPaper.NONE);
@@ -17,5 +18,16 @@ public record HandoutChoice(Handout as, SheetPaper sheet) {
   public HandoutChoice {
     Objects.requireNonNull(as, "as");
     Objects.requireNonNull(sheet, "sheet");
+    Objects.requireNonNull(inks, "inks");
+  }
+
+  /**
+   * A choice for screens and office printers.
+   *
+   * @param as which handout
+   * @param sheet the paper it is laid on
+   */
+  public HandoutChoice(Handout as, SheetPaper sheet) {
+    this(as, sheet, InkChoice.USUAL);
   }
 }

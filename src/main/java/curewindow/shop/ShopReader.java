@@ -43,9 +43,6 @@ final class ShopReader {
               "send");
   private static final Keys BAY = Keys.needs("temperature", "humidity").allows("lamp");
   private static final Keys OPENING = Keys.needs().allows(DAYS.toArray(String[]::new));
-  private static final Keys HANDOUT = Keys.needs().allows("as", "sheet");
-  private static final Names HANDOUTS = Names.of("handout", Handout.ids());
-  private static final Names PAPERS = Names.of("paper", SheetPaper.ids());
   private static final Bay USUAL_BAY = new Bay(Bay.USUAL_TEMPERATURE, 50);
   private static final double USUAL_BOND_ENERGY = 50_000;
   private static final Set<String> LANGUAGES = Set.of(Locale.getISOLanguages());
@@ -106,7 +103,8 @@ final class ShopReader {
     Map<DayOfWeek, List<OpenHours>> opening = opening(f);
     List<LocalDate> closed = closed(f);
     double visitWithin = f.number("visit-within", 0, 20_000).orElse(Shop.VISIT_WITHIN);
-    HandoutChoice handout = f.has("handout") ? handout(f) : HandoutChoice.USUAL;
+    HandoutChoice handout =
+        f.has("handout") ? new HandoutReader(source).read(f) : HandoutChoice.USUAL;
     Optional<Period> keepPages = f.text("keep-pages", 40).flatMap(k -> keepPages(f, k));
     Optional<SendTo> send =
         f.fields("send", SendToReader.KEYS).flatMap(new SendToReader(source)::read);
@@ -222,19 +220,6 @@ final class ShopReader {
             .orElse(Bay.USUAL_LAMP);
     bay.ifPresent(b -> HardlyMeant.hot(lamp, "lamp", b.where("lamp"), source));
     return temperature.flatMap(t -> humidity.map(h -> new Bay(t, h, lamp))).orElse(USUAL_BAY);
-  }
-
-  private HandoutChoice handout(Fields f) {
-    Optional<Fields> handout = f.fields("handout", HANDOUT);
-    return new HandoutChoice(
-        handout
-            .flatMap(h -> h.name("as", HANDOUTS))
-            .flatMap(Handout::of)
-            .orElse(HandoutChoice.USUAL.as()),
-        handout
-            .flatMap(h -> h.name("sheet", PAPERS))
-            .flatMap(SheetPaper::of)
-            .orElse(HandoutChoice.USUAL.sheet()));
   }
 
   private Map<DayOfWeek, List<OpenHours>> opening(Fields f) {

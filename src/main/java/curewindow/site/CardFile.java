@@ -7,8 +7,8 @@ import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.shop.HandoutChoice;
 import curewindow.shop.Job;
-import curewindow.shop.SheetPaper;
 import curewindow.shop.Shop;
+import curewindow.shop.Units;
 import curewindow.told.JobView;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -85,7 +85,7 @@ public final class CardFile {
         JobViews.of(shop, withPage, clock, tokens, problems).stream()
             .collect(Collectors.partitioningBy(v -> HandoutPress.isFor(v, choice.as())));
     ready.join();
-    Optional<Printed> cards = print(press.get(), sorted.get(true), choice.sheet(), problems);
+    Optional<Printed> cards = print(press.get(), sorted.get(true), withCondition(choice), problems);
     if (cards.isPresent()) {
       PrintedCards.note(shop, cards.get().views(), choice.as(), clock);
       AtomicFiles.writePrivate(file, cards.get().pdf());
@@ -100,12 +100,21 @@ public final class CardFile {
 
   /** The handouts of the jobs that bring out no fault of the program; others are told. */
   static Optional<Printed> print(
-      HandoutPress press, List<JobView> views, SheetPaper paper, Problems problems) {
+      HandoutPress press, List<JobView> views, HandoutChoice choice, Problems problems) {
     return Faults.spare(
         views,
         view -> view.job().where(),
         problems,
-        (some, found) -> press.print(some, paper, found).map(pdf -> new Printed(pdf, some)));
+        (some, found) -> press.print(some, choice, found).map(pdf -> new Printed(pdf, some)));
+  }
+
+  /** For a print shop that the shop folder does not describe, what is usual by its units. */
+  private HandoutChoice withCondition(HandoutChoice choice) {
+    if (!choice.inks().ink().isForPlates()) {
+      return choice;
+    }
+    Units units = shop.words().of(shop.shop().orElseThrow().language()).units();
+    return new HandoutChoice(choice.as(), choice.sheet(), choice.inks().orUsual(units));
   }
 
   /** Without those whose code would lead nowhere, or to another's page, which are told. */

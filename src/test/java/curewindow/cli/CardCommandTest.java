@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -108,6 +109,27 @@ final class CardCommandTest {
     says(card("Q-3111", "--as", "walet"), Exit.USAGE, "did you mean wallet?");
     says(card("Q-3111", "--sheet", "a5"), Exit.USAGE, "--sheet takes");
     assertEquals(List.of(), written());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"screen", "black", "process"})
+  void everyInkByItsName(String ink) throws IOException {
+    says(card("Q-3111", "--ink", ink), Exit.OK, "wallet cards for 1 job");
+    assertEquals(List.of("cards.pdf"), written());
+  }
+
+  @Test
+  void theInkOfTheShopsColorNeedsItsName() throws IOException {
+    says(card("Q-3111", "--ink", "blak"), Exit.USAGE, "did you mean black?");
+    says(card("Q-3111", "--ink", "spot"), Exit.USAGE, "spot: and the name", "in shop.yaml");
+    assertEquals(List.of(), written());
+    Path file = shop.resolve("shop.yaml");
+    String own = Files.readString(file).replaceAll("(?m)^handout:.*\\R", "");
+    Files.writeString(file, own + "handout: {spot: Quillhaven Rust}\n");
+    says(card("Q-3111", "--ink", "spot"), Exit.OK, "wallet cards for 1 job");
+    String made = Files.readString(pdf, StandardCharsets.ISO_8859_1);
+    assertTrue(made.contains("Quillhaven#20Rust"));
+    assertTrue(made.contains("(CGATS TR 006)"), "the demo shop is in Washington");
   }
 
   @Test

@@ -72,7 +72,13 @@ class GoodShopTest {
                 DayOfWeek.SATURDAY, List.of(saturday)),
             List.of(LocalDate.of(2026, 12, 25)),
             Shop.VISIT_WITHIN,
-            new HandoutChoice(Handout.HANG_TAG, SheetPaper.LETTER),
+            new HandoutChoice(
+                Handout.HANG_TAG,
+                SheetPaper.LETTER,
+                new InkChoice(
+                    Ink.SPOT,
+                    Optional.of("Mill Creek Blue"),
+                    Optional.of(PrintingCondition.CGATS_TR_001))),
             Optional.of(Period.ofMonths(18)),
             Optional.of(
                 new SendTo(

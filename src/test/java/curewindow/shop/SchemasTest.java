@@ -130,10 +130,25 @@ class SchemasTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "unknown-names", "bad-times", "out-of-range", "bad-ids", "wrong-types", "unknown-keys",
-        "missing-keys", "no-value", "no-items", "named-twice", "too-long", "shop-wrong",
-        "catalogue-wrong", "places-wrong", "weather-files-wrong", "lamp-wrong",
-            "film-of-another-service", "duplicate-id"
+        "unknown-names",
+        "bad-times",
+        "out-of-range",
+        "bad-ids",
+        "wrong-types",
+        "unknown-keys",
+        "missing-keys",
+        "no-value",
+        "no-items",
+        "named-twice",
+        "too-long",
+        "shop-wrong",
+        "catalogue-wrong",
+        "places-wrong",
+        "weather-files-wrong",
+        "lamp-wrong",
+        "ink-unnamed",
+        "film-of-another-service",
+        "duplicate-id"
       })
   void badFilesAreNotValid(String name) throws IOException {
     Path folder = TestShops.CASES.resolve(name);

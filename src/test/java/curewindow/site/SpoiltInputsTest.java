@@ -10,7 +10,7 @@ import curewindow.problem.Faults;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.shop.Handout;
-import curewindow.shop.SheetPaper;
+import curewindow.shop.HandoutChoice;
 import curewindow.told.JobView;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
@@ -140,7 +140,8 @@ class SpoiltInputsTest {
       List<JobView> views = JobViews.of(shop, shop.jobs(), Tokens.SAMPLE, more);
       if (file.equals(CARD)) {
         HandoutPress.read(shop.files(), Handout.WALLET, more)
-            .ifPresent(press -> CardFile.print(press, views.subList(0, 1), SheetPaper.NONE, more));
+            .ifPresent(
+                press -> CardFile.print(press, views.subList(0, 1), HandoutChoice.USUAL, more));
       } else if (file.startsWith("site-templates")) {
         Calendars calendars = Calendars.unnoted(shop.words().of("en"));
         List<List<JobView>> first = List.of(views.subList(0, 1));
