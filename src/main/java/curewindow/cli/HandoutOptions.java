@@ -5,6 +5,7 @@ import curewindow.shop.Handout;
 import curewindow.shop.HandoutChoice;
 import curewindow.shop.Ink;
 import curewindow.shop.InkChoice;
+import curewindow.shop.PaperChoice;
 import curewindow.shop.SheetPaper;
 import java.util.Arrays;
 import java.util.Iterator;
@@ -33,8 +34,9 @@ final class HandoutOptions {
       names = "--sheet",
       paramLabel = "PAPER",
       description = {
-        "a4 or letter: as many as fit on a sheet, ready to be cut; none: each on a page of its own;"
-            + " what shop.yaml says if left out"
+        "a4 or letter: as many as fit on a sheet, ready to be cut; none: each on a page of its own,"
+            + " for a print shop; what shop.yaml says if left out, or else what the shop's printer"
+            + " is likely to have"
       })
   private String sheet;
 
@@ -46,6 +48,23 @@ final class HandoutOptions {
             + " (black and the shop's color): for a print shop; what shop.yaml says if left out"
       })
   private String ink;
+
+  @Option(
+      names = "--start",
+      paramLabel = "PLACE",
+      defaultValue = "1",
+      description = {
+        "the first free place on a sheet that is partly used, counted row by row; 1 if left out"
+      })
+  private int start;
+
+  private int start() {
+    if (start < 1 || start > PaperChoice.MOST) {
+      throw new ParameterException(
+          spec.commandLine(), "--start takes 1 to " + PaperChoice.MOST + ", not " + start);
+    }
+    return start;
+  }
 
   /** The handouts as the help lists them. */
   static final class Described implements Iterable<String> {
@@ -73,7 +92,7 @@ final class HandoutOptions {
                     SheetPaper.of(name)
                         .orElseThrow(() -> unknown("--sheet", name, SheetPaper.ids())));
     return new HandoutChoice(
-        kind().orElse(usual.as()), paper.orElse(usual.sheet()), inks(usual.inks()));
+        kind().orElse(usual.as()), paper.or(usual::sheet), start(), inks(usual.inks()));
   }
 
   private InkChoice inks(InkChoice usual) {

@@ -232,7 +232,7 @@ final class HandOverScreen {
                   new CardFile(shop, clock, Tokens.secure())
                       .write(
                           List.of(job),
-                          new HandoutChoice(as.get(), shop.shop().orElseThrow().handout().sheet()),
+                          shop.shop().orElseThrow().handout().as(as.get()),
                           file,
                           CardFile.getReady()));
       if (result.printed() > 0) {

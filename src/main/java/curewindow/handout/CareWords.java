@@ -1,75 +1,62 @@
 package curewindow.handout;
 
 import curewindow.cure.Release;
+import curewindow.guide.JobFacts;
 import curewindow.shop.FittedItem;
 import curewindow.told.JobView;
-import curewindow.told.Safety;
-import curewindow.told.When;
 import curewindow.words.Words;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 
-/** The values of the care sheet: one stamped date, the picture of the days, and five rules. */
+/** What only the care sheet has: the table of the days, lasting advice, and what was fitted. */
 final class CareWords {
 
-  private static final int RULES = 5;
+  /** How many dates the table has room for. */
+  static final int ROWS = 9;
 
-  /** How many dates the picture has room for. */
-  private static final int ROWS = 9;
+  /** How many pieces of lasting advice there is room for. */
+  private static final int ADVICE = 3;
 
   private CareWords() {}
 
-  /** All dates on the sheet: those in its picture, and those that its rules tell. */
-  static List<Release> dates(JobView view) {
-    return Stream.concat(pictured(view).stream(), ruled(view).stream()).distinct().toList();
-  }
-
-  static Map<String, Object> of(JobView view, int codeNumber) {
+  /**
+   * The values.
+   *
+   * @param dates those in the table, by date
+   */
+  static Map<String, Object> of(JobView view, List<Release> dates) {
     Words words = view.words();
-    Map<String, Object> sheet = CommonWords.of(view, codeNumber);
-    List<Release> urgent = UrgentDates.of(view, 1);
-    sheet.put("dates", urgent.stream().map(r -> CommonWords.stamp(view, r)).toList());
-    sheet.put("strip", DayStrip.of(view, pictured(view)));
-    sheet.put("rules", rules(view));
-    sheet.put("sight", Safety.of(dates(view), view));
+    Map<String, Object> sheet = new LinkedHashMap<>();
+    sheet.put("strip", DayStrip.of(view, dates));
+    sheet.put("always", always(view).stream().limit(ADVICE).map(words::text).toList());
+    sheet.put("fitted", fitted(view));
     sheet.put("street", CommonWords.kept(String.join(", ", view.shop().street()), words));
-    for (String key : List.of("days", "key", "five", "maker")) {
+    for (String key : List.of("days", "today", "key", "care", "maker")) {
       sheet.put(key, words.text("handout.care." + key));
     }
     return sheet;
   }
 
-  /** The most urgent dates that are still to come at pickup, by date. */
-  private static List<Release> pictured(JobView view) {
-    return UrgentDates.of(view, ROWS).stream()
-        .filter(r -> r.end().at().isAfter(view.timeline().pickup()))
-        .sorted(java.util.Comparator.comparing((Release r) -> r.end().at()))
+  /** One line for each service: its film, the spots, and the warranty where there is one. */
+  private static List<String> fitted(JobView view) {
+    JobFacts facts = new JobFacts(view);
+    return view.job().items().stream()
+        .map(FittedItem::service)
+        .distinct()
+        .map(service -> fitted(view.words(), service, facts))
         .toList();
   }
 
-  /** The dates that are told as rules: what must not be done yet, then what else matters. */
-  private static List<Release> ruled(JobView view) {
-    return UrgentDates.of(view, Integer.MAX_VALUE).stream()
-        .filter(r -> r.end().at().isAfter(view.timeline().pickup()))
-        .limit(RULES)
-        .toList();
-  }
-
-  /** Dated rules; where there are fewer than five, what always holds for the services fitted. */
-  private static List<String> rules(JobView view) {
-    When when = new When(view);
-    Words words = view.words();
-    LinkedHashSet<String> rules = new LinkedHashSet<>();
-    for (Release release : ruled(view)) {
-      rules.add(
-          words.text(
-              "hold." + release.hold() + ".until", Map.of("when", when.dayAndTimeSet(release))));
-    }
-    always(view).stream().map(words::text).forEach(rules::add);
-    return rules.stream().limit(RULES).toList();
+  private static String fitted(Words words, String service, JobFacts facts) {
+    String warranty = facts.value("warranty." + service).orElse("");
+    return words.text(
+        "handout.care." + (warranty.isEmpty() ? "fitted" : "fitted-warranty"),
+        Map.of(
+            "film", facts.value("film." + service).orElse(""),
+            "spots", facts.value("spots." + service).orElse(""),
+            "warranty", warranty));
   }
 
   private static List<String> always(JobView view) {

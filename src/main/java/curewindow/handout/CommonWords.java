@@ -1,6 +1,7 @@
 package curewindow.handout;
 
 import curewindow.cure.Release;
+import curewindow.shop.Hold;
 import curewindow.told.JobView;
 import curewindow.told.When;
 import curewindow.words.Words;
@@ -15,6 +16,8 @@ final class CommonWords {
 
   /** Keeps an address or a number in its order among letters that run from right to left. */
   private static final String LEFT_TO_RIGHT = "\u200E";
+
+  private static final String NO_BREAK = "\u00A0";
 
   private CommonWords() {}
 
@@ -35,10 +38,19 @@ final class CommonWords {
     values.put("type", words.text("handout.card.type"));
     values.put("site", kept(address.brokenSite(), words));
     values.put("groups", address.groups());
-    String whole = address.brokenSite() + " " + String.join(" ", address.groups());
+    String whole = address.brokenSite() + " " + String.join(NO_BREAK, address.groups());
     values.put("address", kept(whole, words));
+    values.put("until", words.text("handout.card.until"));
     values.put("code", codeNumber);
+    values.put("safe", words.text(mayGetWet(view) ? "handout.card.safe" : "handout.card.safe-dry"));
     return values;
+  }
+
+  /** Whether nothing that rain or the road could harm is still waiting at pickup. */
+  private static boolean mayGetWet(JobView view) {
+    return view.timeline().releases().stream()
+        .filter(r -> r.end().at().isAfter(view.timeline().pickup()))
+        .noneMatch(r -> view.catalogue().is(r.hold(), Hold.Mark.ROAD));
   }
 
   /** A text in Latin letters or digits, in its own order within any language. */

@@ -2,94 +2,111 @@ package curewindow.handout;
 
 import curewindow.cure.Release;
 import curewindow.told.JobView;
-import curewindow.told.When;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
 /**
- * The picture of the days from pickup to the last date, for paper. As on the customer's page,
- * distance grows with the square root of time, so that the first days get the room. Lengths are
- * percentages of the picture's width, from the side on which the language begins.
+ * The table of the days from pickup to the last date, with a line for each date. As on the
+ * customer's page, distance grows with the square root of time, so that the first days get the
+ * room. Lengths are percentages of the lines' width, from the side on which the language begins.
  */
 final class DayStrip {
 
+  /** Days after pickup that may be named above the lines. */
+  private static final int[] NAMED = {1, 2, 3, 4, 5, 7, 10, 14, 21, 30, 45, 60, 90, 120, 180, 365};
+
+  /** The width of the lines and the size of the names above them, as the template has them. */
+  private static final double WIDTH = 34;
+
+  private static final double POINTS = 10;
+
+  /** Between two names, percent. */
+  private static final double GAP = 4;
+
+  private final JobView view;
   private final Instant start;
   private final Instant last;
   private final ZoneId zone;
 
   private DayStrip(JobView view, List<Release> releases) {
+    this.view = view;
     start = view.timeline().pickup();
     zone = view.timeline().zone();
     last = releases.stream().map(r -> r.end().at()).max(Instant::compareTo).orElse(start);
   }
 
   /**
-   * The picture.
+   * The table.
    *
    * @param rows the dates
-   * @param ticks where each midnight is
+   * @param days the days that are named above them
    */
-  record Picture(List<Row> rows, List<String> ticks) {}
+  record Picture(List<Row> rows, List<Day> days) {}
+
+  /**
+   * A day that is named.
+   *
+   * @param name the day in few letters
+   * @param at where its noon is
+   */
+  record Day(String name, String at) {}
 
   /**
    * A date.
    *
-   * @param label what it is about
-   * @param link until
-   * @param day the date in few letters
+   * @param what it is about
+   * @param when the day, and the hour where it has one
    * @param kind {@code hold} or {@code settle}
    * @param solid how long the wait is in most weathers
-   * @param may from where it may still be
-   * @param open how long it may still be
+   * @param open how long it may still be after that
    * @param end where it is over
    */
-  record Row(
-      String label,
-      String link,
-      String day,
-      String kind,
-      String solid,
-      String may,
-      String open,
-      String end) {}
+  record Row(String what, String when, String kind, String solid, String open, String end) {}
 
   static Picture of(JobView view, List<Release> releases) {
     DayStrip strip = new DayStrip(view, releases);
-    When when = new When(view);
-    List<Row> rows = new ArrayList<>();
-    for (Release release : releases) {
-      var line = CommonWords.line(view, release);
-      rows.add(strip.row(release, line.get("what"), line.get("link"), when.shortDay(release)));
-    }
-    return new Picture(rows, strip.ticks());
+    return new Picture(releases.stream().map(strip::row).toList(), strip.days());
   }
 
-  private Row row(Release release, String label, String link, String day) {
+  private Row row(Release release) {
+    var line = CommonWords.line(view, release);
     double end = part(release.end().at());
     double likely = Math.min(end, part(release.likely()));
     return new Row(
-        label,
-        link,
-        day,
+        line.get("what"),
+        line.get("when"),
         release.kind().id(),
-        percent(likely),
         percent(likely),
         percent(end - likely),
         percent(end));
   }
 
-  private List<String> ticks() {
-    List<String> ticks = new ArrayList<>();
-    LocalDate day = start.atZone(zone).toLocalDate().plusDays(1);
-    for (; !day.atStartOfDay(zone).toInstant().isAfter(last); day = day.plusDays(1)) {
-      ticks.add(percent(part(day.atStartOfDay(zone).toInstant())));
+  /** As many days as have room for their names. */
+  private List<Day> days() {
+    List<Day> days = new ArrayList<>();
+    double free = room(view.words().text("handout.care.today"));
+    for (int after : NAMED) {
+      Instant noon =
+          start.atZone(zone).toLocalDate().plusDays(after).atTime(12, 0).atZone(zone).toInstant();
+      String name = view.words().monthDay(noon, zone);
+      double half = room(name) / 2;
+      double at = part(noon);
+      if (!noon.isAfter(last) && at - half >= free && at + half <= 100 + GAP) {
+        days.add(new Day(name, percent(at)));
+        free = at + half;
+      }
     }
-    return ticks;
+    return days;
+  }
+
+  /** The room that a name takes, percent. */
+  private static double room(String name) {
+    PaperFont font = PaperFont.NARROW_BOLD.covering(name);
+    return 100 * font.width(name, POINTS * font.scale()) / WIDTH + GAP;
   }
 
   private double part(Instant at) {

@@ -8,7 +8,6 @@ import curewindow.told.JobView;
 import curewindow.told.Safety;
 import curewindow.words.Words;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -17,7 +16,7 @@ import java.util.stream.Stream;
 final class GlassWords {
 
   /** A spot that rolls names the windows of both doors. */
-  private static final int SIDES = 2;
+  private static final List<String> SIDES = List.of("left", "right");
 
   private GlassWords() {}
 
@@ -46,20 +45,25 @@ final class GlassWords {
     List<Map<String, Object>> stickers = new ArrayList<>();
     for (Release release : dates(view)) {
       spots(view, release)
-          .map(spot -> sticker(view, codeNumber, release, spot))
-          .forEach(sticker -> stickers.addAll(Collections.nCopies(SIDES, sticker)));
+          .flatMap(spot -> SIDES.stream().map(side -> sideOf(view.words(), spot, side)))
+          .map(glass -> sticker(view, codeNumber, release, glass))
+          .forEach(stickers::add);
     }
     return stickers;
   }
 
+  private static String sideOf(Words words, String spot, String side) {
+    return words.text("handout.window." + side, Map.of("glass", words.text("spot." + spot)));
+  }
+
   private static Map<String, Object> sticker(
-      JobView view, int codeNumber, Release release, String spot) {
+      JobView view, int codeNumber, Release release, String glass) {
     Words words = view.words();
     Map<String, Object> sticker = CommonWords.of(view, codeNumber);
     sticker.put("date", CommonWords.stamp(view, release));
     sticker.put("say", say(release.hold(), words));
-    sticker.put("glass", words.text("spot." + spot));
-    sticker.put("stick", words.text("handout.window.stick"));
+    sticker.put("glass", glass);
+    sticker.put("carrier", words.text("handout.window.carrier"));
     sticker.put("danger", Safety.of(List.of(release), view));
     return sticker;
   }

@@ -4,10 +4,13 @@ import curewindow.cure.Release;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.shop.Handout;
-import curewindow.shop.HandoutChoice;
+import curewindow.shop.Ink;
+import curewindow.shop.InkChoice;
+import curewindow.shop.PaperChoice;
 import curewindow.shop.SheetPaper;
 import curewindow.shop.ShopFiles;
 import curewindow.told.JobView;
+import java.io.IOException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -15,6 +18,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.w3c.dom.Document;
 
 /**
@@ -55,24 +59,11 @@ public final class HandoutPress {
    * address is too long for a code that scans is left out and told.
    *
    * @param views the jobs
-   * @param paper the paper on which they are laid
+   * @param paper how they are laid on paper
    * @param problems where it is said what is wrong with the template or an address
    * @return a PDF, or empty where there is nothing to print or the template has a mistake
    */
-  public Optional<byte[]> print(List<JobView> views, SheetPaper paper, Problems problems) {
-    return print(views, new HandoutChoice(kind, paper), problems);
-  }
-
-  /**
-   * The handouts of several jobs with other inks than those of a screen.
-   *
-   * @param views the jobs
-   * @param choice the paper on which they are laid, and the inks; its handout is this one
-   * @param problems where it is said what is wrong with the template or an address, or cannot be
-   *     printed with these inks
-   * @return a PDF, or empty where there is nothing to print or the template has a mistake
-   */
-  public Optional<byte[]> print(List<JobView> views, HandoutChoice choice, Problems problems) {
+  public Optional<byte[]> print(List<JobView> views, PaperChoice paper, Problems problems) {
     List<JobView> printed = new ArrayList<>();
     List<QrCode> codes = new ArrayList<>();
     List<Map<String, Object>> pages = new ArrayList<>();
@@ -93,25 +84,32 @@ public final class HandoutPress {
     PaperPress press = new PaperPress(template, problems);
     return filled(pages, problems)
         .flatMap(
-            document -> press.print(document, codes, label(printed), pdf -> finish(pdf, choice)));
+            document ->
+                press.print(
+                    document, codes, label(printed), pdf -> finish(pdf, paper, pages.size())));
   }
 
-  private void finish(org.apache.pdfbox.pdmodel.PDDocument pdf, HandoutChoice choice)
-      throws java.io.IOException {
-    InkPress inks = new InkPress(choice.inks(), ACCENT);
+  /** Lays the pages of so many handouts; true where they have a front and a back each. */
+  private boolean finish(PDDocument pdf, PaperChoice paper, int handouts) throws IOException {
+    int sides = pdf.getNumberOfPages() == 2 * handouts ? 2 : 1;
+    InkChoice chosen = format.edge().roll() ? paper.inks().with(Ink.BLACK) : paper.inks();
+    InkPress inks = new InkPress(chosen, ACCENT);
     inks.recolor(pdf);
-    if (choice.sheet() == SheetPaper.NONE) {
+    if (paper.sheet() == SheetPaper.NONE || format.edge().roll()) {
       CutMarks.single(pdf, format, inks.marks());
     } else {
-      Imposition.lay(pdf, format, SheetPlan.of(format, choice.sheet()), inks.marks());
+      SheetPlan plan = SheetPlan.of(format, sides, paper.sheet());
+      new Imposition(pdf, format, plan, inks.marks()).lay(sides, paper.start() - 1);
     }
     inks.claim(pdf);
+    return sides == 2;
   }
 
   private Optional<Document> filled(List<Map<String, Object>> pages, Problems problems) {
     Problems mistakes = new Problems();
     Optional<Document> filled = template.fill(Map.of("cards", pages), pageRule(), mistakes);
-    filled.ifPresent(document -> new TextBoxes(template.file(), mistakes).fit(document));
+    filled.ifPresent(
+        document -> new TextBoxes(template.file(), format.smallest(), mistakes).fit(document));
     problems.addAll(mistakes.all());
     return mistakes.hasErrors() ? Optional.empty() : filled;
   }
@@ -199,6 +197,6 @@ public final class HandoutPress {
         printed.stream().map(v -> v.job().pickup()).max(Comparator.naturalOrder()).orElseThrow();
     String title =
         first.words().text("handout.title." + kind.id(), Map.of("shop", first.shop().name()));
-    return new PaperPress.Label(title, first.words().language(), made, format.sides() == 2);
+    return new PaperPress.Label(title, first.words().language(), made);
   }
 }

@@ -5,6 +5,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
@@ -24,47 +26,48 @@ final class Imposition {
   private final SheetPlan plan;
   private final CutMarks.Pen pen;
 
-  private Imposition(PDDocument pdf, PaperFormat format, SheetPlan plan, CutMarks.Pen pen) {
+  Imposition(PDDocument pdf, PaperFormat format, SheetPlan plan, CutMarks.Pen pen) {
     this.pdf = pdf;
     this.format = format;
     this.plan = plan;
     this.pen = pen;
   }
 
-  /** Replaces the pages by sheets: fronts, and for two sides after each of them its backs. */
-  static void lay(PDDocument pdf, PaperFormat format, SheetPlan plan, CutMarks.Pen pen)
-      throws IOException {
-    new Imposition(pdf, format, plan, pen).lay();
-  }
-
-  private void lay() throws IOException {
+  /**
+   * Replaces the pages by sheets: fronts, and for two sides after each of them its backs.
+   *
+   * @param sides how many pages a handout has, 1 or 2
+   * @param gone how many places of the first sheet are used already
+   */
+  void lay(int sides, int gone) throws IOException {
+    int used = gone % plan.places();
     List<PDPage> pages = new ArrayList<>();
     pdf.getPages().forEach(pages::add);
     for (int i = pages.size() - 1; i >= 0; i--) {
       pdf.removePage(i);
     }
-    int sides = format.sides();
     int items = pages.size() / sides;
-    for (int first = 0; first < items; first += plan.places()) {
-      int last = Math.min(items, first + plan.places());
+    for (int first = -used; first < items; first += plan.places()) {
       for (int side = 0; side < sides; side++) {
-        List<PDPage> shown = new ArrayList<>();
-        for (int item = first; item < last; item++) {
-          shown.add(pages.get(item * sides + side));
+        SortedMap<Integer, PDPage> shown = new TreeMap<>();
+        for (int place = Math.max(0, -first); place < plan.places(); place++) {
+          if (first + place < items) {
+            shown.put(place, pages.get((first + place) * sides + side));
+          }
         }
         sheet(shown, side == 1);
       }
     }
   }
 
-  private void sheet(List<PDPage> shown, boolean back) throws IOException {
+  private void sheet(SortedMap<Integer, PDPage> shown, boolean back) throws IOException {
     PDRectangle box =
         new PDRectangle(
             PaperFormat.points(plan.sheet().width()), PaperFormat.points(plan.sheet().height()));
     PDPage sheet = new PDPage(box);
     pdf.addPage(sheet);
     try (PDPageContentStream out = new PDPageContentStream(pdf, sheet)) {
-      for (int place = 0; place < shown.size(); place++) {
+      for (int place : shown.keySet()) {
         SheetPlan.Corner corner = back ? plan.back(place) : plan.front(place);
         out.saveGraphicsState();
         out.transform(
@@ -78,18 +81,19 @@ final class Imposition {
     CutMarks.draw(pdf, sheet, plan.cuts(), plan.sheet(), pen);
   }
 
-  /** The page as a picture of its own, up to its bleed. */
+  /** The page as a picture of its own, up to its bleed, and below it the carrier. */
   private PDFormXObject form(PDPage page) throws IOException {
     PDFormXObject form = new PDFormXObject(content(page));
     form.setResources(page.getResources());
     form.setMatrix(new AffineTransform());
     double away = format.margin() - format.bleed();
+    double carrier = format.edge().carrier();
     form.setBBox(
         new PDRectangle(
             PaperFormat.points(away),
-            PaperFormat.points(away),
+            PaperFormat.points(away - carrier),
             PaperFormat.points(format.cut().width() + 2 * format.bleed()),
-            PaperFormat.points(format.cut().height() + 2 * format.bleed())));
+            PaperFormat.points(format.cut().height() + 2 * format.bleed() + carrier)));
     return form;
   }
 

@@ -84,9 +84,10 @@ public final class OfficePaper {
         .ifPresent(lacking -> tellLacking(lacking, jobs, problems));
     Instant made = jobs.start(day.day());
     String title = jobs.words().text("office.title") + ", " + jobs.shop().name();
-    PaperPress.Label label = new PaperPress.Label(title, jobs.words().language(), made, false);
+    PaperPress.Label label = new PaperPress.Label(title, jobs.words().language(), made);
     return filled.flatMap(
-        document -> new PaperPress(paper, problems).print(document, List.of(), label, pdf -> {}));
+        document ->
+            new PaperPress(paper, problems).print(document, List.of(), label, pdf -> false));
   }
 
   /**
@@ -99,12 +100,15 @@ public final class OfficePaper {
    */
   public static SheetPaper paper(Shop shop, Words words) {
     HandoutChoice usual = shop.handout();
-    if (usual.sheet() != SheetPaper.NONE) {
-      return usual.sheet();
+    Optional<SheetPaper> named = usual.sheet().filter(sheet -> sheet != SheetPaper.NONE);
+    if (named.isPresent()) {
+      return named.get();
     }
     boolean inches =
         usual.as() == Handout.CARE_LETTER
             || usual.as() == Handout.WALLET_INCH
+            || usual.as() == Handout.LABEL_4X6
+            || usual.as() == Handout.LABEL_SMALL
             || words.units() == Units.US;
     return inches ? SheetPaper.LETTER : SheetPaper.A4;
   }

@@ -43,7 +43,7 @@ final class OfficeSigns {
   private static String printable(String said, TreeSet<Integer> lacking) {
     // What the fonts have not, but a mark in its place: it keeps Latin letters in their order.
     String text = ISOLATES.matcher(said).replaceAll(LEFT_TO_RIGHT);
-    String missing = PaperFont.BOLD.lacking(text) + PaperFont.TEXT.lacking(text);
+    String missing = PaperFont.lackingInAll(text);
     missing.codePoints().forEach(lacking::add);
     return text.codePoints()
         .filter(c -> missing.indexOf(c) < 0 && !TextBoxes.isVowelSign(c))

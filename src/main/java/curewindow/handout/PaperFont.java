@@ -1,25 +1,36 @@
 package curewindow.handout;
 
-import com.openhtmltopdf.bidi.support.ICUBidiReorderer;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 
-/** The fonts that handouts are set in, all of the open DejaVu family. */
+/**
+ * The fonts that papers are set in: Roboto and its condensed cut; Markazi Text for Arabic; DejaVu
+ * for names in scripts that neither has. A template names the first four.
+ */
 enum PaperFont {
-  TEXT("text", "Card Sans", 400, "DejaVuSansCondensed.ttf"),
-  BOLD("bold", "Card Sans", 700, "DejaVuSansCondensed-Bold.ttf"),
-  SERIF("serif", "Card Serif", 400, "DejaVuSerifCondensed.ttf"),
-  SERIF_BOLD("serif-bold", "Card Serif", 700, "DejaVuSerifCondensed-Bold.ttf"),
-  MONO("mono", "Card Mono", 400, "DejaVuSansMono.ttf");
+  TEXT("text", "Card Text", 400, "/fonts/ttf/Roboto/Roboto-Regular.ttf"),
+  BOLD("bold", "Card Text", 700, "/fonts/ttf/Roboto/Roboto-Bold.ttf"),
+  NARROW("narrow", "Card Narrow", 400, "/fonts/ttf/Roboto/RobotoCondensed-Regular.ttf"),
+  NARROW_BOLD("narrow-bold", "Card Narrow", 700, "/fonts/ttf/Roboto/RobotoCondensed-Bold.ttf"),
+  ARABIC("arabic", "Card Arabic", 400, "/fonts/ttf/Markazi/MarkaziText-Regular.ttf"),
+  ARABIC_BOLD("arabic-bold", "Card Arabic", 700, "/fonts/ttf/Markazi/MarkaziText-Bold.ttf"),
+  OTHER("other", "Card Other", 400, "/net/sf/jasperreports/fonts/dejavu/DejaVuSansCondensed.ttf"),
+  OTHER_BOLD(
+      "other-bold",
+      "Card Other",
+      700,
+      "/net/sf/jasperreports/fonts/dejavu/DejaVuSansCondensed-Bold.ttf");
 
-  private static final String FOLDER = "/net/sf/jasperreports/fonts/dejavu/";
+  /** Markazi's letters are small on their body: so much larger they look as large as Roboto's. */
+  private static final double ARABIC_SCALE = 1.2;
 
   private final String id;
   private final String family;
@@ -51,7 +62,7 @@ enum PaperFont {
   /** The font itself, read once; it is never changed and never closed, as it is all in memory. */
   synchronized TrueTypeFont outlines() {
     if (outlines == null) {
-      try (InputStream in = PaperFont.class.getResourceAsStream(FOLDER + file)) {
+      try (InputStream in = PaperFont.class.getResourceAsStream(file)) {
         if (in == null) {
           throw new IllegalStateException("the font " + file + " is missing from the program");
         }
@@ -89,19 +100,45 @@ enum PaperFont {
     return measures().glyphs.getGlyphId(character) != 0;
   }
 
+  private static boolean isDrawn(int character) {
+    return !Character.isWhitespace(character) && Character.getType(character) != Character.FORMAT;
+  }
+
   /** The characters of a text that the font lacks, each once. */
   String lacking(String text) {
     return text.codePoints()
-        .filter(c -> !Character.isWhitespace(c) && c != TextBox.MAY_BREAK.charAt(0) && !has(c))
+        .filter(c -> isDrawn(c) && !has(c))
         .distinct()
         .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
         .toString();
   }
 
-  /** This font, or the plain one of the same weight where only that has all of a text. */
+  /** This font, or the first of the same weight that has all of a text, or else the last one. */
   PaperFont covering(String text) {
-    PaperFont plain = weight > 400 ? BOLD : TEXT;
-    return lacking(text).isEmpty() ? this : plain;
+    boolean bold = weight > 400;
+    PaperFont last = bold ? OTHER_BOLD : OTHER;
+    return Stream.of(this, bold ? ARABIC_BOLD : ARABIC)
+        .filter(font -> font.sets(text))
+        .findFirst()
+        .orElse(last);
+  }
+
+  private boolean sets(String text) {
+    return lacking(isRightToLeft(text) ? Shaper.joined(text) : text).isEmpty();
+  }
+
+  /** How much larger than the size that is asked for it is set. */
+  double scale() {
+    return this == ARABIC || this == ARABIC_BOLD ? ARABIC_SCALE : 1;
+  }
+
+  /** The characters of a text that no font has, each once. */
+  static String lackingInAll(String text) {
+    String left = text;
+    for (PaperFont font : values()) {
+      left = font.lacking(left);
+    }
+    return left;
   }
 
   private synchronized Measures measures() {
@@ -114,7 +151,7 @@ enum PaperFont {
   /** Loaded only where there is something to join. */
   private static final class Shaper {
 
-    private static final ICUBidiReorderer SHAPER = new ICUBidiReorderer();
+    private static final ArabicJoining SHAPER = new ArabicJoining();
 
     static synchronized String joined(String text) {
       return SHAPER.shapeText(text);
@@ -136,7 +173,11 @@ enum PaperFont {
     }
 
     double ems(String text) {
-      return text.codePoints().mapToLong(c -> advances[glyphs.getGlyphId(c)]).sum() / perEm;
+      return text.codePoints()
+              .filter(c -> Character.getType(c) != Character.FORMAT)
+              .mapToLong(c -> advances[glyphs.getGlyphId(c)])
+              .sum()
+          / perEm;
     }
   }
 }

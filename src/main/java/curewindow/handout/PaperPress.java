@@ -1,6 +1,5 @@
 package curewindow.handout;
 
-import com.openhtmltopdf.bidi.support.ICUBidiReorderer;
 import com.openhtmltopdf.bidi.support.ICUBidiSplitter;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
@@ -49,15 +48,14 @@ final class PaperPress {
    * @param title shown in the window's title
    * @param language a BCP 47 tag
    * @param made the instant given as the time of making
-   * @param twoSided whether every second page is a back, for printers that turn the paper
    */
-  record Label(String title, String language, Instant made, boolean twoSided) {}
+  record Label(String title, String language, Instant made) {}
 
   /** What is done to the pages once they are set. */
   interface Finish {
 
-    /** Changes the pages. */
-    void on(PDDocument pdf) throws IOException;
+    /** Changes the pages; true where every second one is a back, for printers that turn paper. */
+    boolean on(PDDocument pdf) throws IOException;
   }
 
   /**
@@ -73,8 +71,13 @@ final class PaperPress {
       if (!scans(drawer)) {
         return Optional.empty();
       }
+      // Before the pages are finished, which may claim a standard that asks for it.
       label(pdf, label);
-      finish.on(pdf);
+      if (finish.on(pdf)) {
+        pdf.getDocumentCatalog()
+            .getViewerPreferences()
+            .setDuplex(PDViewerPreferences.DUPLEX.DuplexFlipLongEdge);
+      }
       pdf.setDocumentId((long) filled.getDocumentElement().getTextContent().hashCode());
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
       pdf.save(bytes, InkPress.packing(pdf));
@@ -114,7 +117,7 @@ final class PaperPress {
     StyleMistakes.tell(builder, template, problems);
     if (hasRightToLeft(filled)) {
       builder.useUnicodeBidiSplitter(new ICUBidiSplitter.ICUBidiSplitterFactory());
-      builder.useUnicodeBidiReorderer(new ICUBidiReorderer());
+      builder.useUnicodeBidiReorderer(new ArabicJoining());
     }
     for (ExternalResourceControlPriority when : ExternalResourceControlPriority.values()) {
       builder.useExternalResourceAccessControl((address, type) -> false, when);
@@ -144,9 +147,6 @@ final class PaperPress {
     PDViewerPreferences shown = new PDViewerPreferences(new COSDictionary());
     shown.setDisplayDocTitle(true);
     shown.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
-    if (label.twoSided()) {
-      shown.setDuplex(PDViewerPreferences.DUPLEX.DuplexFlipLongEdge);
-    }
     pdf.getDocumentCatalog().setViewerPreferences(shown);
   }
 }

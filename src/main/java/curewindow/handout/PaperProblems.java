@@ -108,7 +108,7 @@ final class PaperProblems {
 
   /** The signs of a text that a font lacks. */
   static String lacking(String shown) {
-    return PaperFont.BOLD.lacking(shown) + PaperFont.TEXT.lacking(shown);
+    return PaperFont.lackingInAll(shown);
   }
 
   /** That a text has a sign that no font has, or nothing. */

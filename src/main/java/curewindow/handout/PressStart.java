@@ -2,11 +2,13 @@ package curewindow.handout;
 
 import curewindow.problem.Problems;
 import curewindow.shop.Handout;
+import java.io.IOException;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.w3c.dom.Document;
 
 /**
@@ -23,8 +25,8 @@ public final class PressStart {
           <div class="card" th:class="|card card${at.count}|">
             <p data-box="50mm 2 9pt text" th:text="${card.text}" th:if="${card.text != ''}">A</p>
             <p data-box="50mm 1 9pt bold" th:text="|${card.text} ${card.language}|">A</p>
-            <p data-box="50mm 1 9pt serif" th:text="${card.text}">A</p>
-            <p data-box="50mm 1 9pt serif-bold" th:text="${card.text}">A</p>
+            <p data-box="50mm 1 9pt narrow" th:text="${card.text}">A</p>
+            <p data-box="50mm 1 9pt narrow-bold" th:text="${card.text}">A</p>
             <object type="application/x-code" th:attr="data-code=${card.code}"></object>
           </div>
         </div>
@@ -33,7 +35,7 @@ public final class PressStart {
   private static final String STYLE =
       """
       @page { size: 105mm 75mm; margin: 0 }
-      body { margin: 0; font-family: 'Card Sans'; font-size: 7pt; color: #000000; }
+      body { margin: 0; font-family: 'Card Text'; font-size: 7pt; color: #000000; }
       .sheet { position: relative; width: 105mm; height: 75mm; page-break-after: always; }
       .card { position: absolute; left: 10mm; top: 10mm; width: 85mm; border: 0.5mm solid #000000;
         border-radius: 1mm; transform: rotate(1deg); background: #ffffff; }
@@ -41,8 +43,7 @@ public final class PressStart {
       object { position: absolute; left: 56mm; top: 3mm; width: 24mm; height: 24mm; }
       [dir=rtl] p { text-align: right; }
       """;
-  private static final PaperPress.Label LABEL =
-      new PaperPress.Label("Start", "en", Instant.EPOCH, true);
+  private static final PaperPress.Label LABEL = new PaperPress.Label("Start", "en", Instant.EPOCH);
 
   private PressStart() {}
 
@@ -71,15 +72,14 @@ public final class PressStart {
     List<QrCode> codes = QrCode.fitting("HTTPS://CARE.EXAMPLE/", 24).stream().toList();
     Map<String, Object> card = Map.of("language", "en", "text", "Wait until 2 PM", "code", 0);
     Optional<Document> filled = template.fill(Map.of("cards", List.of(card)), "", problems);
-    filled.ifPresent(document -> new TextBoxes(template.file(), problems).fit(document));
+    filled.ifPresent(document -> new TextBoxes(template.file(), 7.5, problems).fit(document));
     return filled.flatMap(
         document ->
-            new PaperPress(template, problems)
-                .print(
-                    document,
-                    codes,
-                    LABEL,
-                    pdf ->
-                        CutMarks.single(pdf, PaperFormat.of(Handout.WALLET), CutMarks.Pen.BLACK)));
+            new PaperPress(template, problems).print(document, codes, LABEL, pdf -> single(pdf)));
+  }
+
+  private static boolean single(PDDocument pdf) throws IOException {
+    CutMarks.single(pdf, PaperFormat.of(Handout.WALLET), CutMarks.Pen.BLACK);
+    return true;
   }
 }

@@ -12,11 +12,11 @@ import java.util.List;
  *
  * @param sheet the sheet, lying where that holds more
  * @param item a handout when cut
- * @param gutter between two cuts
+ * @param gap between two cuts, side by side and one above the other
  * @param columns how many stand side by side
  * @param rows how many stand one above the other
  */
-record SheetPlan(Size sheet, Size item, double gutter, int columns, int rows) {
+record SheetPlan(Size sheet, Size item, Size gap, int columns, int rows) {
 
   private static final Size A4 = new Size(210, 297);
   private static final Size LETTER = Size.inches(8.5, 11);
@@ -30,9 +30,10 @@ record SheetPlan(Size sheet, Size item, double gutter, int columns, int rows) {
   /**
    * The plan for a format.
    *
+   * @param sides how many pages each handout has, 1 or 2
    * @throws IllegalArgumentException where the paper is none
    */
-  static SheetPlan of(PaperFormat format, SheetPaper paper) {
+  static SheetPlan of(PaperFormat format, int sides, SheetPaper paper) {
     Size sheet =
         switch (paper) {
           case A4 -> A4;
@@ -41,14 +42,15 @@ record SheetPlan(Size sheet, Size item, double gutter, int columns, int rows) {
         };
     SheetPlan upright = on(sheet, format);
     SheetPlan lying = on(sheet.turned(), format);
-    return format.sides() == 1 && lying.places() > upright.places() ? lying : upright;
+    return sides == 1 && lying.places() > upright.places() ? lying : upright;
   }
 
   private static SheetPlan on(Size sheet, PaperFormat format) {
     double gutter = 2 * format.bleed();
-    int columns = count(sheet.width() - 2 * format.margin(), format.cut().width(), gutter);
-    int rows = count(sheet.height() - 2 * format.margin(), format.cut().height(), gutter);
-    return new SheetPlan(sheet, format.cut(), gutter, columns, rows);
+    Size gap = new Size(gutter, gutter + format.edge().carrier());
+    int columns = count(sheet.width() - 2 * format.margin(), format.cut().width(), gap.width());
+    int rows = count(sheet.height() - 2 * format.margin(), format.cut().height(), gap.height());
+    return new SheetPlan(sheet, format.cut(), gap, columns, rows);
   }
 
   private static int count(double room, double item, double gutter) {
@@ -71,23 +73,31 @@ record SheetPlan(Size sheet, Size item, double gutter, int columns, int rows) {
 
   private Corner corner(int column, int row) {
     return new Corner(
-        start(sheet.width(), item.width(), columns) + column * (item.width() + gutter),
-        start(sheet.height(), item.height(), rows) + (rows - 1 - row) * (item.height() + gutter));
+        left() + column * (item.width() + gap.width()),
+        bottom() + (rows - 1 - row) * (item.height() + gap.height()));
   }
 
-  private double start(double paper, double size, int count) {
-    return (paper - count * size - (count - 1) * gutter) / 2;
+  private double left() {
+    return start(sheet.width(), item.width(), gap.width(), columns);
+  }
+
+  private double bottom() {
+    return start(sheet.height(), item.height(), gap.height(), rows);
+  }
+
+  private static double start(double paper, double size, double gap, int count) {
+    return (paper - count * size - (count - 1) * gap) / 2;
   }
 
   /** Where the sheet is cut. */
   CutMarks.Lines cuts() {
     return new CutMarks.Lines(
-        cuts(start(sheet.width(), item.width(), columns), item.width(), columns),
-        cuts(start(sheet.height(), item.height(), rows), item.height(), rows),
-        gutter / 2);
+        cuts(left(), item.width(), gap.width(), columns),
+        cuts(bottom(), item.height(), gap.height(), rows),
+        gap.width() / 2);
   }
 
-  private List<Double> cuts(double start, double size, int count) {
+  private static List<Double> cuts(double start, double size, double gutter, int count) {
     List<Double> cuts = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       double from = start + i * (size + gutter);

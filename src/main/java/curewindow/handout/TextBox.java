@@ -9,13 +9,10 @@ import java.util.List;
  * @param width millimetres
  * @param lines how many lines at most
  * @param points the size the text starts from
- * @param least the smallest size it may get, at least {@link #SMALLEST}
+ * @param least the smallest size it may get
  * @param font its font
  */
 record TextBox(double width, int lines, double points, double least, PaperFont font) {
-
-  /** The smallest size at which anything is printed, in points. */
-  static final double SMALLEST = 6.5;
 
   /** Where a line may end without a space: Unicode's zero-width space. */
   static final String MAY_BREAK = "\u200B";
@@ -33,9 +30,14 @@ record TextBox(double width, int lines, double points, double least, PaperFont f
    */
   record Fitted(List<String> lines, double points, boolean whole) {}
 
-  /** The same room for another font. */
+  /** The same room for another font, which is set as large as it looks as large. */
   TextBox in(PaperFont other) {
-    return new TextBox(width, lines, points, least, other);
+    return new TextBox(width, lines, points * other.scale(), least * other.scale(), other);
+  }
+
+  /** The same room for a text that is to be no larger than another. */
+  TextBox upTo(double size) {
+    return new TextBox(width, lines, Math.max(least, Math.min(points, size)), least, font);
   }
 
   /**

@@ -5,14 +5,18 @@ import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Where;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.IntPredicate;
+import java.util.stream.Stream;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import org.w3c.dom.Node;
 import org.w3c.dom.NodeList;
 
 /**
@@ -20,66 +24,101 @@ import org.w3c.dom.NodeList;
  * has room for two lines of 50 mm, starting from 9 pt, in the font {@code bold}. With {@code
  * data-whole="address"} it is never cut, as people type what it says: where it does not fit, that
  * is a mistake of this entry of shop.yaml. A shorter text in {@code data-else} is tried before
- * that.
+ * that. All texts of a handout with the same {@code data-same} get the size of the smallest.
  */
 final class TextBoxes {
 
   private static final String MARK = "data-box";
   private static final String WHOLE = "data-whole";
   private static final String ELSE = "data-else";
+  private static final String SAME = "data-same";
   private static final List<String> FONTS =
-      Arrays.stream(PaperFont.values()).map(PaperFont::id).toList();
+      Stream.of(PaperFont.TEXT, PaperFont.BOLD, PaperFont.NARROW, PaperFont.NARROW_BOLD)
+          .map(PaperFont::id)
+          .toList();
 
   private final String file;
+  private final double smallest;
   private final Problems problems;
   private final Set<String> told = new HashSet<>();
 
-  TextBoxes(String file, Problems problems) {
+  /**
+   * Boxes of one template.
+   *
+   * @param file the template's file, which is named in problems
+   * @param smallest the least size of any text, points
+   * @param problems where mistakes are told
+   */
+  TextBoxes(String file, double smallest, Problems problems) {
     this.file = file;
+    this.smallest = smallest;
     this.problems = problems;
   }
 
   void fit(Document document) {
     NodeList all = document.getElementsByTagName("*");
-    List<Element> marked = new ArrayList<>();
+    List<Text> texts = new ArrayList<>();
     for (int i = 0; i < all.getLength(); i++) {
       if (all.item(i) instanceof Element element && element.hasAttribute(MARK)) {
-        marked.add(element);
+        box(element.getAttribute(MARK)).ifPresent(box -> texts.add(fitted(element, box)));
       }
     }
-    marked.forEach(this::fit);
-  }
-
-  private void fit(Element element) {
-    Optional<TextBox> box = box(element.getAttribute(MARK));
-    if (box.isEmpty()) {
-      return;
+    Map<Set<Object>, Double> least = new HashMap<>();
+    for (Text text : texts) {
+      text.group().ifPresent(group -> least.merge(group, text.size(), Math::min));
     }
-    set(element, fitted(element, box.get()));
+    for (Text text : texts) {
+      set(text.group().map(least::get).map(text::upTo).orElse(text));
+    }
   }
 
-  private FittedText fitted(Element element, TextBox box) {
-    FittedText first = FittedText.of(element.getTextContent(), box);
+  private Text fitted(Element element, TextBox box) {
+    Text first = Text.of(element, element.getTextContent(), box);
     if (first.lines().whole() || !element.hasAttribute(WHOLE)) {
       return first;
     }
-    FittedText last =
-        element.hasAttribute(ELSE) ? FittedText.of(element.getAttribute(ELSE), box) : first;
+    Text last =
+        element.hasAttribute(ELSE) ? Text.of(element, element.getAttribute(ELSE), box) : first;
     if (!last.lines().whole()) {
       tellTooLong(element.getAttribute(WHOLE), last.text().replace(TextBox.MAY_BREAK, ""));
     }
     return last;
   }
 
-  private record FittedText(String text, PaperFont font, TextBox.Fitted lines) {
+  /** A text in the box of its element. */
+  private record Text(
+      Element element, String text, TextBox box, PaperFont font, TextBox.Fitted lines) {
 
-    static FittedText of(String text, TextBox box) {
-      PaperFont font = box.font().covering(text.replace(TextBox.MAY_BREAK, ""));
-      return new FittedText(text, font, box.in(font).fit(printable(text, font)));
+    static Text of(Element element, String text, TextBox box) {
+      String shown = withoutVowelSigns(text);
+      PaperFont font = box.font().covering(shown);
+      return new Text(element, text, box, font, box.in(font).fit(printable(shown, font)));
+    }
+
+    /** Its size, as if it were set in the box's own font. */
+    double size() {
+      return lines.points() / font.scale();
+    }
+
+    Text upTo(double size) {
+      return size < size() ? of(element, text, box.upTo(size)) : this;
+    }
+
+    /** What it shares its size with: the texts of the same mark on the same handout. */
+    Optional<Set<Object>> group() {
+      if (!element.hasAttribute(SAME)) {
+        return Optional.empty();
+      }
+      Node handout = element;
+      while (handout instanceof Element at && !at.hasAttribute("lang")) {
+        handout = at.getParentNode();
+      }
+      return Optional.of(Set.of(element.getAttribute(SAME), handout));
     }
   }
 
-  private static void set(Element element, FittedText text) {
+  private static void set(Text text) {
+    Element element = text.element();
     List<String> lines = text.lines().lines();
     element.setTextContent("");
     for (int i = 0; i < lines.size(); i++) {
@@ -100,15 +139,21 @@ final class TextBoxes {
             element.getAttribute("style")));
   }
 
-  /** Without signs that the font lacks, and without Arabic vowel signs, which nothing can place. */
   private static String printable(String text, PaperFont font) {
     String lacking = font.lacking(text);
-    return lacking.isEmpty() && !PaperFont.isRightToLeft(text)
-        ? text
-        : text.codePoints()
-            .filter(c -> lacking.indexOf(c) < 0 && !isVowelSign(c))
-            .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
-            .toString();
+    return without(text, c -> lacking.indexOf(c) >= 0);
+  }
+
+  /** Nothing here can place them. */
+  private static String withoutVowelSigns(String text) {
+    return without(text, TextBoxes::isVowelSign);
+  }
+
+  private static String without(String text, IntPredicate signs) {
+    return text.codePoints()
+        .filter(signs.negate())
+        .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+        .toString();
   }
 
   /** Whether a character is an Arabic vowel sign. */
@@ -124,13 +169,9 @@ final class TextBoxes {
         int lines = Integer.parseInt(parts[1]);
         String[] sizes = parts[2].replace("pt", "").split("-", 2);
         double points = Double.parseDouble(sizes[sizes.length - 1]);
-        double least = sizes.length == 2 ? Double.parseDouble(sizes[0]) : TextBox.SMALLEST;
+        double least = sizes.length == 2 ? Double.parseDouble(sizes[0]) : smallest;
         Optional<PaperFont> font = PaperFont.of(parts[3]);
-        if (width > 0
-            && lines > 0
-            && least >= TextBox.SMALLEST
-            && points >= least
-            && font.isPresent()) {
+        if (width > 0 && lines > 0 && least >= smallest && points >= least && font.isPresent()) {
           return Optional.of(new TextBox(width, lines, points, least, font.get()));
         }
       }
@@ -164,7 +205,11 @@ final class TextBoxes {
             "template-mistake",
             Where.file(file),
             "data-box=\"" + mark + "\" is not a box",
-            "write width, lines, size (6.5pt or more) and font, such as 50mm 2 9pt bold; fonts are "
+            String.format(
+                    Locale.ROOT,
+                    "write width, lines, size (%spt or more) and font, such as 50mm 2 12pt bold;"
+                        + " fonts are ",
+                    smallest)
                 + String.join(", ", FONTS)
                 + hint));
   }

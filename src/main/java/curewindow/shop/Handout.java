@@ -13,13 +13,19 @@ public enum Handout {
   /** A tag that hangs on the mirror until the car drives, 70 by 125 mm, with two sides. */
   HANG_TAG(
       "hang-tag", "hang tags", "tag to hang on the parked car's mirror, 70 x 125 mm, two sides"),
-  /** A sticker that tells which window stays up and until when, 90 by 60 mm. */
+  /** A sticker that tells which window stays up and until when, 64 by 42 mm. */
   WINDOW_UP(
-      "window-up", "window stickers", "sticker for every window that must stay up, 90 x 60 mm"),
-  /** One page with all dates and the five rules that matter most, A5. */
+      "window-up", "window stickers", "sticker for every window that must stay up, 64 x 42 mm"),
+  /** One page with all dates, half an A4 sheet. */
   CARE_A5("care-a5", "care sheets", "care sheet, A5"),
   /** The same page on half a Letter sheet, 5.5 by 8.5 inches. */
-  CARE_LETTER("care-letter", "care sheets", "care sheet, half Letter, 5.5 x 8.5 in");
+  CARE_LETTER("care-letter", "care sheets", "care sheet, half Letter, 5.5 x 8.5 in"),
+  /** A label from a roll 62 mm wide, 100 mm long. */
+  LABEL_62("label-62", "labels", "label from a 62 mm roll, 100 mm long, black alone"),
+  /** A label of 4 by 6 inches from a roll. */
+  LABEL_4X6("label-4x6", "labels", "label from a roll, 4 x 6 in, black alone"),
+  /** A label of 2.25 by 1.25 inches from a roll. */
+  LABEL_SMALL("label-small", "labels", "label from a roll, 2.25 x 1.25 in, black alone");
 
   private final String id;
   private final String many;

@@ -33,10 +33,8 @@ final class HandoutReader {
             .flatMap(h -> h.name("as", HANDOUTS))
             .flatMap(Handout::of)
             .orElse(HandoutChoice.USUAL.as()),
-        handout
-            .flatMap(h -> h.name("sheet", PAPERS))
-            .flatMap(SheetPaper::of)
-            .orElse(HandoutChoice.USUAL.sheet()),
+        handout.flatMap(h -> h.name("sheet", PAPERS)).flatMap(SheetPaper::of),
+        HandoutChoice.USUAL.start(),
         handout.map(this::inks).orElse(InkChoice.USUAL));
   }
 

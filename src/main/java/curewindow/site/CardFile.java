@@ -1,14 +1,17 @@
 package curewindow.site;
 
 import curewindow.handout.HandoutPress;
+import curewindow.handout.OfficePaper;
 import curewindow.handout.PressStart;
 import curewindow.problem.Faults;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.shop.HandoutChoice;
+import curewindow.shop.InkChoice;
 import curewindow.shop.Job;
+import curewindow.shop.PaperChoice;
+import curewindow.shop.SheetPaper;
 import curewindow.shop.Shop;
-import curewindow.shop.Units;
 import curewindow.told.JobView;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -85,7 +88,7 @@ public final class CardFile {
         JobViews.of(shop, withPage, clock, tokens, problems).stream()
             .collect(Collectors.partitioningBy(v -> HandoutPress.isFor(v, choice.as())));
     ready.join();
-    Optional<Printed> cards = print(press.get(), sorted.get(true), withCondition(choice), problems);
+    Optional<Printed> cards = print(press.get(), sorted.get(true), paper(shop, choice), problems);
     if (cards.isPresent()) {
       PrintedCards.note(shop, cards.get().views(), choice.as(), clock);
       AtomicFiles.writePrivate(file, cards.get().pdf());
@@ -95,26 +98,32 @@ public final class CardFile {
     return new Result(written, without, problems.all());
   }
 
+  /**
+   * How a choice is printed: on what the shop's printer is likely to have, where it names no paper;
+   * for a print shop that the shop folder does not describe, as is usual by its units.
+   */
+  static PaperChoice paper(LoadedShop shop, HandoutChoice choice) {
+    Shop own = shop.shop().orElseThrow();
+    SheetPaper sheet =
+        choice.sheet().orElseGet(() -> OfficePaper.paper(own, shop.words().of(own.language())));
+    InkChoice inks =
+        choice.inks().ink().isForPlates()
+            ? choice.inks().orUsual(shop.words().of(own.language()).units())
+            : choice.inks();
+    return new PaperChoice(sheet, choice.start(), inks);
+  }
+
   /** A PDF and the jobs that it was printed from. */
   record Printed(byte[] pdf, List<JobView> views) {}
 
   /** The handouts of the jobs that bring out no fault of the program; others are told. */
   static Optional<Printed> print(
-      HandoutPress press, List<JobView> views, HandoutChoice choice, Problems problems) {
+      HandoutPress press, List<JobView> views, PaperChoice paper, Problems problems) {
     return Faults.spare(
         views,
         view -> view.job().where(),
         problems,
-        (some, found) -> press.print(some, choice, found).map(pdf -> new Printed(pdf, some)));
-  }
-
-  /** For a print shop that the shop folder does not describe, what is usual by its units. */
-  private HandoutChoice withCondition(HandoutChoice choice) {
-    if (!choice.inks().ink().isForPlates()) {
-      return choice;
-    }
-    Units units = shop.words().of(shop.shop().orElseThrow().language()).units();
-    return new HandoutChoice(choice.as(), choice.sheet(), choice.inks().orUsual(units));
+        (some, found) -> press.print(some, paper, found).map(pdf -> new Printed(pdf, some)));
   }
 
   /** Without those whose code would lead nowhere, or to another's page, which are told. */

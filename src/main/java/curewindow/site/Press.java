@@ -9,7 +9,7 @@ import curewindow.problem.Faults;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.shop.Handout;
-import curewindow.shop.HandoutChoice;
+import curewindow.shop.PaperChoice;
 import curewindow.shop.SheetPaper;
 import curewindow.shop.Shop;
 import curewindow.told.JobView;
@@ -150,10 +150,10 @@ public final class Press {
   /** Templates that nothing is printed from would else be found wanting at the counter. */
   private static void rehearseHandouts(LoadedShop shop, List<JobView> views, Problems problems) {
     for (Handout kind : Handout.values()) {
-      HandoutChoice choice =
-          new HandoutChoice(kind, SheetPaper.NONE, shop.shop().orElseThrow().handout().inks());
+      PaperChoice tried =
+          new PaperChoice(SheetPaper.NONE, 1, shop.shop().orElseThrow().handout().inks());
       HandoutPress.read(shop.files(), kind, problems)
-          .ifPresent(press -> CardFile.print(press, views, choice, problems));
+          .ifPresent(press -> CardFile.print(press, views, tried, problems));
     }
     Office papers = Office.of(shop, views);
     views.forEach(v -> papers.papers(papers.day(v.job().pickup()), problems));
@@ -230,9 +230,9 @@ public final class Press {
     }
     Problems found = new Problems();
     // For looking at, so always in the inks of a screen.
-    HandoutChoice shown = new HandoutChoice(own.handout().as(), own.handout().sheet());
+    PaperChoice shown = PaperChoice.on(CardFile.paper(shop, own.handout()).sheet());
     Optional<CardFile.Printed> printed =
-        HandoutPress.read(shop.files(), shown.as(), found)
+        HandoutPress.read(shop.files(), own.handout().as(), found)
             .flatMap(press -> CardFile.print(press, views, shown, found));
     problems.addAll(found.all());
     printed.ifPresent(cards -> put(pages, cards, found.all().isEmpty() ? from : ""));

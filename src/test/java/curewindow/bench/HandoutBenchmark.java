@@ -4,6 +4,7 @@ import curewindow.handout.HandoutPress;
 import curewindow.handout.SampleJobs;
 import curewindow.problem.Problems;
 import curewindow.shop.Handout;
+import curewindow.shop.PaperChoice;
 import curewindow.shop.SheetPaper;
 import curewindow.shop.ShopFiles;
 import curewindow.told.JobView;
@@ -80,7 +81,7 @@ public class HandoutBenchmark {
 
   private byte[] print(List<JobView> jobs, SheetPaper paper) {
     Problems problems = new Problems();
-    byte[] pdf = press.print(jobs, paper, problems).orElseThrow();
+    byte[] pdf = press.print(jobs, PaperChoice.on(paper), problems).orElseThrow();
     if (!problems.all().isEmpty()) {
       throw new IllegalStateException(problems.all().toString());
     }

@@ -10,6 +10,7 @@ import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Severity;
 import curewindow.shop.Handout;
+import curewindow.shop.PaperChoice;
 import curewindow.shop.SheetPaper;
 import curewindow.shop.ShopFiles;
 import curewindow.told.JobView;
@@ -41,7 +42,8 @@ final class CardPressTest {
       HandoutPress.read(new ShopFiles(SampleJobs.FOLDER), Handout.WALLET, problems).orElseThrow();
 
   private byte[] bytes(JobView... views) {
-    byte[] pdf = press.print(List.of(views), SheetPaper.NONE, problems).orElseThrow();
+    byte[] pdf =
+        press.print(List.of(views), PaperChoice.on(SheetPaper.NONE), problems).orElseThrow();
     assertEquals(List.of(), problems.all());
     return pdf;
   }
@@ -129,9 +131,9 @@ final class CardPressTest {
     assertTrue(code.module(side) >= 0.4);
     try (PrintedCard card = new PrintedCard(bytes(view))) {
       BufferedImage picture = card.picture(0);
-      // The square stands at 56, 3 mm on the card, which stands at 10, 10 mm on the sheet.
-      double left = 66;
-      double top = 13;
+      // The square stands at 59.2, 1.9 mm on the card, which stands at 10, 10 mm on the sheet.
+      double left = 69.2;
+      double top = 11.9;
       double right = left + side;
       double bottom = top + side;
       double near = 0.15;
@@ -146,24 +148,29 @@ final class CardPressTest {
   }
 
   /**
-   * The code's square stands 56 mm from the side that is read first, on a sheet with 10 mm more.
+   * The code's square stands 59.2 mm from the side that is read first, on a sheet with 10 mm more.
    */
   @ParameterizedTest
-  @CsvSource({"en, 66", "ar, 15"})
+  @CsvSource({"en, 69.2", "ar, 11.8"})
   void theSecretPartStandsUnderTheCode(String language, double left) throws Exception {
     try (PrintedCard card = print(SampleJobs.tinted().shippedWords().language(language))) {
-      List<TextPosition> secret =
-          card.letters(0).stream().filter(l -> l.getFont().getName().contains("Mono")).toList();
+      List<TextPosition> secret = card.letters(0).stream().filter(CardPressTest::isSecret).toList();
       String text = secret.stream().map(TextPosition::getUnicode).collect(Collectors.joining());
       assertEquals("7K3MPQ9W2XHTR4VBD6NC", text.strip());
       double side = HandoutPress.codeSide(Handout.WALLET);
       double from = secret.stream().mapToDouble(TextPosition::getX).min().orElseThrow();
       double to = secret.stream().mapToDouble(l -> l.getX() + l.getWidth()).max().orElseThrow();
-      assertTrue(PrintedCard.millimetres(from) < left + 2, "from " + from);
-      assertTrue(PrintedCard.millimetres(to) > left + side - 2, "to " + to);
+      assertTrue(PrintedCard.millimetres(from) < left + 4, "from " + from);
+      assertTrue(PrintedCard.millimetres(to) > left + side - 4, "to " + to);
       double top = secret.stream().mapToDouble(TextPosition::getY).min().orElseThrow();
       assertTrue(PrintedCard.millimetres(top) > 13 + side, "top " + top);
     }
+  }
+
+  /** On the last line only the secret part is set narrow. */
+  private static boolean isSecret(TextPosition letter) {
+    return PrintedCard.millimetres(letter.getYDirAdj()) > 10 + 55 - 6
+        && letter.getFont().getName().contains("RobotoCondensed-Bold");
   }
 
   @Test
@@ -220,7 +227,7 @@ final class CardPressTest {
     }
   }
 
-  /** Nothing leaves the card, nothing is smaller than 6.5 pt, nothing lies over something else. */
+  /** Nothing leaves the card, nothing is smaller than 7.5 pt, nothing lies over something else. */
   @Test
   void theLongestNamesFit() throws Exception {
     try (PrintedCard card = print(longest())) {
@@ -231,14 +238,14 @@ final class CardPressTest {
         double base = PrintedCard.millimetres(letter.getYDirAdj());
         String seen = letter.getUnicode() + " at " + left + ", " + base;
         float points = letter.getFontSize() * letter.getTextMatrix().getScalingFactorX();
-        assertTrue(points >= 6.49, () -> seen + " " + points);
+        assertTrue(points >= 7.49, () -> seen + " " + points);
         if (letter.getDir() == 0) {
           assertTrue(left >= 10 + 3 && right <= 10 + 85 - 3, seen);
-          assertTrue(base >= 10 + 3 && base <= 10 + 55 - 3, seen);
+          assertTrue(base >= 10 + 3 && base <= 10 + 55 - 2, seen);
         }
       }
       String text = card.text(0);
-      assertTrue(text.contains("Wolfeschlegelsteinhausen & Daughters Window Film,"), text);
+      assertTrue(text.contains("Wolfeschlegelsteinhausen & Daughters…"), text);
       assertTrue(text.contains("Konstantinopolitanska") || text.contains("…"), text);
       assertFalse(text.contains("Großraumlimousine"), text);
     }
@@ -285,10 +292,10 @@ final class CardPressTest {
       for (COSName name : card.pdf().getPage(0).getResources().getFontNames()) {
         PDFont font = card.pdf().getPage(0).getResources().getFont(name);
         assertTrue(font.isEmbedded(), font.getName());
-        assertTrue(font.getName().matches("[A-Z]{6}\\+DejaVu.*"), font.getName());
+        assertTrue(font.getName().matches("[A-Z]{6}\\+Roboto.*"), font.getName());
         names.add(font.getName());
       }
-      assertTrue(names.size() >= 4, names::toString);
+      assertTrue(names.size() >= 3, names::toString);
     }
   }
 
@@ -300,7 +307,10 @@ final class CardPressTest {
         HandoutPress.read(new ShopFiles(SampleJobs.FOLDER), Handout.WALLET, problems).orElseThrow();
     byte[] second =
         again
-            .print(List.of(SampleJobs.tinted().view(), longest().view()), SheetPaper.NONE, problems)
+            .print(
+                List.of(SampleJobs.tinted().view(), longest().view()),
+                PaperChoice.on(SheetPaper.NONE),
+                problems)
             .orElseThrow();
     assertArrayEquals(first, second);
     byte[] other = bytes(SampleJobs.tinted().firstName("Marisol").view(), longest().view());
@@ -312,7 +322,10 @@ final class CardPressTest {
     JobView tooLong =
         SampleJobs.tinted().site("https://care.example/" + "long/".repeat(40) + "C/").view();
     Optional<byte[]> pdf =
-        press.print(List.of(tooLong, SampleJobs.tinted().view()), SheetPaper.NONE, problems);
+        press.print(
+            List.of(tooLong, SampleJobs.tinted().view()),
+            PaperChoice.on(SheetPaper.NONE),
+            problems);
     try (PrintedCard card = new PrintedCard(pdf.orElseThrow())) {
       assertEquals(1, card.pdf().getNumberOfPages());
       assertEquals("HTTPS://CARE.EXAMPLE/C/7K3MPQ9W2XHTR4VBD6NC/", card.scanned(0));
@@ -320,8 +333,10 @@ final class CardPressTest {
     Problem p = problems.all().get(0);
     assertEquals("code-too-fine shop.yaml address", p.code() + " " + p.file() + " " + p.path());
     assertTrue(p.message().contains("H-1042"), p::oneLine);
-    assertEquals(Optional.empty(), press.print(List.of(tooLong), SheetPaper.NONE, problems));
-    assertEquals(Optional.empty(), press.print(List.of(), SheetPaper.NONE, problems));
+    assertEquals(
+        Optional.empty(), press.print(List.of(tooLong), PaperChoice.on(SheetPaper.NONE), problems));
+    assertEquals(
+        Optional.empty(), press.print(List.of(), PaperChoice.on(SheetPaper.NONE), problems));
   }
 
   @Test
@@ -329,7 +344,9 @@ final class CardPressTest {
     for (String name : List.of("\u6F22\u5B57", "Li \u6F22")) {
       Optional<byte[]> pdf =
           press.print(
-              List.of(SampleJobs.tinted().firstName(name).view()), SheetPaper.NONE, problems);
+              List.of(SampleJobs.tinted().firstName(name).view()),
+              PaperChoice.on(SheetPaper.NONE),
+              problems);
       try (PrintedCard card = new PrintedCard(pdf.orElseThrow())) {
         String text = card.text(0);
         assertTrue(text.contains("This is for your car"), text);
@@ -342,7 +359,9 @@ final class CardPressTest {
   void aSignThatTheFontLacksIsToldAndLeftOut() throws Exception {
     Optional<byte[]> pdf =
         press.print(
-            List.of(SampleJobs.tinted().car("Blue \u6F22 van").view()), SheetPaper.NONE, problems);
+            List.of(SampleJobs.tinted().car("Blue \u6F22 van").view()),
+            PaperChoice.on(SheetPaper.NONE),
+            problems);
     try (PrintedCard card = new PrintedCard(pdf.orElseThrow())) {
       assertTrue(card.text(0).contains("Blue van"), card.text(0));
     }
@@ -372,7 +391,12 @@ final class CardPressTest {
     Problems found = new Problems();
     Optional<byte[]> pdf =
         HandoutPress.read(new ShopFiles(shop), Handout.WALLET, found)
-            .flatMap(p -> p.print(List.of(SampleJobs.tinted().view()), SheetPaper.NONE, found));
+            .flatMap(
+                p ->
+                    p.print(
+                        List.of(SampleJobs.tinted().view()),
+                        PaperChoice.on(SheetPaper.NONE),
+                        found));
     assertEquals(found.hasErrors(), pdf.isEmpty());
     return found;
   }

@@ -16,9 +16,9 @@ import curewindow.handout.PaintedInks.Painted;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.shop.Handout;
-import curewindow.shop.HandoutChoice;
 import curewindow.shop.Ink;
 import curewindow.shop.InkChoice;
+import curewindow.shop.PaperChoice;
 import curewindow.shop.PrintingCondition;
 import curewindow.shop.SheetPaper;
 import curewindow.shop.ShopFiles;
@@ -62,7 +62,7 @@ final class InkTest {
     List<JobView> views = new ArrayList<>(List.of(view, SampleJobs.longest("ar").view()));
     byte[] pdf =
         HandoutPress.read(new ShopFiles(Path.of("no-such-shop")), kind, problems)
-            .flatMap(p -> p.print(views, new HandoutChoice(kind, paper, inks(ink)), problems))
+            .flatMap(p -> p.print(views, new PaperChoice(paper, 1, inks(ink)), problems))
             .orElseThrow();
     assertFalse(problems.hasErrors());
     return pdf;
@@ -278,12 +278,7 @@ final class InkTest {
       Problems found = new Problems();
       Optional<byte[]> pdf =
           HandoutPress.read(new ShopFiles(folder), Handout.WALLET, found)
-              .flatMap(
-                  p ->
-                      p.print(
-                          views,
-                          new HandoutChoice(Handout.WALLET, SheetPaper.NONE, inks(ink)),
-                          found));
+              .flatMap(p -> p.print(views, new PaperChoice(SheetPaper.NONE, 1, inks(ink)), found));
       assertEquals(ink == Ink.SCREEN, pdf.isPresent(), ink + style);
       assertEquals(ink == Ink.SCREEN ? 0 : 1, found.all().size(), () -> found.all().toString());
       for (Problem problem : found.all()) {

@@ -11,6 +11,7 @@ import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.shop.Handout;
 import curewindow.shop.HandoutChoice;
+import curewindow.shop.InkChoice;
 import curewindow.shop.SheetPaper;
 import curewindow.shop.Shop;
 import curewindow.shop.ShopFiles;
@@ -375,7 +376,7 @@ final class OfficePaperTest {
         shop.opening(),
         shop.closed(),
         shop.visitWithin(),
-        new HandoutChoice(Handout.WALLET, sheet),
+        new HandoutChoice(Handout.WALLET, Optional.of(sheet), 1, InkChoice.USUAL),
         Optional.empty(),
         Optional.empty());
   }

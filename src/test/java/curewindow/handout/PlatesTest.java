@@ -7,8 +7,8 @@ import com.google.zxing.Result;
 import com.google.zxing.ResultPoint;
 import curewindow.problem.Problems;
 import curewindow.shop.Handout;
-import curewindow.shop.HandoutChoice;
 import curewindow.shop.Ink;
+import curewindow.shop.PaperChoice;
 import curewindow.shop.SheetPaper;
 import curewindow.shop.ShopFiles;
 import java.awt.image.BufferedImage;
@@ -114,7 +114,7 @@ final class PlatesTest {
                 press ->
                     press.print(
                         List.of(SampleJobs.tinted().view()),
-                        new HandoutChoice(kind, SheetPaper.NONE, InkTest.inks(ink)),
+                        new PaperChoice(SheetPaper.NONE, 1, InkTest.inks(ink)),
                         problems))
             .orElseThrow();
     Files.write(folder.resolve("in.pdf"), pdf);

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import curewindow.handout.SpoiledCodes.Spoiled;
 import curewindow.problem.Problems;
 import curewindow.shop.Handout;
+import curewindow.shop.PaperChoice;
 import curewindow.shop.SheetPaper;
 import curewindow.shop.ShopFiles;
 import curewindow.told.JobView;
@@ -84,7 +85,7 @@ final class ScanTest {
     Problems problems = new Problems();
     byte[] pdf =
         HandoutPress.read(files, kind, problems)
-            .flatMap(press -> press.print(List.of(view), SheetPaper.NONE, problems))
+            .flatMap(press -> press.print(List.of(view), PaperChoice.on(SheetPaper.NONE), problems))
             .orElseThrow(() -> new AssertionError(problems.all()));
     QrCode code = HandoutPress.code(view, kind).orElseThrow();
     int page = kind == Handout.HANG_TAG ? 1 : 0;

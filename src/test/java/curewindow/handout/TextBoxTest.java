@@ -13,56 +13,68 @@ final class TextBoxTest {
   void aShortTextKeepsItsSize() {
     assertEquals(
         new TextBox.Fitted(List.of("Blue van"), 9, true),
-        new TextBox(50, 1, 9, TextBox.SMALLEST, PaperFont.TEXT).fit("Blue  van\n"));
+        new TextBox(50, 1, 9, 7.5, PaperFont.TEXT).fit("Blue  van\n"));
   }
 
   @Test
   void alittleTooLongShrinksBeforeItWraps() {
     TextBox box =
-        new TextBox(
-            PaperFont.TEXT.width("Windows stay up", 8), 2, 8.5, TextBox.SMALLEST, PaperFont.TEXT);
+        new TextBox(PaperFont.TEXT.width("Windows stay up", 8), 2, 8.5, 7.5, PaperFont.TEXT);
     assertEquals(
         new TextBox.Fitted(List.of("Windows stay up"), 8, true), box.fit("Windows stay up"));
   }
 
   @Test
   void longTextWraps() {
-    TextBox box =
-        new TextBox(
-            PaperFont.TEXT.width("Windows stay", 9), 2, 9, TextBox.SMALLEST, PaperFont.TEXT);
+    TextBox box = new TextBox(PaperFont.TEXT.width("Windows stay", 9), 2, 9, 7.5, PaperFont.TEXT);
     assertEquals(
         new TextBox.Fitted(List.of("Windows stay", "up"), 9, true), box.fit("Windows stay up"));
   }
 
   @Test
   void tooLongTextIsCutAtAWord() {
-    TextBox box = new TextBox(20, 1, 9, TextBox.SMALLEST, PaperFont.BOLD);
+    TextBox box = new TextBox(20, 1, 9, 7.5, PaperFont.BOLD);
     TextBox.Fitted fitted = box.fit("Pearl white four-door with a grey roof and black wheels");
-    assertEquals(6.5, fitted.points());
+    assertEquals(7.5, fitted.points());
     assertEquals(List.of("Pearl white…"), fitted.lines());
   }
 
   @Test
   void aWordTooLongForItsLineIsCutInside() {
     TextBox.Fitted fitted =
-        new TextBox(20, 2, 9, TextBox.SMALLEST, PaperFont.TEXT)
-            .fit("Donaudampfschifffahrtsgesellschaft blau");
+        new TextBox(20, 2, 9, 7.5, PaperFont.TEXT).fit("Donaudampfschifffahrtsgesellschaft blau");
     assertEquals(1, fitted.lines().size());
     assertTrue(fitted.lines().get(0).matches("Donaudampf.*…"), fitted::toString);
   }
 
   @Test
   void widthsAreThoseOfTheFont() {
-    // DejaVu Sans Mono: every letter is 1233 of 2048 units wide (from the font's own tables).
-    assertEquals(10 * 1233 / 2048.0 * 72 / 72 * 25.4, PaperFont.MONO.width("7K3MPQ9W2X", 72), 0.01);
+    // Roboto Condensed Regular: every digit is 1011 of 2048 units wide (from the font's own
+    // tables).
+    assertEquals(10 * 1011 / 2048.0 * 25.4, PaperFont.NARROW.width("0123456789", 72), 0.01);
+    assertEquals(0, PaperFont.NARROW.width("\u200E\u200B", 72), "marks that are not seen");
   }
 
   @Test
-  void letteringThatOnlyThePlainFontHas() {
-    assertEquals(PaperFont.SERIF, PaperFont.SERIF.covering("Año"));
-    assertEquals(PaperFont.TEXT, PaperFont.SERIF.covering("שלום"));
-    assertEquals(PaperFont.BOLD, PaperFont.SERIF_BOLD.covering("مرحبا"));
+  void everyScriptHasAFontThatSetsIt() {
+    assertEquals(PaperFont.NARROW, PaperFont.NARROW.covering("Año Ξένια Ольга"));
+    assertEquals(PaperFont.ARABIC_BOLD, PaperFont.NARROW_BOLD.covering("مرحبا 25 Halyard"));
+    assertEquals(PaperFont.OTHER, PaperFont.TEXT.covering("שלום"));
     assertEquals("漢", PaperFont.TEXT.lacking("a 漢 漢"));
+    assertEquals("漢", PaperFont.lackingInAll("a 漢 שלום مرحبا"));
+  }
+
+  /** All forms that joining brings forth are in the font (Unicode, Arabic Presentation Forms-B). */
+  @Test
+  void allJoinedLettersAreInTheArabicFonts() {
+    String letters = "ءآأؤإئابةتثجحخدذرزسشصضطظعغفقكلمنهوىي";
+    for (int letter : letters.codePoints().toArray()) {
+      String one = Character.toString(letter);
+      for (String word : List.of(one, one + "ب", "ب" + one, "ب" + one + "ب", "ل" + one)) {
+        assertEquals(PaperFont.ARABIC, PaperFont.TEXT.covering(word), word);
+        assertEquals(PaperFont.ARABIC_BOLD, PaperFont.BOLD.covering(word), word);
+      }
+    }
   }
 
   @Test
@@ -75,9 +87,9 @@ final class TextBoxTest {
               .map(c -> random.nextInt(6) == 0 ? ' ' : c)
               .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
               .toString();
-      TextBox.Fitted fitted = new TextBox(22.6, 2, 8, TextBox.SMALLEST, PaperFont.TEXT).fit(text);
+      TextBox.Fitted fitted = new TextBox(22.6, 2, 8, 7.5, PaperFont.TEXT).fit(text);
       assertTrue(fitted.lines().size() <= 2);
-      assertTrue(fitted.points() >= 6.5 && fitted.points() <= 8);
+      assertTrue(fitted.points() >= 7.5 && fitted.points() <= 8);
       for (String line : fitted.lines()) {
         assertTrue(PaperFont.TEXT.width(line, fitted.points()) <= 22.6, line);
       }

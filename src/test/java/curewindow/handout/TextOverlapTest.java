@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.shop.Handout;
+import curewindow.shop.PaperChoice;
 import curewindow.shop.SheetPaper;
 import curewindow.shop.ShopFiles;
 import curewindow.told.JobView;
@@ -28,8 +29,8 @@ final class TextOverlapTest {
 
   private byte[] bytes(Handout kind, JobView... views) {
     return HandoutPress.read(new ShopFiles(Path.of("no-such-shop")), kind, problems)
-        .flatMap(press -> press.print(List.of(views), SheetPaper.NONE, problems))
-        .orElseThrow();
+        .flatMap(press -> press.print(List.of(views), PaperChoice.on(SheetPaper.NONE), problems))
+        .orElseThrow(() -> new AssertionError(problems.all().toString()));
   }
 
   @ParameterizedTest
@@ -43,10 +44,6 @@ final class TextOverlapTest {
   void theLongestTextsStandApart(Handout kind) throws Exception {
     stand(bytes(kind, inAll(SampleJobs::longest)));
   }
-
-  @ParameterizedTest
-  @EnumSource(Handout.class)
-  void hoursOfAnotherZoneStandApart(Handout kind) throws Exception {}
 
   /** The greeting and the car end above the stamp, which begins 24.4 mm below the sheet's head. */
   @ParameterizedTest
@@ -79,8 +76,8 @@ final class TextOverlapTest {
           double from = PrintedCard.millimetres(ink.box().getMinX()) - left;
           double ends = PrintedCard.millimetres(high - ink.box().getMinY()) - top;
           double begins = PrintedCard.millimetres(high - ink.box().getMaxY()) - top;
-          boolean inHead = from >= 0 && from < 80 && begins < 23.5;
-          assertTrue(!inHead || ends < 24.3, () -> name + ": " + ink.text());
+          boolean inHead = from >= 0 && from < 80 && begins < 22;
+          assertTrue(!inHead || ends < 23.6, () -> name + ": " + ink.text());
         }
       }
     }
@@ -96,7 +93,7 @@ final class TextOverlapTest {
       for (int page = 0; page < pdf.pdf().getNumberOfPages(); page++) {
         List<PrintedInk> ink = PrintedInk.of(pdf, page);
         assertTrue(ink.size() > 20, "few letters on page " + page);
-        assertEquals(List.of(), disturbed(ink), pdf.text(page));
+        assertEquals(List.of(), disturbed(ink));
       }
     }
   }
@@ -167,7 +164,11 @@ final class TextOverlapTest {
             .phone("call the front desk at 503 555 0142 or the workshop at 503 555 0143")
             .view();
     var press = HandoutPress.read(new ShopFiles(Path.of("no-such-shop")), kind, problems);
-    assertTrue(press.orElseThrow().print(List.of(view), SheetPaper.NONE, problems).isEmpty());
+    assertTrue(
+        press
+            .orElseThrow()
+            .print(List.of(view), PaperChoice.on(SheetPaper.NONE), problems)
+            .isEmpty());
     assertEquals(1, problems.all().size(), problems.all().toString());
     Problem told = problems.all().get(0);
     assertEquals("too-long-to-print", told.code());

@@ -74,7 +74,8 @@ class GoodShopTest {
             Shop.VISIT_WITHIN,
             new HandoutChoice(
                 Handout.HANG_TAG,
-                SheetPaper.LETTER,
+                Optional.of(SheetPaper.LETTER),
+                1,
                 new InkChoice(
                     Ink.SPOT,
                     Optional.of("Mill Creek Blue"),

@@ -7,6 +7,7 @@ import curewindow.handout.OfficeCallers;
 import curewindow.problem.Problems;
 import curewindow.shop.Handout;
 import curewindow.shop.HandoutChoice;
+import curewindow.shop.InkChoice;
 import curewindow.shop.Job;
 import curewindow.shop.SheetPaper;
 import java.io.IOException;
@@ -18,6 +19,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.concurrent.CompletableFuture;
@@ -169,7 +171,7 @@ final class AnyJobTest {
       CardFile.Result result =
           cards.write(
               shop.jobs(),
-              new HandoutChoice(kind, SheetPaper.NONE),
+              new HandoutChoice(kind, Optional.of(SheetPaper.NONE), 1, InkChoice.USUAL),
               temp.resolve(kind.id() + ".pdf"),
               CompletableFuture.completedFuture(null));
       assertEquals(List.of(), result.problems());

@@ -10,6 +10,7 @@ import curewindow.problem.Where;
 import curewindow.shop.FittedItem;
 import curewindow.shop.Handout;
 import curewindow.shop.HandoutChoice;
+import curewindow.shop.InkChoice;
 import curewindow.shop.Job;
 import curewindow.shop.SheetPaper;
 import curewindow.shop.ShopFiles;
@@ -23,6 +24,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Random;
 import java.util.concurrent.CompletableFuture;
@@ -132,7 +134,7 @@ final class OwnFaultTest {
         new CardFile(shop, CLOCK, () -> Tokens.from(random))
             .write(
                 shop.jobs(),
-                new HandoutChoice(Handout.WALLET, SheetPaper.NONE),
+                new HandoutChoice(Handout.WALLET, Optional.of(SheetPaper.NONE), 1, InkChoice.USUAL),
                 temp.resolve("cards.pdf"),
                 CompletableFuture.completedFuture(null));
     told(result.problems(), "jobs/BAD-1.yaml");

@@ -10,7 +10,8 @@ import curewindow.problem.Faults;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.shop.Handout;
-import curewindow.shop.HandoutChoice;
+import curewindow.shop.PaperChoice;
+import curewindow.shop.SheetPaper;
 import curewindow.told.JobView;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
@@ -141,7 +142,9 @@ class SpoiltInputsTest {
       if (file.equals(CARD)) {
         HandoutPress.read(shop.files(), Handout.WALLET, more)
             .ifPresent(
-                press -> CardFile.print(press, views.subList(0, 1), HandoutChoice.USUAL, more));
+                press ->
+                    CardFile.print(
+                        press, views.subList(0, 1), PaperChoice.on(SheetPaper.NONE), more));
       } else if (file.startsWith("site-templates")) {
         Calendars calendars = Calendars.unnoted(shop.words().of("en"));
         List<List<JobView>> first = List.of(views.subList(0, 1));
