@@ -46,7 +46,7 @@ return fresh(url).then(function (answer) { return put(store, url, answer); }).ca
 self.addEventListener("fetch", function (event) {
 var asked = event.request;
 // What all pages share has another address for another text, so that its copy is never stale.
-var shared = /^(below\.css|page\.js|car-\w+\.svg)\?/.test(asked.url.slice(here.length));
+var shared = /^(below\.css|page\.js|car-\w+\.svg|logo\.(svg|png))\?/.test(asked.url.slice(here.length));
 var mine = shared || !asked.url.indexOf(here + "C/");
 if (asked.method !== "GET" || !mine && !/\.html$/.test(key(asked.url))) return;
 event.respondWith(caches.open(name).then(function (store) {

@@ -143,7 +143,7 @@ var workers = navigator.serviceWorker;
 if (workers) {
 workers.register(new URL("../../offline.js", app.href)).then(() => workers.ready).then(found => {
 all(".kept").forEach(e => show(e, true));
-found.active.postMessage(["./", "care.ics", "all.ics", app.href, document.querySelector("[rel=stylesheet]").href, own, document.querySelector("image").href.baseVal, ...all(".guide a").map(e => e.href)].map(file => new URL(file, app.href).href));
+found.active.postMessage(["./", "care.ics", "all.ics", app.href, document.querySelector("[rel=stylesheet]").href, own, document.querySelector("image").href.baseVal, ...all(".logo").map(e => e.src), ...all(".guide a").map(e => e.href)].map(file => new URL(file, app.href).href));
 }).catch(() => {});
 }
 }

@@ -59,6 +59,7 @@ class LayersTest {
               "handout",
               Set.of(
                   "io.nayuki.qrcodegen",
+                  "com.github.weisj.jsvg",
                   "com.openhtmltopdf",
                   "org.apache.fontbox",
                   "org.apache.pdfbox",

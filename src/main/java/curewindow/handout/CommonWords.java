@@ -30,6 +30,7 @@ final class CommonWords {
     values.put("language", words.language());
     values.put("direction", words.rightToLeft() ? "rtl" : "ltr");
     values.put("shop", view.shop().name());
+    values.put("logo", view.shop().look().logo().isPresent());
     values.put("phone", phone);
     values.put("call", words.text("handout.card.question") + " " + phone);
     values.put("greeting", greeting(view));

@@ -9,6 +9,7 @@ import curewindow.shop.InkChoice;
 import curewindow.shop.PaperChoice;
 import curewindow.shop.SheetPaper;
 import curewindow.shop.ShopFiles;
+import curewindow.shop.ShopLook;
 import curewindow.told.JobView;
 import java.io.IOException;
 import java.time.Instant;
@@ -81,19 +82,29 @@ public final class HandoutPress {
       return Optional.empty();
     }
     PaperProblems.lackingSigns(printed).forEach(problems::add);
-    PaperPress press = new PaperPress(template, problems);
-    return filled(pages, problems)
+    ShopLook house = printed.get(0).shop().look();
+    PaperPress press = new PaperPress(template, house, problems);
+    return filled(pages, house, problems)
         .flatMap(
             document ->
                 press.print(
-                    document, codes, label(printed), pdf -> finish(pdf, paper, pages.size())));
+                    document,
+                    codes,
+                    label(printed),
+                    pdf -> finish(pdf, paper, pages.size(), accent(house))));
+  }
+
+  /** The color of the shop that prints, red, green and blue. */
+  private static int accent(ShopLook house) {
+    return house.color().map(c -> Integer.parseInt(c.onLight().substring(1), 16)).orElse(ACCENT);
   }
 
   /** Lays the pages of so many handouts; true where they have a front and a back each. */
-  private boolean finish(PDDocument pdf, PaperChoice paper, int handouts) throws IOException {
+  private boolean finish(PDDocument pdf, PaperChoice paper, int handouts, int accent)
+      throws IOException {
     int sides = pdf.getNumberOfPages() == 2 * handouts ? 2 : 1;
     InkChoice chosen = format.edge().roll() ? paper.inks().with(Ink.BLACK) : paper.inks();
-    InkPress inks = new InkPress(chosen, ACCENT);
+    InkPress inks = new InkPress(chosen, accent);
     inks.recolor(pdf);
     if (paper.sheet() == SheetPaper.NONE || format.edge().roll()) {
       CutMarks.single(pdf, format, inks.marks());
@@ -105,9 +116,10 @@ public final class HandoutPress {
     return sides == 2;
   }
 
-  private Optional<Document> filled(List<Map<String, Object>> pages, Problems problems) {
+  private Optional<Document> filled(
+      List<Map<String, Object>> pages, ShopLook house, Problems problems) {
     Problems mistakes = new Problems();
-    Optional<Document> filled = template.fill(Map.of("cards", pages), pageRule(), mistakes);
+    Optional<Document> filled = template.fill(Map.of("cards", pages), house, pageRule(), mistakes);
     filled.ifPresent(
         document -> new TextBoxes(template.file(), format.smallest(), mistakes).fit(document));
     problems.addAll(mistakes.all());

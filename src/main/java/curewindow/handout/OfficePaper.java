@@ -62,7 +62,7 @@ public final class OfficePaper {
    * @return HTML that needs no other file, or empty where the template has a mistake
    */
   public Optional<String> html(OfficeJobs jobs, OfficeDay day, Problems problems) {
-    return screen.html(OfficeValues.of(jobs, day, false), problems);
+    return screen.html(OfficeValues.of(jobs, day, false), jobs.shop().look(), problems);
   }
 
   /**
@@ -76,7 +76,8 @@ public final class OfficePaper {
   public Optional<byte[]> pdf(OfficeJobs jobs, OfficeDay day, Problems problems) {
     Map<String, Object> values = OfficeValues.of(jobs, day, true);
     Optional<Document> filled =
-        paper.fill(values, pageRule(paper(jobs.shop(), jobs.words())), problems);
+        paper.fill(
+            values, jobs.shop().look(), pageRule(paper(jobs.shop(), jobs.words())), problems);
     // The names of jobs with problems are told with those.
     filled
         .map(OfficeSigns::keepPrintable)
@@ -87,7 +88,8 @@ public final class OfficePaper {
     PaperPress.Label label = new PaperPress.Label(title, jobs.words().language(), made);
     return filled.flatMap(
         document ->
-            new PaperPress(paper, problems).print(document, List.of(), label, pdf -> false));
+            new PaperPress(paper, jobs.shop().look(), problems)
+                .print(document, List.of(), label, pdf -> false));
   }
 
   /**

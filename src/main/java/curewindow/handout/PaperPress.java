@@ -1,6 +1,7 @@
 package curewindow.handout;
 
 import com.openhtmltopdf.bidi.support.ICUBidiSplitter;
+import com.openhtmltopdf.extend.FSObjectDrawerFactory;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
@@ -9,10 +10,13 @@ import com.openhtmltopdf.util.XRRuntimeException;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Where;
+import curewindow.shop.ShopLogo;
+import curewindow.shop.ShopLook;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
 import java.util.List;
@@ -29,16 +33,19 @@ import org.w3c.dom.Document;
 final class PaperPress {
 
   private final PaperTemplate template;
+  private final Optional<ShopLogo> logo;
   private final Problems problems;
 
   /**
    * A press.
    *
    * @param template the template, whose files are named in problems
+   * @param house the shop's logo, which the template may place
    * @param problems where mistakes of the style sheets are told
    */
-  PaperPress(PaperTemplate template, Problems problems) {
+  PaperPress(PaperTemplate template, ShopLook house, Problems problems) {
     this.template = template;
+    this.logo = house.logo();
     this.problems = problems;
   }
 
@@ -65,12 +72,14 @@ final class PaperPress {
     // Takes out empty texts, on which the reordering of letters from right to left fails.
     filled.normalize();
     CodeDrawer drawer = new CodeDrawer(codes);
+    Optional<LogoDrawer> logos = logo.map(LogoDrawer::new);
     try (PDDocument pdf = new PDDocument();
-        PdfBoxRenderer renderer = builder(filled, drawer, pdf).buildPdfRenderer()) {
+        PdfBoxRenderer renderer = builder(filled, drawers(drawer, logos), pdf).buildPdfRenderer()) {
       renderer.createPDFKeepOpen();
       if (!scans(drawer)) {
         return Optional.empty();
       }
+      logos.ifPresent(this::tellCoarse);
       // Before the pages are finished, which may claim a standard that asks for it.
       label(pdf, label);
       if (finish.on(pdf)) {
@@ -109,7 +118,19 @@ final class PaperPress {
     return drawer.tooSmall().isEmpty();
   }
 
-  private PdfRendererBuilder builder(Document filled, CodeDrawer drawer, PDDocument pdf) {
+  private void tellCoarse(LogoDrawer drawer) {
+    drawer
+        .tooCoarse()
+        .ifPresent(dots -> problems.add(PaperProblems.coarse(logo.orElseThrow(), dots)));
+  }
+
+  private static Drawers drawers(CodeDrawer codes, Optional<LogoDrawer> logos) {
+    List<FSObjectDrawerFactory> all = new ArrayList<>(List.of(codes));
+    logos.ifPresent(all::add);
+    return new Drawers(all);
+  }
+
+  private PdfRendererBuilder builder(Document filled, Drawers drawer, PDDocument pdf) {
     PdfRendererBuilder builder = new PdfRendererBuilder();
     builder.usePDDocument(pdf);
     builder.withW3cDocument(filled, null);

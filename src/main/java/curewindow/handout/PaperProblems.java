@@ -2,6 +2,7 @@ package curewindow.handout;
 
 import curewindow.problem.Problem;
 import curewindow.problem.Where;
+import curewindow.shop.ShopLogo;
 import curewindow.told.JobView;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -62,6 +63,19 @@ final class PaperProblems {
         Where.file(templateFile),
         why.getMessage(),
         why.fix() + ", or print it with --ink screen");
+  }
+
+  /** That a logo made of dots is larger on this paper than its dots allow. */
+  static Problem coarse(ShopLogo logo, int dots) {
+    long needed = (long) Math.ceil(logo.width() * LogoDrawer.FINE / dots);
+    return Problem.notice(
+        "coarse-logo",
+        Where.file(logo.file()),
+        "the logo has "
+            + dots
+            + " dots an inch on paper, and looks coarse below "
+            + LogoDrawer.FINE,
+        "save it as SVG, or as PNG with " + needed + " dots of width or more");
   }
 
   /** How many characters have to go before a code scans. */

@@ -5,6 +5,7 @@ import curewindow.problem.Problems;
 import curewindow.problem.Where;
 import curewindow.shop.InPage;
 import curewindow.shop.ShopFiles;
+import curewindow.shop.ShopLook;
 import java.io.IOException;
 import java.io.StringReader;
 import java.util.ArrayList;
@@ -119,14 +120,16 @@ final class PaperTemplate {
    * Puts values into the template.
    *
    * @param values by name
+   * @param house the shop's color
    * @param pageRule a rule that goes before the style sheet
    * @return the document, or empty where the template has a mistake
    */
-  Optional<Document> fill(Map<String, Object> values, String pageRule, Problems problems) {
+  Optional<Document> fill(
+      Map<String, Object> values, ShopLook house, String pageRule, Problems problems) {
     try {
       Document document =
           parse(engine.process(html, new Context(Locale.ROOT, StrictValues.of(values))));
-      style(document, pageRule + allStyles());
+      style(document, pageRule + Accent.rules(house) + allStyles());
       return Optional.of(document);
     } catch (TemplateProcessingException e) {
       TemplateProcessingException placed = placed(e);
@@ -148,15 +151,17 @@ final class PaperTemplate {
    * Puts values into the template, for a screen.
    *
    * @param values by name
+   * @param house the shop's color
    * @return HTML with its style sheets in it, or empty where the template has a mistake
    */
-  Optional<String> html(Map<String, Object> values, Problems problems) {
-    if (fill(values, "", problems).isEmpty()) {
+  Optional<String> html(Map<String, Object> values, ShopLook house, Problems problems) {
+    if (fill(values, house, "", problems).isEmpty()) {
       return Optional.empty();
     }
     String filled =
         readable(engine.process(html, new Context(Locale.ROOT, StrictValues.of(values))));
-    String style = "<style>\n" + InPage.kept(allStyles()) + "</style>\n";
+    String style =
+        "<style>\n" + Accent.screenRules(house) + "\n" + InPage.kept(allStyles()) + "</style>\n";
     return Optional.of("<!DOCTYPE html>\n" + filled.replaceFirst("(?=</head>)", quoted(style)));
   }
 

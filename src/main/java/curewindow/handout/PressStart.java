@@ -2,6 +2,7 @@ package curewindow.handout;
 
 import curewindow.problem.Problems;
 import curewindow.shop.Handout;
+import curewindow.shop.ShopLook;
 import java.io.IOException;
 import java.time.Instant;
 import java.util.List;
@@ -71,11 +72,13 @@ public final class PressStart {
     PaperTemplate template = PaperTemplate.of("start", PAGE, STYLE);
     List<QrCode> codes = QrCode.fitting("HTTPS://CARE.EXAMPLE/", 24).stream().toList();
     Map<String, Object> card = Map.of("language", "en", "text", "Wait until 2 PM", "code", 0);
-    Optional<Document> filled = template.fill(Map.of("cards", List.of(card)), "", problems);
+    Optional<Document> filled =
+        template.fill(Map.of("cards", List.of(card)), ShopLook.NONE, "", problems);
     filled.ifPresent(document -> new TextBoxes(template.file(), 7.5, problems).fit(document));
     return filled.flatMap(
         document ->
-            new PaperPress(template, problems).print(document, codes, LABEL, pdf -> single(pdf)));
+            new PaperPress(template, ShopLook.NONE, problems)
+                .print(document, codes, LABEL, PressStart::single));
   }
 
   private static boolean single(PDDocument pdf) throws IOException {

@@ -144,6 +144,7 @@ final class CustomerPage {
         shared.below().href(),
         shared.script().href(),
         contact.card(words.text("page.reach.subject", job), words.text("page.reach.body", job)),
+        HouseLogo.of(view.shop(), "../../"),
         changed,
         answers,
         answers.isEmpty(),

@@ -10,6 +10,7 @@ import java.util.Optional;
  *
  * @param below the address of the style of what stands below the first screen
  * @param script the address of the script
+ * @param logo the shop's logo, in place of its name at the top
  * @param calendars of the cases of parking beside the noted one, as JSON; empty where there is none
  */
 record CustomerView(
@@ -23,6 +24,7 @@ record CustomerView(
     String below,
     String script,
     Contact.Card shop,
+    Optional<HouseLogo> logo,
     List<Cases.Said<Note>> changed,
     List<Answers.Answer> answers,
     boolean clear,
@@ -52,6 +54,7 @@ record CustomerView(
         below,
         script,
         shop,
+        logo,
         changed,
         answers,
         clear,

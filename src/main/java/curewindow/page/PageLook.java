@@ -3,6 +3,7 @@ package curewindow.page;
 import curewindow.problem.Problems;
 import curewindow.shop.Sha256;
 import curewindow.shop.ShopFiles;
+import curewindow.shop.ShopLook;
 import java.util.Base64;
 import java.util.List;
 
@@ -31,8 +32,8 @@ record PageLook(String style, String script, String policy) {
    * A customer's page: what its first screen needs. It takes its script and the rest of its style
    * from {@link SharedFile}, and what lets a phone keep it, from its own host alone.
    */
-  static PageLook customer(ShopFiles files, Problems problems) {
-    PageLook look = still(files, CUSTOMER, problems);
+  static PageLook customer(ShopFiles files, ShopLook house, Problems problems) {
+    PageLook look = of(style(files, CUSTOMER, house, problems), "");
     return new PageLook(
         look.style(),
         look.script(),
@@ -43,16 +44,13 @@ record PageLook(String style, String script, String policy) {
                 "img-src data:", "img-src 'self' data:; manifest-src 'self'; worker-src 'self'"));
   }
 
-  /** Pages without a script. */
-  static PageLook still(ShopFiles files, List<String> styles, Problems problems) {
-    return of(style(files, styles, problems), "");
-  }
-
-  static String style(ShopFiles files, List<String> names, Problems problems) {
+  /** Style sheets one after the other; that of all pages is followed by what is the shop's own. */
+  static String style(ShopFiles files, List<String> names, ShopLook house, Problems problems) {
     StringBuilder css = new StringBuilder();
     for (String name : names) {
       css.append(files.text(Templates.FOLDER + "/" + name + ".css", problems).orElse(""))
-          .append('\n');
+          .append('\n')
+          .append(name.equals("page") ? HouseStyle.of(house) : "");
     }
     return PageTrim.style(css.toString());
   }

@@ -6,6 +6,7 @@ import curewindow.guide.GuideLibrary;
 import curewindow.problem.Problems;
 import curewindow.shop.Shop;
 import curewindow.shop.ShopFiles;
+import curewindow.shop.ShopLook;
 import curewindow.told.JobView;
 import curewindow.told.YearHere;
 import curewindow.words.Words;
@@ -66,23 +67,29 @@ public final class Pages {
    * Reads templates, styles and script.
    *
    * @param files the shop folder laid over the program's own files
+   * @param house the shop's color, and whether it has a logo
    * @param guides the care texts
    * @param problems where it is said what is missing or cannot be read
    * @return the pages
    */
-  public static Pages read(ShopFiles files, GuideLibrary guides, Problems problems) {
-    return read(files, guides, problems, PageTrim::html);
+  public static Pages read(
+      ShopFiles files, ShopLook house, GuideLibrary guides, Problems problems) {
+    return read(files, house, guides, problems, PageTrim::html);
   }
 
   /** Pages that get a finish of the caller's choice when they leave their template. */
   static Pages read(
-      ShopFiles files, GuideLibrary guides, Problems problems, UnaryOperator<String> finish) {
+      ShopFiles files,
+      ShopLook house,
+      GuideLibrary guides,
+      Problems problems,
+      UnaryOperator<String> finish) {
     Templates templates = Templates.read(files, problems, finish, ALL);
     Looks looks =
         new Looks(
-            PageLook.customer(files, problems),
+            PageLook.customer(files, house, problems),
             SharedFile.read(files, problems),
-            PublicLooks.read(files, problems));
+            PublicLooks.read(files, house, problems));
     return new Pages(templates, looks, guides);
   }
 

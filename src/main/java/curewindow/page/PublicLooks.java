@@ -3,6 +3,7 @@ package curewindow.page;
 import curewindow.problem.Problems;
 import curewindow.search.SearchPress;
 import curewindow.shop.ShopFiles;
+import curewindow.shop.ShopLook;
 import java.util.Optional;
 
 /**
@@ -17,10 +18,10 @@ import java.util.Optional;
 record PublicLooks(
     PageLook still, PageLook reading, PageLook finding, Optional<SearchPress> search) {
 
-  static PublicLooks read(ShopFiles files, Problems problems) {
+  static PublicLooks read(ShopFiles files, ShopLook house, Problems problems) {
     Optional<SearchPress> search = SearchPress.read(files, problems);
     String find = script("find", files, problems);
-    String style = PageLook.still(files, PageLook.OPEN, problems).style();
+    String style = PageLook.style(files, PageLook.OPEN, house, problems);
     return new PublicLooks(
         asking(PageLook.of(style, "")),
         asking(PageLook.of(style, script("guide", files, problems))),

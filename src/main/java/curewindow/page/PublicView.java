@@ -7,6 +7,7 @@ import java.util.Optional;
 /**
  * A page of the shop that anyone may read, ready to be put into its template.
  *
+ * @param logo the shop's logo, in place of its name at the top
  * @param root what stands before the name of another page of the language in a link
  * @param home the link to the language's home
  * @param top what stands before the name of a file at the top of the site in a link
@@ -25,6 +26,7 @@ record PublicView(
     String title,
     PageLook look,
     Contact.Card shop,
+    Optional<HouseLogo> logo,
     Head head,
     String root,
     String home,

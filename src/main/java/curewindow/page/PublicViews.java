@@ -207,6 +207,7 @@ final class PublicViews {
         said.title(),
         look(own),
         new Contact(shop, book.words()).card(own.message().subject(), own.message().body()),
+        HouseLogo.of(shop, spot.top()),
         head(spot, said),
         spot.root(),
         spot.home(),

@@ -3,6 +3,7 @@ package curewindow.page;
 import curewindow.problem.Problems;
 import curewindow.shop.BodyType;
 import curewindow.shop.ShopFiles;
+import curewindow.shop.ShopLook;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
@@ -44,7 +45,8 @@ public record SharedFile(String name, String text) {
   static All read(ShopFiles files, Problems problems) {
     String script = files.text(Templates.FOLDER + "/page.js", problems).orElse("");
     return new All(
-        new SharedFile("below.css", PageLook.style(files, PageLook.BELOW, problems) + "\n"),
+        new SharedFile(
+            "below.css", PageLook.style(files, PageLook.BELOW, ShopLook.NONE, problems) + "\n"),
         new SharedFile("page.js", PageTrim.script(script) + "\n"),
         Stream.of(BodyType.values())
             .collect(
@@ -52,10 +54,15 @@ public record SharedFile(String name, String text) {
                     Function.identity(), CarOutline::file, (a, b) -> a, TreeMap::new)));
   }
 
-  /** Where a customer's page finds it: another address for another text, so that none is stale. */
+  /** Where a customer's page finds it. */
   String href() {
+    return "../../" + address(name, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** Another address for other bytes, so that no copy is stale; from the top of the site. */
+  static String address(String name, byte[] bytes) {
     CRC32 sum = new CRC32();
-    sum.update(text.getBytes(StandardCharsets.UTF_8));
-    return "../../%s?%08x".formatted(name, sum.getValue());
+    sum.update(bytes);
+    return "%s?%08x".formatted(name, sum.getValue());
   }
 }

@@ -87,6 +87,12 @@ final class Fields {
     return branch.entries().containsKey(key);
   }
 
+  /** Whether a key stands there without a value. */
+  boolean isEmpty(String key) {
+    Entry entry = branch.entries().get(key);
+    return entry != null && entry.value() instanceof Leaf leaf && leaf.type() == Type.EMPTY;
+  }
+
   Optional<Node> node(String key) {
     Entry entry = branch.entries().get(key);
     if (entry == null) {

@@ -31,6 +31,7 @@ import java.util.Optional;
  * @param closed single days on which the shop is closed
  * @param visitWithin from how far a car is asked to come in for a look, km from the shop's place, 0
  *     or more; from farther away a photo will do
+ * @param look its logo and its color
  * @param handout what the shop hands out unless told otherwise
  * @param keepPages how long customers' pages are kept after the car was last at the shop; for good
  *     where the shop does not say
@@ -53,6 +54,7 @@ public record Shop(
     Map<DayOfWeek, List<OpenHours>> opening,
     List<LocalDate> closed,
     double visitWithin,
+    ShopLook look,
     HandoutChoice handout,
     Optional<Period> keepPages,
     Optional<SendTo> send) {
@@ -73,6 +75,7 @@ public record Shop(
     Objects.requireNonNull(units, "units");
     Objects.requireNonNull(place, "place");
     Objects.requireNonNull(bay, "bay");
+    Objects.requireNonNull(look, "look");
     Objects.requireNonNull(handout, "handout");
     Objects.requireNonNull(keepPages, "keepPages");
     Objects.requireNonNull(send, "send");
@@ -131,6 +134,7 @@ public record Shop(
         opening,
         closed,
         VISIT_WITHIN,
+        ShopLook.NONE,
         HandoutChoice.USUAL,
         Optional.empty(),
         Optional.empty());

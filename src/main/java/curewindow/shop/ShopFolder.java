@@ -102,7 +102,11 @@ public final class ShopFolder {
     Names placeNames = new Names(Names.PLACE, places.keySet(), brokenPlaces);
     Source source = new Source(ShopReader.FILE, problems);
     ShopReader.Read shop =
-        new ShopReader(source, Names.of("language", languages), placeNames.told())
+        new ShopReader(
+                source,
+                Names.of("language", languages),
+                placeNames.told(),
+                new LookReader(files, problems))
             .read(files.text(ShopReader.FILE, problems).flatMap(t -> YamlTree.read(t, source)));
     CatalogueReader catalogueReader = new CatalogueReader(files, problems);
     Catalogue catalogue = catalogueReader.read();

@@ -38,6 +38,8 @@ final class ShopReader {
               "opening",
               "closed",
               "visit-within",
+              "logo",
+              "color",
               "handout",
               "keep-pages",
               "send");
@@ -61,11 +63,13 @@ final class ShopReader {
   private final Source source;
   private final Names languages;
   private final Names places;
+  private final LookReader looks;
 
-  ShopReader(Source source, Names languages, Names places) {
+  ShopReader(Source source, Names languages, Names places, LookReader looks) {
     this.source = source;
     this.languages = languages;
     this.places = places;
+    this.looks = looks;
   }
 
   /** The shop, and those of its values that jobs fall back to even where the shop is unusable. */
@@ -103,6 +107,7 @@ final class ShopReader {
     Map<DayOfWeek, List<OpenHours>> opening = opening(f);
     List<LocalDate> closed = closed(f);
     double visitWithin = f.number("visit-within", 0, 20_000).orElse(Shop.VISIT_WITHIN);
+    ShopLook look = looks.read(f);
     HandoutChoice handout =
         f.has("handout") ? new HandoutReader(source).read(f) : HandoutChoice.USUAL;
     Optional<Period> keepPages = f.text("keep-pages", 40).flatMap(k -> keepPages(f, k));
@@ -129,6 +134,7 @@ final class ShopReader {
             opening,
             closed,
             visitWithin,
+            look,
             handout,
             keepPages,
             send));

@@ -190,6 +190,9 @@ final class PagesMade {
   private void putOpen(Rendering rendered) {
     output.put("site/" + HomeScreen.WORKER, HomeScreen.worker(shop.files(), problems));
     rendered.shared().forEach(file -> output.put("site/" + file.name(), file.text()));
+    shop.shop()
+        .flatMap(own -> own.look().logo())
+        .ifPresent(logo -> output.put("site/" + logo.name(), logo.bytes()));
     output.put("site/" + PagePaths.HEADERS, PagePaths.headers(shop.shop().orElseThrow().address()));
     for (String icon : List.of("icon.svg", "icon-180.png", "icon-512.png")) {
       shop.files()

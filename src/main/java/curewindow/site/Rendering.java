@@ -69,7 +69,8 @@ record Rendering(
       boolean wantsOpen,
       Progress progress) {
     Problems problems = new Problems();
-    Pages pages = Pages.read(shop.files(), shop.guides(), problems);
+    Pages pages =
+        Pages.read(shop.files(), shop.shop().orElseThrow().look(), shop.guides(), problems);
     AtomicInteger made = new AtomicInteger();
     PageMaker telling =
         (cases, others, mistakes) -> {
@@ -97,7 +98,8 @@ record Rendering(
    */
   static Rendering rehearsed(LoadedShop shop, List<List<JobView>> jobs, Calendars calendars) {
     Problems problems = new Problems();
-    Pages pages = Pages.read(shop.files(), shop.guides(), problems);
+    Pages pages =
+        Pages.read(shop.files(), shop.shop().orElseThrow().look(), shop.guides(), problems);
     Map<Kind, String> kinds = new HashMap<>();
     jobs.forEach(cases -> kinds.putIfAbsent(Kind.of(cases.get(0)), cases.get(0).job().id()));
     Set<String> first = Set.copyOf(kinds.values());

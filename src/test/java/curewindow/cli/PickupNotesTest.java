@@ -32,6 +32,7 @@ class PickupNotesTest {
     shop = temp.resolve("shop");
     Files.createDirectories(shop.resolve("jobs"));
     Files.copy(Path.of("content/demo/shop.yaml"), shop.resolve("shop.yaml"));
+    Files.copy(Path.of("content/demo/logo.svg"), shop.resolve("logo.svg"));
     for (String job : List.of("Q-3101", "Q-3107", "Q-3108", "Q-3110", "Q-3111")) {
       String file = "jobs/" + job + ".yaml";
       Files.copy(Path.of("content/demo").resolve(file), shop.resolve(file));

@@ -37,6 +37,7 @@ class FilmScreenTest {
   void lay() throws IOException {
     Files.createDirectories(shop().resolve("jobs"));
     Files.copy(DEMO.resolve("shop.yaml"), shop().resolve("shop.yaml"));
+    Files.copy(DEMO.resolve("logo.svg"), shop().resolve("logo.svg"));
     Files.copy(DEMO.resolve("jobs/Q-3101.yaml"), shop().resolve("jobs/Q-3101.yaml"));
   }
 

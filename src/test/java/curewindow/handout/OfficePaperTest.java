@@ -376,6 +376,7 @@ final class OfficePaperTest {
         shop.opening(),
         shop.closed(),
         shop.visitWithin(),
+        shop.look(),
         new HandoutChoice(Handout.WALLET, Optional.of(sheet), 1, InkChoice.USUAL),
         Optional.empty(),
         Optional.empty());

@@ -21,6 +21,7 @@ import curewindow.shop.Job;
 import curewindow.shop.Shop;
 import curewindow.shop.ShopFiles;
 import curewindow.shop.ShopFolder;
+import curewindow.shop.ShopLook;
 import curewindow.told.JobView;
 import curewindow.told.Visit;
 import curewindow.words.WordsLibrary;
@@ -64,6 +65,7 @@ public final class SampleJobs {
   private String token = "7K3MPQ9W2XHTR4VBD6NC";
   private ZoneId zone = ZoneId.of("America/Los_Angeles");
   private Optional<Visit> visit = Optional.empty();
+  private ShopLook look = ShopLook.NONE;
 
   /** A tinted car in Portland with the holds most tinted cars have. */
   public static SampleJobs tinted() {
@@ -102,6 +104,12 @@ public final class SampleJobs {
         .car(LONG_CAR)
         .phone("+49 (0)7531 555-0142 ext 4711")
         .site("https://aftercare.wolfeschlegelsteinhausen-and-daughters.example/customers/C/");
+  }
+
+  /** A shop with a logo, a color or both. */
+  SampleJobs look(ShopLook own) {
+    look = own;
+    return this;
   }
 
   /** A job without dates. */
@@ -227,6 +235,31 @@ public final class SampleJobs {
   }
 
   private Shop shop() {
+    Shop plain = plainShop();
+    return new Shop(
+        plain.name(),
+        plain.phone(),
+        plain.textNumber(),
+        plain.email(),
+        plain.street(),
+        plain.address(),
+        plain.zone(),
+        plain.language(),
+        plain.locale(),
+        plain.units(),
+        plain.place(),
+        plain.bay(),
+        plain.bondEnergy(),
+        plain.opening(),
+        plain.closed(),
+        plain.visitWithin(),
+        look,
+        plain.handout(),
+        plain.keepPages(),
+        plain.send());
+  }
+
+  private Shop plainShop() {
     return new Shop(
         shopName,
         phone,

@@ -148,6 +148,18 @@ public final class Browser implements AutoCloseable {
     return this;
   }
 
+  /** Shows pages by their style for paper, with dark colors preferred, until something is. */
+  public Browser onPaper() {
+    driver.executeCdpCommand(
+        "Emulation.setEmulatedMedia",
+        Map.of(
+            "media",
+            "print",
+            "features",
+            List.of(Map.of("name", "prefers-color-scheme", "value", "dark"))));
+    return this;
+  }
+
   /** Opens a file. */
   public Browser go(Path file) {
     driver.get(file.toUri().toString());

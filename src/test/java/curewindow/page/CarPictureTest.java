@@ -11,6 +11,7 @@ import curewindow.problem.Problems;
 import curewindow.shop.BodyType;
 import curewindow.shop.ShopFiles;
 import curewindow.shop.ShopFolder;
+import curewindow.shop.ShopLook;
 import curewindow.told.Contact;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -168,7 +169,7 @@ class CarPictureTest {
   void theCarHasTheInkOfThePages() {
     List<String> inks =
         Pattern.compile("--ink:([^;}]+)")
-            .matcher(PageLook.customer(Demo.FILES, new Problems()).style())
+            .matcher(PageLook.customer(Demo.FILES, ShopLook.NONE, new Problems()).style())
             .results()
             .map(m -> m.group(1))
             .toList();

@@ -4,11 +4,21 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.problem.Problems;
+import curewindow.shop.Looks;
+import curewindow.shop.ShopLook;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Contrast of the style sheet's colors, by WCAG 2.1's definition. */
 class ContrastTest {
@@ -50,16 +60,49 @@ class ContrastTest {
 
   @Test
   void textReachesAaAndStateMarksReachThreeToOne() {
+    check(ShopLook.NONE);
+  }
+
+  /** Dark and bright, of all hues; each is near the limit or far from it. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "#0b5d57", "#a52a16", "#5b2a86", "#000000", "#0000ff", "#333333", "#6b5900", "#b3005e",
+        "#00703c", "#6e6e6e"
+      })
+  void soItIsInAShopsOwnColor(String hex, @TempDir Path shop) throws IOException {
+    ShopLook look = Looks.color(shop, hex);
+    String css = PageLook.customer(Demo.FILES, look, new Problems()).style();
+    assertTrue(css.contains(":root{--stamp:" + hex + "}"), css);
+    for (String ground : List.of("#ffffff", "#f3f2ea")) {
+      assertTrue(contrast(hex, ground) >= 4.5, ground);
+    }
+    for (String ground : List.of("#10191d", "#17202a")) {
+      assertTrue(contrast(look.color().orElseThrow().onDark(), ground) >= 4.5, ground);
+    }
+    check(look);
+  }
+
+  private static void check(ShopLook look) {
     Problems problems = new Problems();
     String css =
-        PageLook.customer(Demo.FILES, problems).style()
+        PageLook.customer(Demo.FILES, look, problems).style()
             + SharedFile.read(Demo.FILES, problems).below().text();
     Matcher roots = Pattern.compile(":root\\{[^}]*\\}").matcher(css);
     int schemes = 0;
     Map<String, String> all = new LinkedHashMap<>();
+    List<Map<String, String>> lights = new ArrayList<>();
     while (roots.find()) {
       Map<String, String> colors = colors(roots.group());
-      assertTrue(colors.keySet().containsAll(java.util.List.of("paper", "ink", "soft", "stamp")));
+      // The shop's own color stands after those of the page, by day and in the dark as they do.
+      boolean own = colors.keySet().equals(Set.of("stamp"));
+      if (own) {
+        Map<String, String> under = new LinkedHashMap<>(lights.get(lights.size() - 2));
+        under.putAll(colors);
+        colors = under;
+      }
+      lights.add(colors);
+      assertTrue(colors.keySet().containsAll(List.of("paper", "ink", "soft", "stamp")));
       schemes++;
       for (String text : new String[] {"ink", "soft", "stamp"}) {
         double ratio = contrast(colors.get(text), colors.get("paper"));
@@ -69,7 +112,8 @@ class ContrastTest {
       assertTrue(contrast(colors.get("rule"), colors.get("paper")) >= 2.5, "rule");
       all.putAll(colors);
     }
-    assertEquals(3, schemes, "light, dark and print");
+    int own = look.color().isPresent() ? 2 : 0;
+    assertEquals(3 + own, schemes, "light, dark and print");
     Matcher used = Pattern.compile("var\\(--([a-z]+)\\)").matcher(css);
     while (used.find()) {
       // The typeface, and the letters of a stamped date, are no colors.

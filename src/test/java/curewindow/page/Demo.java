@@ -32,6 +32,7 @@ import curewindow.shop.Service;
 import curewindow.shop.Shop;
 import curewindow.shop.ShopFiles;
 import curewindow.shop.ShopFolder;
+import curewindow.shop.ShopLook;
 import curewindow.told.JobView;
 import curewindow.told.Visit;
 import curewindow.told.YearHere;
@@ -67,7 +68,7 @@ final class Demo {
   static final GuideLibrary GUIDES =
       GuideLibrary.read(
           FILES, WordsLibrary.open(FILES), CATALOGUE, List.of("en", "es", "ar"), new Problems());
-  static final Pages PAGES = Pages.read(FILES, GUIDES, new Problems());
+  static final Pages PAGES = Pages.read(FILES, ShopLook.NONE, GUIDES, new Problems());
 
   String language = "en";
   String firstName = "Ana";

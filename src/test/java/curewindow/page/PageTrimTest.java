@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.problem.Problems;
+import curewindow.shop.ShopLook;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -24,7 +25,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class PageTrimTest {
 
   private static final Pages WHOLE =
-      Pages.read(Demo.FILES, Demo.GUIDES, new Problems(), UnaryOperator.identity());
+      Pages.read(Demo.FILES, ShopLook.NONE, Demo.GUIDES, new Problems(), UnaryOperator.identity());
 
   @ParameterizedTest
   @ValueSource(strings = {"en", "es", "ar"})

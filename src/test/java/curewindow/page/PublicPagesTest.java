@@ -10,6 +10,7 @@ import curewindow.guide.GuideLibrary;
 import curewindow.problem.Problems;
 import curewindow.shop.Shop;
 import curewindow.shop.ShopFiles;
+import curewindow.shop.ShopLook;
 import curewindow.words.Words;
 import curewindow.words.WordsLibrary;
 import java.io.IOException;
@@ -340,7 +341,7 @@ class PublicPagesTest {
         GuideLibrary.read(
             files, WordsLibrary.open(files), Demo.CATALOGUE, List.of("en"), new Problems());
     SortedMap<String, String> pages =
-        Pages.read(files, guides, problems)
+        Pages.read(files, ShopLook.NONE, guides, problems)
             .open(Demo.shop("S"), Optional.empty(), List.of(Demo.WORDS.of("en")), problems);
     assertEquals(List.of("guide-name"), problems.all().stream().map(p -> p.code()).toList());
     assertTrue(pages.get("en/find.html").contains("<form role=search"));

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.shop.ShopFiles;
+import curewindow.shop.ShopLook;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -26,7 +27,7 @@ class TemplatesTest {
     Files.createDirectories(shop.resolve("site-templates"));
     Files.writeString(shop.resolve("site-templates/customer.html"), template);
     Problems problems = new Problems();
-    Pages pages = Pages.read(new ShopFiles(shop), Demo.GUIDES, problems);
+    Pages pages = Pages.read(new ShopFiles(shop), ShopLook.NONE, Demo.GUIDES, problems);
     Optional<String> html = Demo.page(pages, problems, Demo.tint().view());
     assertEquals(Optional.empty(), html);
     assertEquals(1, problems.all().size(), problems.all().toString());
@@ -65,7 +66,7 @@ class TemplatesTest {
     Files.createDirectories(shop.resolve("site-templates"));
     Files.write(shop.resolve("site-templates/customer.html"), new byte[] {'a', '\n', (byte) 0xff});
     Problems problems = new Problems();
-    Pages pages = Pages.read(new ShopFiles(shop), Demo.GUIDES, problems);
+    Pages pages = Pages.read(new ShopFiles(shop), ShopLook.NONE, Demo.GUIDES, problems);
     assertEquals(Optional.empty(), Demo.page(pages, problems, Demo.tint().view()));
     assertTrue(problems.all().stream().anyMatch(p -> p.code().equals("not-utf8") && p.line() == 2));
   }
@@ -75,7 +76,7 @@ class TemplatesTest {
     Files.createDirectories(shop.resolve("site-templates"));
     Files.writeString(shop.resolve("site-templates/page.css"), "body { color: navy } /* ours */\n");
     Problems problems = new Problems();
-    Pages pages = Pages.read(new ShopFiles(shop), Demo.GUIDES, problems);
+    Pages pages = Pages.read(new ShopFiles(shop), ShopLook.NONE, Demo.GUIDES, problems);
     Document page = Jsoup.parse(Demo.page(pages, problems, Demo.tint().view()).orElseThrow());
     String style = page.selectFirst("style").data();
     assertTrue(style.startsWith("body { color: navy }"), style);

@@ -72,6 +72,7 @@ class GoodShopTest {
                 DayOfWeek.SATURDAY, List.of(saturday)),
             List.of(LocalDate.of(2026, 12, 25)),
             Shop.VISIT_WITHIN,
+            new ShopLook(Optional.empty(), ShopColor.of(new Rgb(0x0B, 0x5D, 0x57))),
             new HandoutChoice(
                 Handout.HANG_TAG,
                 Optional.of(SheetPaper.LETTER),

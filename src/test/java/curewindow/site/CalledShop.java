@@ -136,6 +136,7 @@ public final class CalledShop {
 
   private void write(List<String> calls) throws IOException {
     Files.copy(Path.of("content/demo/shop.yaml"), shop.resolve("shop.yaml"));
+    Files.copy(Path.of("content/demo/logo.svg"), shop.resolve("logo.svg"));
     write(
         "jobs.csv",
         "job,first-name,language,car-year,body,paint,paint-finish,car,place,parking-day,"

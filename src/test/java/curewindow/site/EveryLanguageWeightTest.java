@@ -73,6 +73,7 @@ class EveryLanguageWeightTest {
   private Path shop(String language) throws IOException {
     Path demo = Path.of("content/demo");
     Files.copy(demo.resolve("shop.yaml"), temp.resolve("shop.yaml"));
+    Files.copy(demo.resolve("logo.svg"), temp.resolve("logo.svg"));
     Files.createDirectories(temp.resolve("jobs"));
     try (Stream<Path> jobs = Files.list(demo.resolve("jobs"))) {
       for (Path job : jobs.filter(f -> f.toString().endsWith(".yaml")).toList()) {

@@ -53,6 +53,7 @@ class HostileContactTest {
     Path shop = Files.createDirectories(temp.resolve("shop"));
     String good = Files.readString(Path.of("content/demo/shop.yaml"));
     Files.writeString(shop.resolve("shop.yaml"), good);
+    Files.copy(Path.of("content/demo/logo.svg"), shop.resolve("logo.svg"));
     assertFalse(LoadedShop.load(shop, PressedDemo.CLOCK).hasErrors());
     for (List<String> refused : REFUSED) {
       String key = refused.get(0);

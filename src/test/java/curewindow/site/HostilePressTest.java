@@ -250,6 +250,7 @@ class HostilePressTest {
     text = setting(text, "email", "email: " + QUOTING.writeValueAsString(MAIL));
     text = setting(text, "address", "address: " + QUOTING.writeValueAsString(ADDRESS));
     Files.writeString(shop.resolve("shop.yaml"), text);
+    Files.copy(Path.of("content/demo/logo.svg"), shop.resolve("logo.svg"));
     String films = Files.readString(Path.of("content/catalogue/films.yaml"));
     films = films.replace("name: Harbor 35", "name: " + yaml(9));
     films = films.replace("name: Fieldcoat Gloss", "name: " + yaml(3));

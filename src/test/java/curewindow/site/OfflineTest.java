@@ -47,6 +47,7 @@ class OfflineTest {
     out = temp.resolve("out");
     Files.createDirectories(shop.resolve("jobs"));
     Files.copy(Path.of("content/demo/shop.yaml"), shop.resolve("shop.yaml"));
+    Files.copy(Path.of("content/demo/logo.svg"), shop.resolve("logo.svg"));
     Files.copy(Path.of("content/demo").resolve(JOB), shop.resolve(JOB));
     press();
   }
@@ -92,7 +93,7 @@ class OfflineTest {
   private static final String ALL =
       Stream.of("", "all.ics", "care.ics", "care.webmanifest")
           .map(FOLDER::concat)
-          .collect(Collectors.joining(" ", "", " /below.css /car-sedan.svg /page.js"));
+          .collect(Collectors.joining(" ", "", " /below.css /car-sedan.svg /logo.svg /page.js"));
 
   private void waitForCopies() throws InterruptedException {
     waitFor("!!navigator.serviceWorker.controller");

@@ -66,6 +66,7 @@ public final class PressedDemo {
     Path demo = Path.of("content/demo");
     Files.createDirectories(shop.resolve("jobs"));
     Files.copy(demo.resolve("shop.yaml"), shop.resolve("shop.yaml"));
+    Files.copy(demo.resolve("logo.svg"), shop.resolve("logo.svg"));
     for (String job : jobs) {
       String file = "jobs/" + job + ".yaml";
       Files.copy(demo.resolve(file), shop.resolve(file));

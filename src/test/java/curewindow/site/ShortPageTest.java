@@ -67,6 +67,7 @@ class ShortPageTest {
   @Test
   void aCarWithFiveServicesTakesOneScreenMore() throws IOException {
     Files.copy(DEMO.resolve("shop.yaml"), temp.resolve("shop.yaml"));
+    Files.copy(DEMO.resolve("logo.svg"), temp.resolve("logo.svg"));
     Files.createDirectories(temp.resolve("jobs"));
     String job = "jobs/Q-3113.yaml";
     String more =

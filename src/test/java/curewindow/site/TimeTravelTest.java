@@ -52,7 +52,8 @@ class TimeTravelTest {
   static void open() throws IOException {
     browser = Browser.open();
     shop = PressedDemo.get().shop();
-    pages = Pages.read(shop.files(), shop.guides(), new Problems());
+    pages =
+        Pages.read(shop.files(), shop.shop().orElseThrow().look(), shop.guides(), new Problems());
   }
 
   @AfterAll
