@@ -1,5 +1,6 @@
 package curewindow.calendar;
 
+import curewindow.guide.ToLookAt;
 import curewindow.told.JobView;
 import curewindow.told.LaterCare;
 import curewindow.told.VisitWords;
@@ -37,30 +38,37 @@ public final class OfficeCalendar {
    * @return the visits by date
    */
   public static List<CareEvent> visits(JobView view, Words words) {
+    JobView ours = view.in(words);
+    ToLookAt look = new ToLookAt(ours);
     List<CareEvent> visits = new ArrayList<>();
     view.visit()
         .ifPresent(
-            visit ->
-                visits.add(
-                    event(
-                        view,
-                        CareEvents.VISIT,
-                        new CareEvent.Day(visit.day(), 1, 1),
-                        VisitWords.title(visit, words))));
+            visit -> {
+              CareEvent.Day day = new CareEvent.Day(visit.day(), 1, 1);
+              String what = VisitWords.title(visit, words);
+              visits.add(event(ours, CareEvents.VISIT, day, List.of(what, look.at(visit.day()))));
+            });
     for (LaterCare later : LaterCare.of(view)) {
       CareEvent.Day day = new CareEvent.Day(later.day(), later.months(), later.times());
-      visits.add(event(view, later.name(), day, later.title(view, words)));
+      visits.add(event(ours, later.name(), day, List.of(later.title(view, words), look.at(later))));
     }
     return visits;
   }
 
-  private static CareEvent event(JobView view, String name, CareEvent.Start start, String what) {
+  /** An event with what it is about and what to look at. */
+  private static CareEvent event(
+      JobView ours, String name, CareEvent.Start start, List<String> texts) {
     String who =
-        Stream.of(view.job().id(), view.job().firstName(), view.car())
+        Stream.of(ours.job().id(), ours.job().firstName(), ours.car())
             .filter(text -> !text.isBlank())
             .collect(Collectors.joining(", "));
     return new CareEvent(
-        name, start, who + ": " + what, view.address().toString(), Optional.empty(), false);
+        name,
+        start,
+        who + ": " + texts.get(0),
+        texts.get(1) + "\n" + ours.address(),
+        Optional.empty(),
+        false);
   }
 
   /**

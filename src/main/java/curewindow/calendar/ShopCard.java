@@ -4,6 +4,7 @@ import com.github.mangstadt.vinnie.SyntaxStyle;
 import com.github.mangstadt.vinnie.VObjectProperty;
 import com.github.mangstadt.vinnie.io.VObjectPropertyValues;
 import com.github.mangstadt.vinnie.io.VObjectWriter;
+import curewindow.shop.AddressParts;
 import curewindow.shop.Shop;
 import curewindow.told.Contact;
 import curewindow.words.Words;
@@ -12,6 +13,8 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The shop as an entry for a phone's address book (vCard 4.0, RFC 6350). */
 public final class ShopCard {
@@ -52,11 +55,12 @@ public final class ShopCard {
     shop.textNumber().ifPresent(n -> all.add(typed("TEL", plain(n), "text")));
     shop.email().ifPresent(e -> all.add(typed("EMAIL", plain(e), "work")));
     if (!shop.street().isEmpty()) {
-      all.add(new VObjectProperty("ADR", address(shop.street())));
+      all.add(new VObjectProperty("ADR", address(shop.addressParts())));
     }
     all.add(new VObjectProperty("URL", shop.address().toString()));
     all.add(new VObjectProperty("LANG", words.language()));
-    List<String> hours = new Contact(shop, words).hoursText();
+    // Without single closed days: who keeps a card keeps it for years.
+    List<String> hours = new Contact(shop, words).weekText();
     if (!hours.isEmpty()) {
       all.add(new VObjectProperty("NOTE", plain(String.join("\n", hours))));
     }
@@ -71,10 +75,12 @@ public final class ShopCard {
     return property;
   }
 
-  /** Lines of an address of any country: which of them is the town is not known. */
-  private static String address(List<String> lines) {
-    String street = String.join(",", lines.stream().map(ShopCard::escaped).toList());
-    return ";;" + street + ";;;;";
+  /** RFC 6350 section 6.3.1: the first two fields, a box and a room, should be empty. */
+  private static String address(AddressParts parts) {
+    String street = String.join(",", parts.street().stream().map(ShopCard::escaped).toList());
+    return Stream.of(parts.city(), parts.region(), parts.postalCode(), parts.country())
+        .map(ShopCard::escaped)
+        .collect(Collectors.joining(";", ";;" + street + ";", ""));
   }
 
   /** A value that has no parts: a semicolon in it needs no mark, and some readers keep the mark. */

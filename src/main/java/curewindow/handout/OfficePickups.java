@@ -2,11 +2,10 @@ package curewindow.handout;
 
 import curewindow.cure.Release;
 import curewindow.guide.JobFacts;
-import curewindow.shop.FittedItem;
+import curewindow.guide.ToLookAt;
 import curewindow.shop.Handout;
 import curewindow.shop.Hold;
 import curewindow.told.JobView;
-import curewindow.words.Words;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
@@ -51,28 +50,10 @@ final class OfficePickups {
         view.job().firstName().strip(),
         view.car(),
         jobs.speaks(view),
-        fitted(ours),
+        new ToLookAt(ours).fitted(),
         new JobFacts(ours).value("job.parking").orElse(""),
         give(view),
         dates(ours));
-  }
-
-  /** One text for each service: its name, the films, and the spots. */
-  static List<String> fitted(JobView ours) {
-    JobFacts facts = new JobFacts(ours);
-    Words words = ours.words();
-    return ours.job().items().stream()
-        .map(FittedItem::service)
-        .distinct()
-        .map(
-            s ->
-                words.text(
-                    "office.pickups.fitted",
-                    Map.of(
-                        "service", words.text("service." + s),
-                        "film", facts.value("film." + s).orElse(""),
-                        "spots", facts.value("spots." + s).orElse(""))))
-        .toList();
   }
 
   private String give(JobView view) {

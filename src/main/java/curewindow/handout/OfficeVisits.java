@@ -1,16 +1,12 @@
 package curewindow.handout;
 
-import curewindow.cure.HoldKind;
+import curewindow.guide.ToLookAt;
 import curewindow.told.JobView;
 import curewindow.told.VisitWords;
-import curewindow.words.Words;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
 
 /**
  * Who is asked to come in.
@@ -91,25 +87,6 @@ public record OfficeVisits(List<Visit> overdue, List<Visit> ahead, int older) {
         ours.job().firstName().strip(),
         ours.car(),
         VisitWords.title(visit, ours.words()),
-        look(ours, visit));
-  }
-
-  /** The work that is looked at, and what should have settled by now. */
-  private static String look(JobView ours, curewindow.told.Visit visit) {
-    Words words = ours.words();
-    String fitted = String.join(" ", OfficePickups.fitted(ours));
-    String settled =
-        ours.timeline().releases().stream()
-            .filter(r -> r.kind() == HoldKind.SETTLE)
-            .filter(r -> !day(ours, r.likely()).isAfter(visit.day()))
-            .map(r -> words.text("hold." + r.hold() + ".short"))
-            .collect(Collectors.joining(" · "));
-    return settled.isEmpty()
-        ? fitted
-        : words.text("office.visits.look", Map.of("fitted", fitted, "settled", settled));
-  }
-
-  private static LocalDate day(JobView view, Instant at) {
-    return at.atZone(view.timeline().zone()).toLocalDate();
+        new ToLookAt(ours).at(visit.day()));
   }
 }

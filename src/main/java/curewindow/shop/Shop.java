@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param textNumber a number for text messages, if the shop takes them
  * @param email a mail address
  * @param street the lines of the street address
+ * @param addressParts the same address by its parts, as far as they are known
  * @param address where the site will be published, http or https, ending in a slash
  * @param zone the time zone of the times written in the job files
  * @param language the language of jobs that name none, and of the public pages
@@ -43,6 +44,7 @@ public record Shop(
     Optional<String> textNumber,
     Optional<String> email,
     List<String> street,
+    AddressParts addressParts,
     URI address,
     ZoneId zone,
     String language,
@@ -68,6 +70,7 @@ public record Shop(
     Objects.requireNonNull(phone, "phone");
     Objects.requireNonNull(textNumber, "textNumber");
     Objects.requireNonNull(email, "email");
+    Objects.requireNonNull(addressParts, "addressParts");
     Objects.requireNonNull(address, "address");
     Objects.requireNonNull(zone, "zone");
     Objects.requireNonNull(language, "language");
@@ -123,6 +126,7 @@ public record Shop(
         textNumber,
         email,
         street,
+        AddressParts.of(street),
         address,
         zone,
         language,

@@ -31,6 +31,10 @@ final class ShopReader {
               "text-number",
               "email",
               "street",
+              "city",
+              "region",
+              "postal-code",
+              "country",
               "locale",
               "units",
               "bay",
@@ -97,7 +101,9 @@ final class ShopReader {
     Optional<String> phone = formed(f, "phone", PHONE, "bad-phone");
     Optional<String> text = formed(f, "text-number", PHONE, "bad-phone");
     Optional<String> email = formed(f, "email", EMAIL, "bad-email");
-    List<String> street = lines(f);
+    AddressReader reader = new AddressReader(f, source);
+    List<String> street = reader.lines();
+    AddressParts parts = reader.parts(street);
     Optional<URI> address = f.text("address", 200).flatMap(a -> address(f, a));
     Optional<String> locale = f.code("locale", 40).flatMap(l -> locale(f, l));
     Optional<Units> units =
@@ -123,6 +129,7 @@ final class ShopReader {
             text,
             email,
             street,
+            parts,
             address.orElseThrow(),
             read.zone().orElseThrow(),
             read.language().orElseThrow(),
@@ -184,18 +191,6 @@ final class ShopReader {
       return Optional.empty();
     }
     return value;
-  }
-
-  private List<String> lines(Fields f) {
-    List<String> lines = new ArrayList<>();
-    for (Node item : f.items("street")) {
-      if (item instanceof Node.Leaf leaf) {
-        Values.text(leaf, 80, source).ifPresent(lines::add);
-      } else {
-        Values.wrongType(item, "text", "write one line of the address", source);
-      }
-    }
-    return lines;
   }
 
   private Optional<URI> address(Fields f, String text) {

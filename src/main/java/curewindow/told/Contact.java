@@ -192,9 +192,22 @@ public final class Contact {
    * @return the lines, none where the shop states no hours
    */
   public List<String> hoursText() {
+    return lines(hours());
+  }
+
+  /**
+   * The same without the single days on which the shop is closed, for what is kept for years.
+   *
+   * @return the lines, none where the shop states no hours
+   */
+  public List<String> weekText() {
+    return lines(hoursOfTheWeek());
+  }
+
+  private List<String> lines(List<Pair> hours) {
     return shop.opening().isEmpty()
         ? List.of()
-        : hours().stream().map(h -> h.name() + ": " + h.text()).toList();
+        : hours.stream().map(h -> h.name() + ": " + h.text()).toList();
   }
 
   /** The opening hours of the week without the days on which the shop is closed. */
@@ -228,9 +241,12 @@ public final class Contact {
     return week;
   }
 
+  private List<Pair> hoursOfTheWeek() {
+    return week().stream().map(d -> new Pair(days(d.from(), d.to()), open(d.from()))).toList();
+  }
+
   private List<Pair> hours() {
-    List<Pair> pairs = new ArrayList<>();
-    week().forEach(d -> pairs.add(new Pair(days(d.from(), d.to()), open(d.from()))));
+    List<Pair> pairs = new ArrayList<>(hoursOfTheWeek());
     List<LocalDate> closed = shop.closed().stream().filter(concerns).sorted().toList();
     if (!closed.isEmpty()) {
       String between = words.text("page.hours.between");

@@ -365,6 +365,7 @@ final class OfficePaperTest {
         shop.textNumber(),
         shop.email(),
         shop.street(),
+        shop.addressParts(),
         shop.address(),
         shop.zone(),
         shop.language(),

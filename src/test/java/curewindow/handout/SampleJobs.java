@@ -13,6 +13,7 @@ import curewindow.cure.Release;
 import curewindow.cure.Stay;
 import curewindow.cure.Timeline;
 import curewindow.problem.Where;
+import curewindow.shop.AddressParts;
 import curewindow.shop.BodyType;
 import curewindow.shop.Car;
 import curewindow.shop.Catalogue;
@@ -266,6 +267,7 @@ public final class SampleJobs {
         Optional.empty(),
         Optional.empty(),
         List.of("12 Halyard Street", "Portland, OR 97201"),
+        AddressParts.NONE,
         URI.create(address.replaceAll("/C/$", "/")),
         zone,
         "en",

@@ -59,6 +59,7 @@ class GoodShopTest {
             Optional.of("5550101"),
             Optional.of("desk@example.com"),
             List.of("1 Example Street", "Example Town"),
+            new AddressParts(List.of("1 Example Street"), "Example Town", "", "", "Ejemplo"),
             URI.create("http://care.example.com/shop/"),
             ZoneId.of("America/New_York"),
             "es",
