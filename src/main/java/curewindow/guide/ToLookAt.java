@@ -49,7 +49,7 @@ public final class ToLookAt {
         ours.timeline().releases().stream()
             .filter(r -> r.kind() == HoldKind.SETTLE)
             .filter(r -> !day(r.likely()).isAfter(day))
-            .map(r -> words.text("hold." + r.hold() + ".short"))
+            .map(r -> words.text("hold." + r.hold() + ".event"))
             .collect(Collectors.joining(" \u00b7 "));
     return settled.isEmpty()
         ? fitted

@@ -34,7 +34,7 @@ final class OfficeCalendarTest {
     String details = visit("visit").details();
     assertTrue(details.contains("Window tint"), details);
     assertTrue(details.contains("front door windows"), details);
-    assertTrue(details.contains("Should be gone by now"), details);
+    assertTrue(details.contains("Haze should be gone."), details);
     assertTrue(details.contains("https://care.example/C/"), details);
   }
 

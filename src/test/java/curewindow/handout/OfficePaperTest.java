@@ -107,7 +107,7 @@ final class OfficePaperTest {
         List.of(
             new OfficeDay.Said("Windows stay up", "until Thu, Dec 3 · 2 PM"),
             new OfficeDay.Said("No hand wash", "until Wed, Dec 2 · 9 AM"),
-            new OfficeDay.Said("Rear defroster off", "until Sat, Dec 19 · 10 AM")),
+            new OfficeDay.Said("No rear defroster", "until Sat, Dec 19 · 10 AM")),
         pickup.dates().stream().map(d -> new OfficeDay.Said(d.what(), plain(d.when()))).toList());
     String printed = text(pdf(jobs, day(jobs, PICKUP)));
     for (String part : List.of("4:30 PM", "H-1042 Maribel", "until Thu, Dec 3", "Give: card")) {
@@ -123,7 +123,7 @@ final class OfficePaperTest {
     OfficeJobs jobs = jobs(SampleJobs.longest("en").view());
     OfficeDay day = day(jobs, PICKUP);
     assertEquals(
-        List.of("Windows stay up", "No hand wash", "Rear defroster off"),
+        List.of("Windows stay up", "No hand wash", "No rear defroster"),
         day.pickups().get(0).dates().stream().map(OfficeDay.Said::what).toList());
     OfficeCallers.Caller caller =
         OfficeCallers.of(jobs, LocalDate.parse("2026-12-29"), OfficeCallers.Most.ALL)

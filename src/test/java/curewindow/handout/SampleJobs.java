@@ -13,7 +13,6 @@ import curewindow.cure.Release;
 import curewindow.cure.Stay;
 import curewindow.cure.Timeline;
 import curewindow.problem.Where;
-import curewindow.shop.AddressParts;
 import curewindow.shop.BodyType;
 import curewindow.shop.Car;
 import curewindow.shop.Catalogue;
@@ -243,6 +242,7 @@ public final class SampleJobs {
         plain.textNumber(),
         plain.email(),
         plain.street(),
+        plain.addressParts(),
         plain.address(),
         plain.zone(),
         plain.language(),
@@ -267,7 +267,6 @@ public final class SampleJobs {
         Optional.empty(),
         Optional.empty(),
         List.of("12 Halyard Street", "Portland, OR 97201"),
-        AddressParts.NONE,
         URI.create(address.replaceAll("/C/$", "/")),
         zone,
         "en",

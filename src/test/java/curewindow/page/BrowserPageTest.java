@@ -161,7 +161,7 @@ class BrowserPageTest {
     browser.clock(Demo.at("2026-12-01T16:30")).screen(390, 844, true).go(file(demo));
     List<String> pickup = order();
     assertEquals(
-        List.of("Keep it dry", "No rain, no wet roads", "No hand wash"), pickup.subList(0, 3));
+        List.of("Keep coating dry", "No rain, no wet roads", "No hand wash"), pickup.subList(0, 3));
     browser.later(Duration.ofDays(2));
     assertTrue(answer().startsWith("Do not wash the outside by hand"), answer());
     assertEquals(List.of("No hand wash", "No pressure washer"), order().subList(0, 2));

@@ -104,8 +104,8 @@ class CustomerPageTest {
             "No hand wash until Fri, Dec 4 3 PM likely Dec 3",
             "No automatic wash until Wed, Dec 9 11 AM likely Dec 7",
             "No pressure washer until Wed, Dec 9 11 AM likely Dec 7",
-            "Rear defroster off until Sat, Dec 19 10 AM likely Dec 15 Can’t see? Defroster on.",
-            "No cleaning inside until Fri, Dec 25 9 AM likely Dec 20",
+            "No rear defroster until Sat, Dec 19 10 AM likely Dec 15 Can’t see? Defroster on.",
+            "No cleaning inside glass until Fri, Dec 25 9 AM likely Dec 20",
             "Haze is normal until Sun, Jan 3 likely Dec 27",
             "Water bubbles are normal until Sun, Jan 3 likely Dec 27"),
         still(Demo.tint()).select(".rows li").eachText().stream()
