@@ -95,6 +95,7 @@ public final class Curewindow {
     line.setOut(out);
     line.setErr(err);
     line.setExecutionExceptionHandler(new Failures());
+    line.setParameterExceptionHandler(new Slips());
     if (args.length == 0) {
       line.usage(out);
       return Exit.USAGE;

@@ -18,6 +18,7 @@ final class CommonWords {
   private static final String LEFT_TO_RIGHT = "\u200E";
 
   private static final String NO_BREAK = "\u00A0";
+  private static final String RIGHT_TO_LEFT = "\u200F";
 
   private CommonWords() {}
 
@@ -29,12 +30,13 @@ final class CommonWords {
     Map<String, Object> values = new LinkedHashMap<>();
     values.put("language", words.language());
     values.put("direction", words.rightToLeft() ? "rtl" : "ltr");
-    values.put("shop", view.shop().name());
+    values.put("shop", own(view.shop().name(), words));
     values.put("logo", view.shop().look().logo().isPresent());
     values.put("phone", phone);
     values.put("call", words.text("handout.card.question") + " " + phone);
     values.put("greeting", greeting(view));
-    values.put("car", view.car());
+    values.put("nameless", nameless(view));
+    values.put("car", own(view.car(), words));
     values.put("scan", words.text("handout.card.scan"));
     values.put("type", words.text("handout.card.type"));
     values.put("site", kept(address.brokenSite(), words));
@@ -59,12 +61,26 @@ final class CommonWords {
     return words.rightToLeft() ? LEFT_TO_RIGHT + text + LEFT_TO_RIGHT : text;
   }
 
+  /**
+   * A text that somebody wrote, in its own order, its marks at its own end, whatever language the
+   * handout has.
+   */
+  static String own(String text, Words words) {
+    boolean turned = PaperFont.isRightToLeft(text);
+    String mark = turned ? RIGHT_TO_LEFT : LEFT_TO_RIGHT;
+    return turned == words.rightToLeft() ? text : mark + text + mark;
+  }
+
   /** Nobody is greeted with half a name, so not by one with signs that the fonts lack. */
   private static String greeting(JobView view) {
     String name = view.job().firstName().strip();
-    return name.isEmpty() || !PaperProblems.lacking(name).isEmpty()
-        ? view.words().text("handout.card.greeting-nameless")
-        : view.words().text("handout.card.greeting", Map.of("name", name));
+    return PaperProblems.canGreet(name)
+        ? view.words().text("handout.card.greeting", Map.of("name", own(name, view.words())))
+        : nameless(view);
+  }
+
+  private static String nameless(JobView view) {
+    return view.words().text("handout.card.greeting-nameless");
   }
 
   /** A date for a stamp: what, its link, and weekday, day and hour apart. */

@@ -4,6 +4,7 @@ import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
 import curewindow.guide.Questions;
 import curewindow.told.JobView;
+import curewindow.told.OtherClock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -83,7 +84,8 @@ public record OfficeCallers(List<Caller> callers, int more) {
    * @param firstName the first name; may be empty
    * @param car the car's text
    * @param language the customer's language, where it is not the shop's; else empty
-   * @param reasons what is about to end, and when the car was picked up
+   * @param reasons what is about to end, when the car was picked up, and whose clock tells the
+   *     hours where that is not the shop's
    * @param asked what will be asked
    * @param more how many more questions could be asked and are left out
    */
@@ -191,6 +193,7 @@ public record OfficeCallers(List<Caller> callers, int more) {
     }
     String pickup = jobs.shortDay(jobs.day(ours.job().pickup()));
     reasons.add(jobs.words().text("office.callers.pickup", Map.of("when", pickup)));
+    OtherClock.of(ours).ifPresent(reasons::add);
     return reasons;
   }
 

@@ -75,7 +75,7 @@ public record OfficeDay(
    * A car that is picked up.
    *
    * @param day its day in few letters, where that is not the day the paper is for; else empty
-   * @param time its hour
+   * @param time its hour by the shop's clock
    * @param job the job's id
    * @param firstName whom to greet; may be empty
    * @param car the car's text
@@ -83,7 +83,8 @@ public record OfficeDay(
    * @param fitted what was fitted where, one text for each service
    * @param parking where the car stands
    * @param give the handout to give
-   * @param dates the dates to say aloud
+   * @param dates the dates to say aloud, in order of time
+   * @param clock whose clock tells their hours, where that is not the shop's; else empty
    */
   public record Pickup(
       String day,
@@ -95,7 +96,8 @@ public record OfficeDay(
       List<String> fitted,
       String parking,
       String give,
-      List<Said> dates) {
+      List<Said> dates,
+      String clock) {
 
     /** Copies the lists. */
     public Pickup {
@@ -115,7 +117,7 @@ public record OfficeDay(
   /**
    * A call to make.
    *
-   * @param who job, first name and car
+   * @param who job and first name, each in its own order
    * @param told what was promised
    * @param now what to say now
    */

@@ -128,22 +128,22 @@ public final class OfficePaper {
     for (JobView view : lacking.isEmpty() ? List.<JobView>of() : jobs.views()) {
       String text = view.job().firstName() + view.job().car().text();
       String fix = "write the name or the car's text without it";
-      PaperProblems.lacking(common(text, lacking), view.job().where(), fix)
-          .ifPresent(problems::add);
+      problems.addAll(PaperProblems.lacking(common(text, lacking), view.job().where(), fix));
       left = without(left, text);
     }
     String name = jobs.shop().name();
-    PaperProblems.lacking(
-            common(name, lacking),
-            new Where("shop.yaml", 0, 0, "name"),
-            "write the shop's name without it")
-        .ifPresent(problems::add);
+    Where shop = new Where("shop.yaml", 0, 0, "name");
+    problems.addAll(
+        PaperProblems.lacking(common(name, lacking), shop, "write the shop's name without it"));
+    // Of a language whose letters are missing, the first tells enough.
     PaperProblems.lacking(
             without(left, name),
             Where.file("content/words/" + jobs.words().language()),
             "have the office's papers in a language with Latin, Greek, Cyrillic, Hebrew or Arabic"
                 + " letters")
-        .ifPresent(problems::add);
+        .stream()
+        .limit(1)
+        .forEach(problems::add);
   }
 
   private static String common(String text, String signs) {

@@ -6,6 +6,7 @@ import curewindow.guide.ToLookAt;
 import curewindow.shop.Handout;
 import curewindow.shop.Hold;
 import curewindow.told.JobView;
+import curewindow.told.OtherClock;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
@@ -53,7 +54,8 @@ final class OfficePickups {
         new ToLookAt(ours).fitted(),
         new JobFacts(ours).value("job.parking").orElse(""),
         give(view),
-        dates(ours));
+        dates(ours),
+        OtherClock.of(ours).orElse(""));
   }
 
   private String give(JobView view) {
@@ -67,11 +69,12 @@ final class OfficePickups {
         .filter(r -> ahead(ours, r))
         .sorted(Comparator.comparing(r -> !isMain(ours, r)))
         .limit(DATES)
+        .sorted(Comparator.comparing(r -> r.end().at()))
         .map(r -> said(ours, r))
         .toList();
   }
 
-  /** What customers do first of all, such as windows and wash, is said before all else. */
+  /** What customers do first of all, such as windows and wash, is among what is said. */
   private static boolean isMain(JobView ours, Release release) {
     return ours.catalogue().is(release.hold(), Hold.Mark.MAIN);
   }

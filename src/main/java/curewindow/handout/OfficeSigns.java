@@ -1,6 +1,7 @@
 package curewindow.handout;
 
 import java.util.TreeSet;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.w3c.dom.Document;
 import org.w3c.dom.Node;
@@ -9,8 +10,11 @@ import org.w3c.dom.NodeList;
 /** Takes out of running text what the fonts of papers cannot print. */
 final class OfficeSigns {
 
+  private static final Pattern ISOLATED =
+      Pattern.compile("[\u2066-\u2068]([^\u2066-\u2069]*)\u2069");
   private static final Pattern ISOLATES = Pattern.compile("[\u2066-\u2069]");
   private static final String LEFT_TO_RIGHT = "\u200E";
+  private static final String RIGHT_TO_LEFT = "\u200F";
 
   private OfficeSigns() {}
 
@@ -22,27 +26,50 @@ final class OfficeSigns {
    */
   static String keepPrintable(Document document) {
     TreeSet<Integer> lacking = new TreeSet<>();
-    keepPrintable(document.getDocumentElement(), lacking);
+    boolean turned = "rtl".equals(document.getDocumentElement().getAttribute("dir"));
+    keepPrintable(document.getDocumentElement(), turned, lacking);
     return lacking.stream()
         .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
         .toString();
   }
 
-  private static void keepPrintable(Node node, TreeSet<Integer> lacking) {
+  private static void keepPrintable(Node node, boolean turned, TreeSet<Integer> lacking) {
     if (node.getNodeType() == Node.TEXT_NODE) {
-      node.setNodeValue(printable(node.getNodeValue(), lacking));
+      node.setNodeValue(printable(marked(node.getNodeValue(), turned), lacking));
     }
     if (!"style".equals(node.getNodeName())) {
       NodeList inside = node.getChildNodes();
       for (int i = 0; i < inside.getLength(); i++) {
-        keepPrintable(inside.item(i), lacking);
+        keepPrintable(inside.item(i), turned, lacking);
       }
     }
   }
 
-  private static String printable(String said, TreeSet<Integer> lacking) {
-    // What the fonts have not, but a mark in its place: it keeps Latin letters in their order.
-    String text = ISOLATES.matcher(said).replaceAll(LEFT_TO_RIGHT);
+  /**
+   * Marks instead of isolates, which the fonts do not have: inside one that keeps the text in its
+   * own order, outside one that keeps it apart from its neighbors.
+   */
+  private static String marked(String said, boolean turned) {
+    String outside = turned ? RIGHT_TO_LEFT : LEFT_TO_RIGHT;
+    String left = said;
+    for (Matcher m = ISOLATED.matcher(left); m.find(); m = ISOLATED.matcher(left)) {
+      String inside = runsLeft(m.group(1)) ? RIGHT_TO_LEFT : LEFT_TO_RIGHT;
+      String own = outside + inside + m.group(1) + inside + outside;
+      left = left.substring(0, m.start()) + own + left.substring(m.end());
+    }
+    return ISOLATES.matcher(left).replaceAll(outside);
+  }
+
+  /** By the first letter that has a direction (UAX 9, rules P2 and P3). */
+  private static boolean runsLeft(String text) {
+    return text.codePoints()
+        .filter(Character::isLetter)
+        .mapToObj(c -> PaperFont.isRightToLeft(Character.toString(c)))
+        .findFirst()
+        .orElse(false);
+  }
+
+  private static String printable(String text, TreeSet<Integer> lacking) {
     String missing = PaperFont.lackingInAll(text);
     missing.codePoints().forEach(lacking::add);
     return text.codePoints()

@@ -1,5 +1,6 @@
 package curewindow.handout;
 
+import curewindow.words.Isolates;
 import curewindow.words.Words;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -47,7 +48,7 @@ final class OfficeValues {
     Map<String, Object> page = new LinkedHashMap<>();
     page.put("language", words.language());
     page.put("direction", words.rightToLeft() ? "rtl" : "ltr");
-    page.put("shop", jobs.shop().name());
+    page.put("shop", own("", jobs.shop().name()));
     page.put("title", text("title"));
     page.put("weekday", words.fullWeekday(jobs.start(told), jobs.shop().zone()));
     page.put("number", words.number(told.getDayOfMonth(), 0));
@@ -77,7 +78,8 @@ final class OfficeValues {
         ? ""
         : words.text(
             "office.without",
-            Map.of("jobs", String.join(", ", named), "n", all.size() - named.size()));
+            Map.of(
+                "jobs", own(", ", named.toArray(String[]::new)), "n", all.size() - named.size()));
   }
 
   private Map<String, Object> pickups() {
@@ -89,11 +91,11 @@ final class OfficeValues {
                         Cell.of("time", strong(p.time()), accent(p.day())),
                         Cell.of(
                             "car",
-                            strong(p.job() + " " + p.firstName()),
-                            p(p.car()),
+                            strong(own(" ", p.job(), p.firstName())),
+                            p(own("", p.car())),
                             p(p.language())),
                         new Cell("work", p.fitted().stream().map(OfficeValues::p).toList()),
-                        new Cell("dates", p.dates().stream().flatMap(OfficeValues::said).toList()),
+                        new Cell("dates", said(p)),
                         Cell.of("stands", p(p.parking()), strong(p.give())),
                         Cell.of("sign", box(), rule())))
             .toList();
@@ -101,8 +103,11 @@ final class OfficeValues {
     return section("pickups", List.of(table("", List.of(), heads, rows)), List.of());
   }
 
-  private static Stream<Line> said(OfficeDay.Said said) {
-    return Stream.of(strong(said.what()), p(said.when()));
+  private static List<Line> said(OfficeDay.Pickup pickup) {
+    Stream<Line> dates =
+        pickup.dates().stream().flatMap(d -> Stream.of(strong(d.what()), p(d.when())));
+    return Stream.concat(dates, Stream.of(p(pickup.dates().isEmpty() ? "" : pickup.clock())))
+        .toList();
   }
 
   private Map<String, Object> visits() {
@@ -120,7 +125,8 @@ final class OfficeValues {
                 v ->
                     row(
                         Cell.of("day", strong(v.day())),
-                        Cell.of("car", strong(v.job() + " " + v.firstName()), p(v.car())),
+                        Cell.of(
+                            "car", strong(own(" ", v.job(), v.firstName())), p(own("", v.car()))),
                         Cell.of("look", strong(v.what()), p(v.look())),
                         Cell.of("sign", box())))
             .toList();
@@ -145,8 +151,9 @@ final class OfficeValues {
 
   private Map<String, Object> callers() {
     List<Map<String, Object>> tables = new ArrayList<>();
+    List<OfficeCallers.Caller> all = SaidOnce.of(day.callers().callers(), words);
     OfficeCallers.Why last = null;
-    for (OfficeCallers.Caller caller : day.callers().callers()) {
+    for (OfficeCallers.Caller caller : all) {
       Map<String, Object> table = caller(caller);
       if (caller.why() != last) {
         table.put("group", text("callers." + caller.why().id()));
@@ -154,7 +161,10 @@ final class OfficeValues {
       last = caller.why();
       tables.add(table);
     }
-    return section("callers", tables, notes("callers.more", day.callers().more()));
+    List<String> left = new ArrayList<>();
+    left.addAll(notes("callers.questions", all.stream().mapToInt(c -> c.more()).sum()));
+    left.addAll(notes("callers.more", day.callers().more()));
+    return section("callers", tables, left);
   }
 
   private Map<String, Object> caller(OfficeCallers.Caller caller) {
@@ -167,17 +177,19 @@ final class OfficeValues {
                         Cell.of("answer", accent(a.stand()), p(a.answer()))))
             .toList();
     String who = joined(caller.job(), caller.firstName(), caller.car(), caller.language());
-    List<String> under = new ArrayList<>(caller.reasons());
-    notes("callers.questions", caller.more()).forEach(under::add);
-    return table(who, under, List.of(), rows);
+    return table(who, caller.reasons(), List.of(), rows);
   }
 
   /** Parts in the order of the paper's language, whatever letters they have. */
   private String joined(String... parts) {
-    String mark = words.rightToLeft() ? "\u200F" : "\u200E";
+    return own(" · ", parts);
+  }
+
+  private String own(String between, String... parts) {
     return Arrays.stream(parts)
         .filter(t -> !t.isEmpty())
-        .collect(Collectors.joining(" " + mark + "· " + mark));
+        .map(t -> Isolates.own(t, words))
+        .collect(Collectors.joining(between));
   }
 
   private List<String> notes(String key, int count) {

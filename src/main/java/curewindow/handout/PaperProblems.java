@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 
 /** What may be wrong with the data of a handout. */
@@ -97,48 +96,56 @@ final class PaperProblems {
     Set<String> languages = new LinkedHashSet<>();
     JobView first = views.get(0);
     Where shop = new Where("shop.yaml", 0, 0, "name");
-    lacking(first.shop().name(), shop, "write the shop's name without it").ifPresent(found::add);
+    found.addAll(lacking(first.shop().name(), shop, "write the shop's name without it"));
     for (JobView view : views) {
-      lacking(
+      found.addAll(
+          lacking(
               view.job().firstName() + view.job().car().text(),
               view.job().where(),
-              "write the name or the car's text without it")
-          .ifPresent(found::add);
+              "write the name or the car's text without it"));
       if (languages.add(view.words().language())) {
-        lackingWords(view).ifPresent(found::add);
+        found.addAll(lackingWords(view));
       }
     }
     return found;
   }
 
   /** A language whose letters the fonts lack is told once, by the first of them. */
-  private static Optional<Problem> lackingWords(JobView view) {
+  private static List<Problem> lackingWords(JobView view) {
     String sample = view.words().text("handout.card.scan") + view.words().text("handout.card.type");
     return lacking(
-        sample,
-        Where.file("content/words/" + view.words().language()),
-        "hand out cards in a language with Latin, Greek, Cyrillic, Hebrew or Arabic letters");
+            sample,
+            Where.file("content/words/" + view.words().language()),
+            "hand out cards in a language with Latin, Greek, Cyrillic, Hebrew or Arabic letters")
+        .stream()
+        .limit(1)
+        .toList();
   }
 
-  /** The signs of a text that a font lacks. */
+  /** The signs of a text that a font lacks, each once. */
   static String lacking(String shown) {
     return PaperFont.lackingInAll(shown);
   }
 
-  /** That a text has a sign that no font has, or nothing. */
-  static Optional<Problem> lacking(String shown, Where where, String fix) {
-    String lacking = lacking(shown);
-    if (lacking.isEmpty()) {
-      return Optional.empty();
-    }
-    int sign = lacking.codePointAt(0);
-    return Optional.of(
-        Problem.notice(
-            "missing-glyph",
-            where,
-            "the fonts of handouts have no sign for '"
-                + Character.toString(sign)
-                + String.format(Locale.ROOT, "' (U+%04X), which is left out", sign),
-            fix));
+  /** Whether something of a name is left on paper, so that it can be greeted by. */
+  static boolean canGreet(String name) {
+    return lacking(name).isEmpty() && name.codePoints().anyMatch(Character::isLetterOrDigit);
+  }
+
+  /** Each sign of a text that no font has. */
+  static List<Problem> lacking(String shown, Where where, String fix) {
+    return lacking(shown).codePoints().mapToObj(sign -> lacking(sign, where, fix)).toList();
+  }
+
+  private static Problem lacking(int sign, Where where, String fix) {
+    String name = Character.getName(sign);
+    return Problem.notice(
+        "missing-glyph",
+        where,
+        "the fonts of handouts have no sign for '"
+            + Character.toString(sign)
+            + String.format(
+                Locale.ROOT, "' (U+%04X, %s), which is left out", sign, name == null ? "?" : name),
+        fix);
   }
 }

@@ -78,6 +78,8 @@ final class PaperTemplate {
       String style = FOLDER + name + ".css";
       files.text(style, problems).ifPresent(text -> styles.add(new Style(style, text)));
     }
+    html.map(text -> DroppedPictures.ofPage(file, text)).ifPresent(problems::addAll);
+    styles.forEach(s -> problems.addAll(DroppedPictures.ofStyle(s.file(), s.text())));
     return html.isPresent() && styles.size() == names.styles().size()
         ? Optional.of(new PaperTemplate(file, html.get(), styles))
         : Optional.empty();

@@ -24,7 +24,8 @@ import org.w3c.dom.NodeList;
  * has room for two lines of 50 mm, starting from 9 pt, in the font {@code bold}. With {@code
  * data-whole="address"} it is never cut, as people type what it says: where it does not fit, that
  * is a mistake of this entry of shop.yaml. A shorter text in {@code data-else} is tried before
- * that. All texts of a handout with the same {@code data-same} get the size of the smallest.
+ * that, and before a text is cut. All texts of a handout with the same {@code data-same} get the
+ * size of the smallest.
  */
 final class TextBoxes {
 
@@ -74,12 +75,12 @@ final class TextBoxes {
 
   private Text fitted(Element element, TextBox box) {
     Text first = Text.of(element, element.getTextContent(), box);
-    if (first.lines().whole() || !element.hasAttribute(WHOLE)) {
+    if (first.lines().whole()) {
       return first;
     }
     Text last =
         element.hasAttribute(ELSE) ? Text.of(element, element.getAttribute(ELSE), box) : first;
-    if (!last.lines().whole()) {
+    if (!last.lines().whole() && element.hasAttribute(WHOLE)) {
       tellTooLong(element.getAttribute(WHOLE), last.text().replace(TextBox.MAY_BREAK, ""));
     }
     return last;
@@ -126,7 +127,8 @@ final class TextBoxes {
         element.appendChild(
             element.getOwnerDocument().createElementNS(element.getNamespaceURI(), "br"));
       }
-      element.appendChild(element.getOwnerDocument().createTextNode(lines.get(i)));
+      String line = inOrder(lines.get(i), text.text());
+      element.appendChild(element.getOwnerDocument().createTextNode(line));
     }
     element.setAttribute(
         "style",
@@ -137,6 +139,13 @@ final class TextBoxes {
             text.font().weight(),
             text.lines().points(),
             element.getAttribute("style")));
+  }
+
+  /** Each line by itself where a mark keeps the whole text in its own order. */
+  private static String inOrder(String line, String whole) {
+    String mark = whole.isEmpty() ? "" : whole.substring(0, 1);
+    boolean kept = mark.equals("\u200E") || mark.equals("\u200F");
+    return kept && whole.endsWith(mark) ? mark + line + mark : line;
   }
 
   private static String printable(String text, PaperFont font) {

@@ -1,10 +1,13 @@
 package curewindow.site;
 
+import curewindow.cure.HoldKind;
+import curewindow.cure.Release;
 import curewindow.problem.Faults;
 import curewindow.problem.Problems;
 import curewindow.shop.Job;
 import curewindow.told.CardChange;
 import curewindow.told.JobView;
+import curewindow.told.OtherClock;
 import curewindow.told.PrintedDate;
 import curewindow.told.Visit;
 import curewindow.told.VisitWords;
@@ -46,7 +49,8 @@ public record DueCalls(List<Call> tooEarly, List<Call> sooner, List<Call> visits
    * @param hold the hold's id; empty for the visit
    * @param about what it is about, in the shop's language
    * @param promised what the customer was told last; of a visit the beginning of its day
-   * @param told the same in words, by the clock where the car is
+   * @param told the same in words, by the clock where the car is, which is named where it is not
+   *     the shop's
    * @param byCard whether the card that was made first says so; else it was said since
    * @param now the date of today in words
    * @param date the same as ISO 8601: with the offset where the car is, of a visit a day
@@ -187,10 +191,18 @@ public record DueCalls(List<Call> tooEarly, List<Call> sooner, List<Call> visits
           change.now().hold(),
           words.text("hold." + change.now().hold() + ".label"),
           promised,
-          words.dayAndTime(promised, view.timeline().zone()),
+          OtherClock.labelled(words.dayAndTime(promised, view.timeline().zone()), promised, view),
           cards.contains(change.printed()) && change.printed().isOnFirstCard(),
-          when.dayAndTime(change.now()),
+          now(change.now()),
           end(change).atZone(view.timeline().zone()).toOffsetDateTime().toString());
+    }
+
+    /** What settles has no hour, so nobody asks by whose clock. */
+    private String now(Release release) {
+      String day = when.dayAndTime(release);
+      return release.kind() == HoldKind.HOLD
+          ? OtherClock.labelled(day, release.end().at(), view)
+          : day;
     }
 
     /** Worth a call until the later of the two days is over. */

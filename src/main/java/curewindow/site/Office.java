@@ -8,6 +8,7 @@ import curewindow.problem.Faults;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.told.JobView;
+import curewindow.words.Isolates;
 import curewindow.words.Words;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -172,6 +173,7 @@ public final class Office {
     String who =
         Stream.of(call.job(), call.firstName().strip())
             .filter(t -> !t.isEmpty())
+            .map(t -> Isolates.own(t, jobs.words()))
             .collect(Collectors.joining(" · "));
     return new OfficeDay.Call(
         who,
