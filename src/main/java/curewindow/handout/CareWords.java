@@ -16,8 +16,12 @@ final class CareWords {
   /** How many dates the table has room for. */
   static final int ROWS = 9;
 
-  /** How many pieces of lasting advice there is room for. */
+  /** How many pieces of lasting advice there is room for, and below a long table. */
   private static final int ADVICE = 3;
+
+  private static final int LESS_ADVICE = 2;
+
+  private static final int LONG = 7;
 
   private CareWords() {}
 
@@ -30,7 +34,12 @@ final class CareWords {
     Words words = view.words();
     Map<String, Object> sheet = new LinkedHashMap<>();
     sheet.put("strip", DayStrip.of(view, dates));
-    sheet.put("always", always(view).stream().limit(ADVICE).map(words::text).toList());
+    sheet.put(
+        "always",
+        always(view).stream()
+            .limit(dates.size() > LONG ? LESS_ADVICE : ADVICE)
+            .map(words::text)
+            .toList());
     sheet.put("fitted", fitted(view));
     sheet.put("street", CommonWords.kept(String.join(", ", view.shop().street()), words));
     for (String key : List.of("days", "today", "key", "care", "maker")) {

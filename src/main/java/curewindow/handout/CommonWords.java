@@ -37,7 +37,6 @@ final class CommonWords {
     values.put("greeting", greeting(view));
     values.put("nameless", nameless(view));
     values.put("car", own(view.car(), words));
-    values.put("scan", words.text("handout.card.scan"));
     values.put("type", words.text("handout.card.type"));
     values.put("site", kept(address.brokenSite(), words));
     values.put("groups", address.groups());

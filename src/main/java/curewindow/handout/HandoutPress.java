@@ -99,7 +99,7 @@ public final class HandoutPress {
     return house.color().map(c -> Integer.parseInt(c.onLight().substring(1), 16)).orElse(ACCENT);
   }
 
-  /** Lays the pages of so many handouts; true where they have a front and a back each. */
+  /** Lays the pages of so many handouts; true where a printer is to turn the paper. */
   private boolean finish(PDDocument pdf, PaperChoice paper, int handouts, int accent)
       throws IOException {
     int sides = pdf.getNumberOfPages() == 2 * handouts ? 2 : 1;
@@ -113,7 +113,8 @@ public final class HandoutPress {
       new Imposition(pdf, format, plan, inks.marks()).lay(sides, paper.start() - 1);
     }
     inks.claim(pdf);
-    return sides == 2;
+    // Print shops turn the paper as they do.
+    return sides == 2 && !chosen.ink().isForPlates();
   }
 
   private Optional<Document> filled(

@@ -112,7 +112,7 @@ final class PaperProblems {
 
   /** A language whose letters the fonts lack is told once, by the first of them. */
   private static List<Problem> lackingWords(JobView view) {
-    String sample = view.words().text("handout.card.scan") + view.words().text("handout.card.type");
+    String sample = view.words().text("handout.card.type") + view.words().text("handout.card.safe");
     return lacking(
             sample,
             Where.file("content/words/" + view.words().language()),

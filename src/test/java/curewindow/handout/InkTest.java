@@ -74,6 +74,11 @@ final class InkTest {
         .flatMap(kind -> Stream.of(SheetPaper.NONE, SheetPaper.A4).map(p -> List.of(kind, p)));
   }
 
+  /** Every handout that a print shop prints, on every paper. */
+  static Stream<List<Object>> plates() {
+    return all().filter(which -> !PaperFormat.of((Handout) which.get(0)).edge().roll());
+  }
+
   private PaintedInks painted(List<Object> which, Ink ink) throws IOException {
     return PaintedInks.of(bytes((Handout) which.get(0), (SheetPaper) which.get(1), ink));
   }
@@ -96,7 +101,17 @@ final class InkTest {
   }
 
   @ParameterizedTest
-  @MethodSource("all")
+  @EnumSource(Ink.class)
+  void labelsFromARollAreBlackAloneWhateverTheInks(Ink ink) throws Exception {
+    for (Handout kind : List.of(Handout.LABEL_62, Handout.LABEL_4X6, Handout.LABEL_SMALL)) {
+      PaintedInks inks = painted(List.of(kind, SheetPaper.A4), ink);
+      assertEquals(Set.of("DeviceGray"), inks.spaces());
+      assertEquals(Set.of(), inks.forbidden());
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("plates")
   void processHasFourInks(List<Object> which) throws Exception {
     PaintedInks inks = painted(which, Ink.PROCESS);
     assertEquals(marked(which, "DeviceCMYK"), inks.spaces());
@@ -106,7 +121,7 @@ final class InkTest {
   }
 
   @ParameterizedTest
-  @MethodSource("all")
+  @MethodSource("plates")
   void spotHasBlackAndTheShopsColor(List<Object> which) throws Exception {
     PaintedInks inks = painted(which, Ink.SPOT);
     assertEquals(
@@ -154,7 +169,7 @@ final class InkTest {
    * PDF Reference, fourth edition (PDF 1.5), 10.10.4 and table 10.2.
    */
   @ParameterizedTest
-  @MethodSource("all")
+  @MethodSource("plates")
   void theFileIsWhatItClaims(List<Object> which) throws Exception {
     byte[] pdf = bytes((Handout) which.get(0), (SheetPaper) which.get(1), Ink.PROCESS);
     String plain = new String(pdf, StandardCharsets.ISO_8859_1);
@@ -272,7 +287,7 @@ final class InkTest {
     Path file = folder.resolve("site-templates/card.css");
     Files.createDirectories(file.getParent());
     String own = Files.readString(Path.of("site-templates/card.css"));
-    Files.writeString(file, own + ".edge { " + style + "; } .words { " + style + "; }\n");
+    Files.writeString(file, own + ".edge { " + style + "; } .what { " + style + "; }\n");
     List<JobView> views = List.of(SampleJobs.tinted().view());
     for (Ink ink : Ink.values()) {
       Problems found = new Problems();

@@ -260,11 +260,11 @@ class LogoPaperTest {
     Files.write(Path.of("target/handout/card-logo-" + language + ".pdf"), pdf);
     BufferedImage dots = dots(pdf);
     double left = language.equals("ar") ? 10 + 85 - 4 - 12.6 : 14;
-    assertEquals(TEAL, at(dots, left + 6, 16.1));
+    assertEquals(TEAL, at(dots, left + 6, 15.5));
     try (PrintedCard card = new PrintedCard(pdf)) {
       java.awt.geom.Rectangle2D logo =
           new java.awt.geom.Rectangle2D.Double(
-              left * 72 / 25.4, (75 - 14 - 4.2) * 72 / 25.4, 12.6 * 72 / 25.4, 4.2 * 72 / 25.4);
+              left * 72 / 25.4, (75 - 13.4 - 4.2) * 72 / 25.4, 12.6 * 72 / 25.4, 4.2 * 72 / 25.4);
       List<String> on =
           PrintedInk.of(card, 0).stream()
               .filter(letter -> letter.box().intersects(logo))
