@@ -42,7 +42,8 @@ class BrokenRowsTest {
     PressedDemo.layOutOpenPages(out);
     Files.createDirectories(shop.resolve("jobs"));
     for (String file :
-        List.of("shop.yaml", "link-ledger.csv", "jobs/Q-3101.yaml", "jobs/Q-3103.yaml")) {
+        List.of(
+            "shop.yaml", "logo.svg", "link-ledger.csv", "jobs/Q-3101.yaml", "jobs/Q-3103.yaml")) {
       Files.copy(Path.of("content/demo").resolve(file), shop.resolve(file));
     }
     Files.writeString(shop.resolve("visits.csv"), HEADER + REFIT + "\n");

@@ -32,7 +32,7 @@ class CalledTest {
   @BeforeEach
   void oneJob() throws IOException {
     Files.createDirectories(shop.resolve("jobs"));
-    for (String file : List.of("shop.yaml", "jobs/Q-3101.yaml", "link-ledger.csv")) {
+    for (String file : List.of("shop.yaml", "logo.svg", "jobs/Q-3101.yaml", "link-ledger.csv")) {
       Files.copy(Path.of("content/demo").resolve(file), shop.resolve(file));
     }
     cards(WINDOWS);

@@ -234,17 +234,17 @@ class CommandsTest {
   void pressMakesCardsToLookAtForTheCarsStillToBePickedUp() throws IOException {
     keepTwoJobs();
     Path cards = out.resolve("office/cards.pdf");
-    assertEquals(2, pagesPressed("2026-11-23T23:59:59-08:00", cards), "by the shop's clock");
+    assertEquals(1, sheetsPressed("2026-11-23T23:59:59-08:00", cards), "by the shop's clock");
     assertTrue(said.contains("cards.pdf  preview only: the 2 cars still to be picked up"), said);
-    assertEquals(1, pagesPressed("2026-11-24T23:59:59-08:00", cards), "later on its day");
+    assertEquals(1, sheetsPressed("2026-11-24T23:59:59-08:00", cards), "later on its day");
     assertTrue(said.contains("cards.pdf  preview only: the car still to be picked up"), said);
-    assertEquals(0, pagesPressed("2026-11-25T00:00:00-08:00", cards));
+    assertEquals(0, sheetsPressed("2026-11-25T00:00:00-08:00", cards));
     assertFalse(said.contains("cards.pdf"), said);
     assertTrue(said.contains("card JOB --shop "), said);
     assertFalse(Files.exists(shop.resolve("printed-dates.csv")), "nothing was handed over");
   }
 
-  private int pagesPressed(String at, Path cards) throws IOException {
+  private int sheetsPressed(String at, Path cards) throws IOException {
     Clock clock = Clock.fixed(OffsetDateTime.parse(at).toInstant(), ZoneOffset.UTC);
     Typed typed = Typed.run(clock, "press", "--shop", shop, "--out", out);
     said = typed.said();

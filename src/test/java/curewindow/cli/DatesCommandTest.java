@@ -283,7 +283,7 @@ class DatesCommandTest {
 
   private static void twoJobs(Path shop) throws IOException {
     Files.createDirectories(shop.resolve("jobs"));
-    for (String file : List.of("shop.yaml", "jobs/Q-3101.yaml", "jobs/Q-3102.yaml")) {
+    for (String file : List.of("shop.yaml", "logo.svg", "jobs/Q-3101.yaml", "jobs/Q-3102.yaml")) {
       Files.copy(DEMO.resolve(file), shop.resolve(file));
     }
   }

@@ -112,7 +112,7 @@ class JobsGoneTest {
   private Path shop(String name) throws IOException {
     Path folder = temp.resolve(name);
     Files.createDirectories(folder.resolve("jobs"));
-    for (String file : List.of("shop.yaml", JOB)) {
+    for (String file : List.of("shop.yaml", "logo.svg", JOB)) {
       Files.copy(Path.of("content/demo").resolve(file), folder.resolve(file));
     }
     return folder;

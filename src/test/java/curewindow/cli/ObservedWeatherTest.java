@@ -32,7 +32,8 @@ class ObservedWeatherTest {
   private static final String JOB = "Q-3101";
 
   private static final List<String> FILES =
-      List.of("shop.yaml", "link-ledger.csv", "Q-3101.yaml", "Q-3102.yaml", "Q-3108.yaml");
+      List.of(
+          "shop.yaml", "logo.svg", "link-ledger.csv", "Q-3101.yaml", "Q-3102.yaml", "Q-3108.yaml");
 
   private static final String PICKUP = "2026-11-24T17:00";
 

@@ -34,7 +34,7 @@ final class SlipsTest {
             + " see 'curewindow questions --help'",
         "places near 91 3 | LAT is 91, outside -90 to 90; see 'curewindow places near --help'",
         "card Q-3101 --shop content/demo --explain --as walet | --as takes wallet, wallet-inch,"
-            + " hang-tag, window-up, care-a5, care-letter, not \"walet\"; did you mean wallet?"
+            + " hang-tag, window-up, care-a5, care-letter, label-62, label-4x6, label-small, not \"walet\"; did you mean wallet?"
             + " See 'curewindow card --help'"
       })
   void oneLineSaysWhatIsMeantAndWhereToLook(String typed, String line) {

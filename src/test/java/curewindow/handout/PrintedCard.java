@@ -75,6 +75,13 @@ final class PrintedCard implements AutoCloseable {
     return letters;
   }
 
+  /**
+   * The size at which a letter is printed; lengths in the file are rounded to a 60th of a point.
+   */
+  static double points(TextPosition letter) {
+    return letter.getTextMatrix().getScalingFactorX();
+  }
+
   static double millimetres(double points) {
     return points * 25.4 / 72;
   }

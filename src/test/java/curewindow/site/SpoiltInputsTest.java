@@ -108,7 +108,8 @@ class SpoiltInputsTest {
   @BeforeEach
   void layOut() throws IOException {
     Path demo = Path.of("content/demo");
-    for (String file : List.of("shop.yaml", "jobs.csv", JOB_FILES.get(0), JOB_FILES.get(1))) {
+    for (String file :
+        List.of("shop.yaml", "logo.svg", "jobs.csv", JOB_FILES.get(0), JOB_FILES.get(1))) {
       whole.put(file, Files.readAllBytes(demo.resolve(file)));
     }
     for (String file : COPIES) {

@@ -91,6 +91,7 @@ class UnusedTextsTest {
           new Built("import.heading.", "intake/GuessWords", headings()),
           new Built("import.paint.", "intake/GuessWords", Set.copyOf(PaintTone.ids())),
           new Built("handout.title.", "handout/HandoutPress", handouts()),
+          new Built("handout.window.", "handout/GlassWords", Set.of("left", "right")),
           new Built("office.give.", "handout/OfficePickups", handouts()),
           new Built("page.state.", "page/DateList", states()),
           quotedIn("page.state.", "guide/Questions"),
