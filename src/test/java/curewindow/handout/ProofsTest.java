@@ -83,7 +83,7 @@ final class ProofsTest {
   }
 
   private static int dpi(Handout kind) {
-    return PaperFormat.of(kind).cut().height() > 110 ? 90 : 130;
+    return PaperFormat.of(kind).cut().height() > 110 ? 72 : 110;
   }
 
   private static BufferedImage table(List<List<BufferedImage>> rows) {
