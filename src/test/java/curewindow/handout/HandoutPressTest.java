@@ -16,19 +16,24 @@ import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
 import curewindow.problem.Problems;
 import curewindow.shop.Handout;
+import curewindow.shop.InkChoice;
 import curewindow.shop.PaperChoice;
 import curewindow.shop.SheetPaper;
 import curewindow.shop.ShopFiles;
 import curewindow.told.JobView;
 import java.awt.image.BufferedImage;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -238,6 +243,70 @@ final class HandoutPressTest {
       }
       assertEquals(0, at[0], "the second job's token has no J");
       assertTrue(at[1] > 0, "the first job's back stands right, as its front stands left");
+      assertEquals(
+          "DuplexFlipLongEdge", pdf.pdf().getDocumentCatalog().getViewerPreferences().getDuplex());
+    }
+  }
+
+  /** Of a sheet of nine, three are gone: six cards fill it, and the seventh is on the next. */
+  @Test
+  void aPartlyUsedSheetGoesOnAtItsFirstFreePlace() throws Exception {
+    PaperFormat format = PaperFormat.of(Handout.WALLET);
+    SheetPlan plan = SheetPlan.of(format, 1, SheetPaper.A4);
+    PaperChoice fourth = new PaperChoice(SheetPaper.A4, 4, InkChoice.USUAL);
+    byte[] bytes =
+        HandoutPress.read(new ShopFiles(Path.of("no-such-shop")), Handout.WALLET, problems)
+            .orElseThrow()
+            .print(Collections.nCopies(7, plain()), fourth, problems)
+            .orElseThrow();
+    try (PrintedCard pdf = new PrintedCard(bytes)) {
+      assertEquals(2, pdf.pdf().getNumberOfPages());
+      assertEquals(Set.of(3, 4, 5, 6, 7, 8), places(pdf, 0, plan));
+      assertEquals(Set.of(0), places(pdf, 1, plan));
+    }
+  }
+
+  /** The places of a sheet on which there are letters. */
+  private static Set<Integer> places(PrintedCard pdf, int page, SheetPlan plan) throws Exception {
+    Set<Integer> found = new TreeSet<>();
+    for (TextPosition letter : pdf.letters(page)) {
+      double x = PrintedCard.millimetres(letter.getXDirAdj());
+      double y = plan.sheet().height() - PrintedCard.millimetres(letter.getYDirAdj());
+      for (int place = 0; place < plan.places(); place++) {
+        SheetPlan.Corner corner = plan.front(place);
+        if (letter.getDir() == 0
+            && x >= corner.x()
+            && x < corner.x() + plan.item().width()
+            && y >= corner.y()
+            && y < corner.y() + plan.item().height()) {
+          found.add(place);
+        }
+      }
+    }
+    return found;
+  }
+
+  /** As docs/handouts.md tells: a second sheet in the template is the reverse side. */
+  @Test
+  void aShopMayHaveItsOwnReverseSide(@TempDir Path shop) throws Exception {
+    Path file = Files.createDirectories(shop.resolve("site-templates")).resolve("card.html");
+    String own =
+        Files.readString(Path.of("site-templates/card.html"))
+            .replace("<div class=\"sheet\" th:each", "<div th:each")
+            .replaceFirst("(<div th:each=\"card : [^>]*>)", "$1<div class=\"sheet\">")
+            .replace(
+                "  </body>",
+                "<div class=\"sheet\"><div class=\"card\"><p>Thank you</p></div></div></div></body>");
+    Files.writeString(file, own);
+    byte[] bytes =
+        HandoutPress.read(new ShopFiles(shop), Handout.WALLET, problems)
+            .orElseThrow()
+            .print(Collections.nCopies(3, plain()), PaperChoice.on(SheetPaper.A4), problems)
+            .orElseThrow(() -> new AssertionError(problems.all()));
+    try (PrintedCard pdf = new PrintedCard(bytes)) {
+      assertEquals(2, pdf.pdf().getNumberOfPages());
+      assertTrue(pdf.text(0).contains("Windows") && !pdf.text(0).contains("Thank"), pdf.text(0));
+      assertEquals("Thankyou".repeat(3), pdf.text(1).replace(" ", ""));
       assertEquals(
           "DuplexFlipLongEdge", pdf.pdf().getDocumentCatalog().getViewerPreferences().getDuplex());
     }
