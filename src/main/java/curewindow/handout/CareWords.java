@@ -4,11 +4,14 @@ import curewindow.cure.Release;
 import curewindow.guide.JobFacts;
 import curewindow.shop.FittedItem;
 import curewindow.told.JobView;
+import curewindow.told.Listing;
 import curewindow.words.Words;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** What only the care sheet has: the table of the days, lasting advice, and what was fitted. */
 final class CareWords {
@@ -48,24 +51,22 @@ final class CareWords {
     return sheet;
   }
 
-  /** One line for each service: its film, the spots, and the warranty where there is one. */
+  /** One line for each piece of work: its film, the spots, and the warranty where there is one. */
   private static List<String> fitted(JobView view) {
-    JobFacts facts = new JobFacts(view);
-    return view.job().items().stream()
-        .map(FittedItem::service)
-        .distinct()
-        .map(service -> fitted(view.words(), service, facts))
-        .toList();
+    return view.job().items().stream().map(item -> fitted(view, item)).distinct().toList();
   }
 
-  private static String fitted(Words words, String service, JobFacts facts) {
-    String warranty = facts.value("warranty." + service).orElse("");
-    return words.text(
-        "handout.care." + (warranty.isEmpty() ? "fitted" : "fitted-warranty"),
-        Map.of(
-            "film", facts.value("film." + service).orElse(""),
-            "spots", facts.value("spots." + service).orElse(""),
-            "warranty", warranty));
+  private static String fitted(JobView view, FittedItem item) {
+    Words words = view.words();
+    Map<String, String> said = new HashMap<>();
+    said.put("film", JobFacts.filmName(view, item));
+    said.put(
+        "spots",
+        Listing.of(item.spots().stream().map(s -> words.text("spot." + s)).toList(), words));
+    Optional<String> day = JobFacts.warranty(view, item);
+    day.map(d -> words.text("page.fitted.warranty-until", Map.of("date", d)))
+        .ifPresent(warranty -> said.put("warranty", warranty));
+    return words.text("handout.care." + (day.isEmpty() ? "fitted" : "fitted-warranty"), said);
   }
 
   private static List<String> always(JobView view) {

@@ -53,7 +53,10 @@ final class GlassWords {
   }
 
   private static String sideOf(Words words, String spot, String side) {
-    return words.text("handout.window." + side, Map.of("glass", words.text("spot." + spot)));
+    String own = "handout.window." + spot + "-" + side;
+    return words.has(own)
+        ? words.text(own)
+        : words.text("handout.window." + side, Map.of("glass", words.text("spot." + spot)));
   }
 
   private static Map<String, Object> sticker(

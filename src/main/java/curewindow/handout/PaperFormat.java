@@ -17,6 +17,9 @@ record PaperFormat(Size cut, Edge edge, double code, double smallest, TemplateFi
   /** From the bleed to the outer end of a crop mark. */
   private static final double ROOM_FOR_MARKS = 7;
 
+  /** What a carrier's text needs more. */
+  private static final double ROOM_FOR_CARRIER = 1.5;
+
   /** What is read in the hand, close by. */
   private static final double CARD = 7.5;
 
@@ -97,8 +100,8 @@ record PaperFormat(Size cut, Edge edge, double code, double smallest, TemplateFi
               32,
               SHEET,
               TemplateFiles.of("care-sheet", "care-sheet", "care-sheet-letter"));
-      case LABEL_62 -> roll(new Size(62, 100), 34, TemplateFiles.of("label-62"));
-      case LABEL_4X6 -> roll(Size.inches(4, 6), 44, TemplateFiles.of("label-4x6"));
+      case LABEL_62 -> roll(new Size(62, 100), 31, TemplateFiles.of("label-62"));
+      case LABEL_4X6 -> roll(Size.inches(4, 6), 38, TemplateFiles.of("label-4x6"));
       case LABEL_SMALL -> roll(Size.inches(2.25, 1.25), 18, TemplateFiles.of("label-small"));
     };
   }
@@ -113,7 +116,8 @@ record PaperFormat(Size cut, Edge edge, double code, double smallest, TemplateFi
 
   /** From the cut to the edge of the page, with the crop marks in it. */
   double margin() {
-    return edge.bleed() > 0 ? edge.bleed() + ROOM_FOR_MARKS : 0;
+    double carrier = edge.carrier() > 0 ? ROOM_FOR_CARRIER : 0;
+    return edge.bleed() > 0 ? edge.bleed() + ROOM_FOR_MARKS + carrier : 0;
   }
 
   /** The page that the template fills. */

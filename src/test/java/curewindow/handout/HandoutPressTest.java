@@ -63,7 +63,7 @@ final class HandoutPressTest {
     "wallet, 85, 55, 105, 75, 1",
     "wallet-inch, 88.9, 50.8, 108.9, 70.8, 1",
     "hang-tag, 70, 125, 90, 145, 2",
-    "window-up, 64, 42, 84, 62, 2",
+    "window-up, 64, 42, 87, 65, 2",
     "care-a5, 148, 210, 148, 210, 1",
     "care-letter, 139.7, 215.9, 139.7, 215.9, 1",
     "label-62, 62, 100, 62, 100, 1",

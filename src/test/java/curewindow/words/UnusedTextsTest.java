@@ -91,7 +91,16 @@ class UnusedTextsTest {
           new Built("import.heading.", "intake/GuessWords", headings()),
           new Built("import.paint.", "intake/GuessWords", Set.copyOf(PaintTone.ids())),
           new Built("handout.title.", "handout/HandoutPress", handouts()),
-          new Built("handout.window.", "handout/GlassWords", Set.of("left", "right")),
+          new Built(
+              "handout.window.",
+              "handout/GlassWords",
+              Set.of(
+                  "left",
+                  "right",
+                  "front-door-glass-left",
+                  "front-door-glass-right",
+                  "rear-door-glass-left",
+                  "rear-door-glass-right")),
           new Built("office.give.", "handout/OfficePickups", handouts()),
           new Built("page.state.", "page/DateList", states()),
           quotedIn("page.state.", "guide/Questions"),
