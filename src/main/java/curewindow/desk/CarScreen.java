@@ -2,6 +2,7 @@ package curewindow.desk;
 
 import curewindow.cure.Stay;
 import curewindow.guide.Questions;
+import curewindow.problem.Problem;
 import curewindow.shop.FittedItem;
 import curewindow.shop.Job;
 import curewindow.shop.PastVisit;
@@ -10,6 +11,8 @@ import curewindow.site.CallNotes;
 import curewindow.site.CallOutcome;
 import curewindow.site.CardFile;
 import curewindow.site.LoadedShop;
+import curewindow.site.PagesNow;
+import curewindow.site.VisitNotes;
 import curewindow.told.JobView;
 import curewindow.told.Listing;
 import curewindow.told.Printed;
@@ -20,10 +23,13 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -36,29 +42,47 @@ final class CarScreen {
    * The screen.
    *
    * @param page where the customer's page is shown; empty where none was made yet
+   * @param old whether that page is from before the last change
    * @param asked the likely questions with this car's answers, the first ones open to view
    * @param more the other questions
    * @param history what happened, the last first
    * @param fitted what was fitted, with film, batch and warranty
    * @param visit the visit that is due, in words; empty where none is
+   * @param seen a visit that was to be noted
    */
   record View(
       Frame frame,
       String job,
       String who,
       Optional<String> page,
+      boolean old,
       List<Asked> asked,
       List<Asked> more,
       List<Event> history,
       List<String> fitted,
       Optional<String> visit,
+      Seen seen,
       DatesBeside.Dates dates) {}
+
+  /** A visit that was to be noted: what was typed, and why it was not. */
+  record Seen(String note, List<String> problems) {
+
+    static final Seen NOTHING = new Seen("", List.of());
+  }
 
   /** A question, how it stands, and what to say. */
   record Asked(String id, String question, String stand, String answer) {}
 
-  /** Something that happened. */
-  record Event(String when, String what) {}
+  /** Something that happened, and how it is taken back where that can still be done. */
+  record Event(String when, String what, Optional<String> undo) {
+
+    Event(String when, String what) {
+      this(when, what, Optional.empty());
+    }
+  }
+
+  /** The note of what was seen on a photo alone; it stands in the shop's own file. */
+  private static final String PHOTO = "photo";
 
   private final DeskShop desk;
   private final DeskPages pages;
@@ -83,24 +107,35 @@ final class CarScreen {
    * @param site where the browser is shown the customers' site
    */
   Answer show(Job job, Frame frame, String site, Words words) {
+    return show(new Shown(job, site, Seen.NOTHING), frame, words);
+  }
+
+  /** What is shown: a car, where the browser is shown the customers' site, a visit not noted. */
+  private record Shown(Job job, String site, Seen seen) {}
+
+  private Answer show(Shown shown, Frame frame, Words words) {
+    Job job = shown.job();
+    Seen seen = shown.seen();
     LoadedShop shop = desk.now().shop();
     JobView theirs = desk.now().view(job);
     JobView ours = theirs.in(words);
     List<Asked> asked = asked(ours, shop);
     return Answer.html(
-        200,
+        seen.problems().isEmpty() ? 200 : 422,
         pages.html(
             "car",
             new View(
                 frame,
                 job.id(),
                 who(theirs),
-                shop.madePage(out, job.id()).map(folder -> site + folder),
+                shop.madePage(out, job.id()).map(folder -> shown.site() + folder),
+                desk.now().page(job) == PagesNow.Stand.OLD,
                 asked.stream().limit(QUESTIONS).toList(),
                 asked.stream().skip(QUESTIONS).toList(),
                 history(job, theirs, words),
                 fitted(ours),
                 visit(ours),
+                seen,
                 DatesBeside.of(shop, job, words, desk.time())),
             words));
   }
@@ -146,7 +181,7 @@ final class CarScreen {
 
   /** What happened, the last first; what a card says has no day of its own. */
   private List<Event> history(Job job, JobView view, Words words) {
-    ZoneId zone = view.shop().zone();
+    ZoneId there = view.timeline().zone();
     List<Dated> dated = new ArrayList<>();
     stays(view, words, dated);
     CallNotes.of(desk.now().shop()).of(job.id()).forEach(c -> dated.add(call(c, view, words)));
@@ -155,7 +190,12 @@ final class CarScreen {
     if (CardFile.isHandedOver(desk.now().shop(), job)) {
       events.add(new Event(words.text("desk.car.given"), words.text("desk.hand-over.given")));
     }
-    dated.forEach(d -> events.add(new Event(words.date(d.day()), d.what())));
+    LocalDate today = Noted.today(desk.now().shop(), desk.time());
+    Set<Noted> undone = EnumSet.noneOf(Noted.class);
+    for (Dated d : dated) {
+      Optional<Noted> undo = d.noted().filter(n -> d.day().equals(today)).filter(undone::add);
+      events.add(new Event(words.date(d.day()), d.what(), undo.map(Noted::id)));
+    }
     Printed printed = view.printed();
     printed
         .dates()
@@ -166,12 +206,12 @@ final class CarScreen {
                         words.text("desk.car.card"),
                         words.text("hold." + d.hold() + ".label")
                             + " "
-                            + words.dayAndTime(d.earliest(), zone))));
+                            + words.dayAndTime(d.earliest(), d.earliestClock(there)))));
     return events;
   }
 
-  /** Something that happened on a day. */
-  private record Dated(LocalDate day, String what) {}
+  /** Something that happened on a day, and whether it was noted at a tap. */
+  private record Dated(LocalDate day, String what, Optional<Noted> noted) {}
 
   private void stays(JobView view, Words words, List<Dated> dated) {
     ZoneId zone = view.shop().zone();
@@ -180,11 +220,17 @@ final class CarScreen {
       dated.add(
           new Dated(
               stay.pickup().atZone(zone).toLocalDate(),
-              words.text(key, Map.of("in", words.shortDay(stay.in(), zone)))));
+              words.text(key, Map.of("in", words.shortDay(stay.in(), zone))),
+              Optional.empty()));
     }
     for (PastVisit visit : view.job().seen()) {
       String note = visit.note().isEmpty() ? "" : ": " + visit.note();
-      dated.add(new Dated(visit.day(), words.text("desk.car.seen." + visit.result().id()) + note));
+      boolean anew = visit.result() == PastVisit.Result.REFITTED || !visit.what().isEmpty();
+      dated.add(
+          new Dated(
+              visit.day(),
+              words.text("desk.car.seen." + visit.result().id()) + note,
+              anew ? Optional.empty() : Optional.of(Noted.SEEN)));
     }
   }
 
@@ -203,7 +249,8 @@ final class CarScreen {
                 "question",
                 question,
                 "outcome",
-                words.text("desk.car.outcome." + call.outcome().id()))));
+                words.text("desk.car.outcome." + call.outcome().id()))),
+        Optional.of(Noted.CALLED));
   }
 
   /** A customer called: with which question, and what became of it. */
@@ -218,6 +265,46 @@ final class CarScreen {
           CallNotes.note(shop, job.id(), question, outcome.get(), desk.time());
           return job;
         });
-    return Answer.see("/job/" + job.id() + "?done=noted");
+    return Answer.see(path(job) + Noted.CALLED.done("noted", job));
+  }
+
+  private static String path(Job job) {
+    return "/job/" + job.id();
+  }
+
+  /** The shop saw the car, or a photo of it. */
+  Answer seen(Job job, Request request, Frame frame, Words words) throws IOException {
+    Request.Values form = request.form();
+    Optional<PastVisit.Result> result =
+        Arrays.stream(PastVisit.Result.values())
+            .filter(r -> r != PastVisit.Result.REFITTED && r.id().equals(form.one("result")))
+            .findFirst();
+    if (result.isEmpty()) {
+      return Answer.refused(400);
+    }
+    String note = form.has("photo") ? PHOTO : form.one("note");
+    List<Problem> wrong =
+        desk.write(
+            shop -> {
+              LocalDate today = Noted.today(shop, desk.time());
+              PastVisit visit = new PastVisit(today, List.of(), result.get(), note);
+              return VisitNotes.add(shop, job, visit, desk.time());
+            });
+    if (!wrong.isEmpty()) {
+      Seen seen = new Seen(note, new FormFields(wrong, words).others());
+      return show(new Shown(job, request.site(), seen), frame, words);
+    }
+    String to = form.one("from").equals("today") ? "/" : path(job);
+    return Answer.see(to + Noted.SEEN.done("seen", job));
+  }
+
+  /** What was noted by mistake today is taken back. */
+  Answer undo(Job job, Request.Values form) throws IOException {
+    Optional<Noted> what = Noted.of(form.one("what"));
+    if (what.isEmpty()) {
+      return Answer.refused(400);
+    }
+    String done = what.get().takeBack(desk, job) ? "undone" : "not-undone";
+    return Answer.see((what.get() == Noted.TOLD ? "/" : path(job)) + "?done=" + done);
   }
 }

@@ -6,6 +6,7 @@ import curewindow.cure.ExplanationCause;
 import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
 import curewindow.shop.Job;
+import curewindow.shop.OpenDays;
 import curewindow.shop.Shop;
 import curewindow.site.LoadedShop;
 import curewindow.told.BeforePickup;
@@ -104,8 +105,13 @@ final class DatesBeside {
             "film", filmName(cause),
             "spot", words.text("spot." + cause.spot()),
             "temperature", words.temperature(cause.meanFilm()));
-    if (release.end() instanceof Release.AtLimit limit && limit.isGentle()) {
-      return words.text("desk.why.limit", facts);
+    if (release.end() instanceof Release.Seen) {
+      return words.text("desk.why.seen", facts);
+    }
+    if (release.end() instanceof Release.AtLimit limit) {
+      return limit.isGentle()
+          ? words.text("desk.why.limit", facts)
+          : words.text("desk.why.limit-ready", facts);
     }
     return cause.driver().isEmpty()
         ? words.text("desk.why.floor", facts)
@@ -163,7 +169,18 @@ final class DatesBeside {
 
   private String after(long hours) {
     Shop shop = view.shop();
-    Instant at = view.job().pickup().plus(Duration.ofHours(hours));
+    Instant pickup = view.job().pickup();
+    Instant met = pickup.plus(Duration.ofHours(hours));
+    Instant at = hours == 0 ? met : firstOpen(met, shop);
     return words.dayAndTime(at, shop.zone());
+  }
+
+  /** Nobody picks a car up at night. */
+  private static Instant firstOpen(Instant from, Shop shop) {
+    return new OpenDays(shop)
+        .firstOpen(from.atZone(shop.zone()).toLocalDateTime())
+        .map(at -> at.atZone(shop.zone()).toInstant())
+        .filter(at -> at.isAfter(from))
+        .orElse(from);
   }
 }

@@ -2,6 +2,7 @@ package curewindow.desk;
 
 import curewindow.shop.Job;
 import curewindow.site.LoadedShop;
+import curewindow.site.PagesNow;
 import curewindow.told.JobView;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -47,15 +48,25 @@ final class DeskShop {
    * The shop at one moment, and what was found out about it.
    *
    * @param views the jobs that were looked at, each in its customer's language
+   * @param made which pages are up to date
    */
-  record Now(LoadedShop shop, Finder finder, Map<Job, JobView> views) {
+  record Now(LoadedShop shop, Finder finder, Map<Job, JobView> views, PagesNow made) {
 
-    static Now of(LoadedShop shop) {
-      return of(shop, Finder.of(shop));
+    static Now of(LoadedShop shop, PagesNow made) {
+      return of(shop, Finder.of(shop), made);
     }
 
-    static Now of(LoadedShop shop, Finder finder) {
-      return new Now(shop, finder, new ConcurrentHashMap<>());
+    static Now of(LoadedShop shop, Finder finder, PagesNow made) {
+      return new Now(shop, finder, new ConcurrentHashMap<>(), made);
+    }
+
+    /** How the page of a job stands. */
+    PagesNow.Stand page(Job job) {
+      try {
+        return made.of(shop, view(job));
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
     }
 
     /** Whether anything can be done at all. */
@@ -83,7 +94,8 @@ final class DeskShop {
 
   private State read() {
     long stamp = stamp();
-    return new State(Now.of(LoadedShop.load(folder, clock)), clock.instant(), stamp);
+    return new State(
+        Now.of(LoadedShop.load(folder, clock), new PagesNow(out)), clock.instant(), stamp);
   }
 
   /** Something that writes into the shop folder. */
@@ -108,7 +120,9 @@ final class DeskShop {
     State before = state;
     T result = work.in(before.now().shop());
     LoadedShop shop = before.now().shop().again();
-    state = new State(Now.of(shop, before.now().finder()), before.at(), before.stamp());
+    state =
+        new State(
+            Now.of(shop, before.now().finder(), before.now().made()), before.at(), before.stamp());
     return result;
   }
 
@@ -119,7 +133,7 @@ final class DeskShop {
   synchronized void put(Job job) {
     State before = state;
     LoadedShop shop = before.now().shop().with(job);
-    state = new State(Now.of(shop), before.at(), before.stamp());
+    state = new State(Now.of(shop, before.now().made()), before.at(), before.stamp());
   }
 
   /** Reads the folder again where it is another by now. */

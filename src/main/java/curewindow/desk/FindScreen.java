@@ -4,23 +4,38 @@ import curewindow.shop.Job;
 import curewindow.shop.Shop;
 import curewindow.site.LoadedShop;
 import curewindow.words.Words;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Finds cars by what people remember of them. */
+/** Finds cars by what people remember of them; all cars of a roll, too. */
 final class FindScreen {
 
-  private static final int SHOWN = 40;
+  /** On one screen; more cars than any roll is enough for. */
+  private static final int SHOWN = 500;
+
+  private static final int MOST_UNREAD = 20;
 
   /**
    * The screen.
    *
    * @param query what was typed
    * @param rows what was found, the last picked up first
-   * @param more how many more there are
+   * @param count how many there are, and which of them are shown
+   * @param before where those before are; empty where these are the first
+   * @param after where those after are; empty where these are the last
+   * @param unread numbers of cars that could not be looked through
    */
-  record View(Frame frame, String query, List<Row> rows, Optional<String> more) {}
+  record View(
+      Frame frame,
+      String query,
+      List<Row> rows,
+      String count,
+      Optional<String> before,
+      Optional<String> after,
+      List<String> unread) {}
 
   /** A car. */
   record Row(String job, String firstName, String car, String films, String day) {}
@@ -35,16 +50,45 @@ final class FindScreen {
 
   Answer show(Request request, Frame frame, Words words) {
     String query = request.query().one("q");
-    Finder.Found found = desk.now().finder().find(query, SHOWN);
+    int from = SHOWN * part(request.query().one("part"));
+    DeskShop.Now now = desk.now();
+    Finder.Found found = now.finder().find(query, from, SHOWN);
     List<Row> rows = found.jobs().stream().map(job -> row(job, words)).toList();
-    return Answer.html(
-        200, pages.html("find", new View(frame, query, rows, more(found.more(), words)), words));
+    int last = from + rows.size();
+    View view =
+        new View(
+            frame,
+            query,
+            rows,
+            count(found.all(), from, last, words),
+            from == 0 ? Optional.empty() : Optional.of(at(query, from / SHOWN - 1)),
+            last == found.all() || rows.isEmpty()
+                ? Optional.empty()
+                : Optional.of(at(query, from / SHOWN + 1)),
+            unread(now.shop(), query, rows.isEmpty()));
+    return Answer.html(200, pages.html("find", view, words));
   }
 
-  private static Optional<String> more(int number, Words words) {
-    return number == 0
-        ? Optional.empty()
-        : Optional.of(words.text("desk.find.more", Map.of("n", number)));
+  private static int part(String text) {
+    return text.matches("[0-9]{1,4}") ? Integer.parseInt(text) : 0;
+  }
+
+  private static String at(String query, int part) {
+    return "/find?q=" + URLEncoder.encode(query, StandardCharsets.UTF_8) + "&part=" + part;
+  }
+
+  private static String count(int all, int from, int last, Words words) {
+    return last - from == all
+        ? words.text("desk.find.all", Map.of("n", all))
+        : words.text("desk.find.part", Map.of("from", from + 1, "to", last, "n", all));
+  }
+
+  /** Where nothing was found, the car may be any of them. */
+  private static List<String> unread(LoadedShop shop, String query, boolean any) {
+    return LostCars.unread(shop).stream()
+        .filter(id -> any || Finder.has(id, query))
+        .limit(MOST_UNREAD)
+        .toList();
   }
 
   private Row row(Job job, Words words) {

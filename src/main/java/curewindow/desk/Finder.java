@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * Finds jobs by what people remember of them: number, first name, car, film, batch, date. Every
@@ -83,25 +84,48 @@ final class Finder {
   /**
    * What was found.
    *
-   * @param jobs the first of them
-   * @param more how many more there are
+   * @param jobs some of them
+   * @param all how many there are
    */
-  record Found(List<Job> jobs, int more) {}
+  record Found(List<Job> jobs, int all) {}
 
-  /** The jobs in which each word of a query begins a word, or stands inside one of its codes. */
-  Found find(String query, int most) {
-    List<String> words = List.of(plain(query).strip().split("\\s+"));
+  /**
+   * The jobs in which each word of a query begins a word, or stands inside one of its codes.
+   *
+   * @param from how many of them are left out first
+   * @param most how many are given
+   */
+  Found find(String query, int from, int most) {
+    List<String> needles = needles(query);
     List<Job> found = new ArrayList<>();
     int all = 0;
     for (Line line : lines) {
-      if (words.stream().allMatch(w -> line.text().contains(needle(w)))) {
+      if (has(line.text(), needles)) {
         all++;
-        if (found.size() < most) {
+        if (all > from && found.size() < most) {
           found.add(line.job());
         }
       }
     }
-    return new Found(found, all - found.size());
+    return new Found(found, all);
+  }
+
+  /** Whether a number alone has all words of a query. */
+  static boolean has(String id, String query) {
+    return has(" " + plain(id) + " ", needles(query));
+  }
+
+  private static List<String> needles(String query) {
+    return Stream.of(plain(query).strip().split("\\s+")).map(Finder::needle).toList();
+  }
+
+  private static boolean has(String text, List<String> needles) {
+    for (String needle : needles) {
+      if (!text.contains(needle)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Letters alone begin a word; a part of a number or code may stand anywhere in it. */

@@ -30,8 +30,13 @@ record FirstDraft(LoadedShop shop, Instant at) {
   }
 
   /** The time of day by the shop's clock, on whole five minutes. */
-  private String now() {
+  String now() {
     return minute(STEP, time -> time);
+  }
+
+  /** The next whole quarter of an hour by the shop's clock. */
+  String soon() {
+    return minute(QUARTER, time -> time.plus(QUARTER, ChronoUnit.MINUTES));
   }
 
   private String minute(int step, UnaryOperator<Instant> moved) {
@@ -60,7 +65,7 @@ record FirstDraft(LoadedShop shop, Instant at) {
         own.place(),
         "outside",
         "outside",
-        minute(QUARTER, time -> time.plus(QUARTER, ChronoUnit.MINUTES)),
+        soon(),
         List.of(item()));
   }
 

@@ -58,6 +58,20 @@ final class FormFields {
         "save again to put this in place of theirs, or open it anew to see theirs");
   }
 
+  /**
+   * The same of a value, with what the other one put.
+   *
+   * @param theirs in words; may be empty
+   */
+  static Problem overtaken(String file, String path, String theirs) {
+    Where where = new Where(file, 0, 0, path);
+    String fix = "save to put yours in place of theirs";
+    return theirs.isBlank()
+        ? Problem.error("emptied-meanwhile", where, "somebody else left this empty meanwhile", fix)
+        : Problem.error("saved-meanwhile", where, "somebody else saved another value", fix)
+            .with("value", theirs);
+  }
+
   Field field(String name, String value) {
     return new Field(name, value, at(name));
   }

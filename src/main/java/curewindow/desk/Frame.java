@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param shop the shop's name
  * @param links the screens that can be gone to
  * @param done what was just done; empty where nothing was
+ * @param undo how that is taken back; empty where it cannot be
  * @param other the other language the desk speaks
  * @param back where the screen is found again in it, where it has no form that says so
  */
@@ -21,6 +22,7 @@ record Frame(
     String shop,
     List<Link> links,
     Optional<String> done,
+    Optional<Undo> undo,
     Other other,
     String back) {
 
@@ -30,6 +32,14 @@ record Frame(
     Link quieter() {
       return new Link(href, text, here, true);
     }
+  }
+
+  /** What can be taken back of a car. */
+  record Undo(String job, String what) {}
+
+  /** The same with a way to take back what was just done. */
+  Frame undoing(Optional<Undo> what) {
+    return new Frame(lang, title, shop, links, done, what, other, back);
   }
 
   /** Another language. */
@@ -45,17 +55,17 @@ record Frame(
             link(words, path, "/import", "desk.import.title").quieter());
     Other other =
         words.language().equals("es") ? new Other("en", "English") : new Other("es", "Español");
-    return new Frame(words.language(), title, shop, links, done, other, path);
+    return new Frame(words.language(), title, shop, links, done, Optional.empty(), other, path);
   }
 
   /** The same with another place where it is found again. */
   Frame at(String place) {
-    return new Frame(lang, title, shop, links, done, other, place);
+    return new Frame(lang, title, shop, links, done, undo, other, place);
   }
 
   /** The same for a desk that has no other screens yet. */
   Frame alone() {
-    return new Frame(lang, title, shop, List.of(), Optional.empty(), other, back);
+    return new Frame(lang, title, shop, List.of(), Optional.empty(), Optional.empty(), other, back);
   }
 
   private static Link link(Words words, String path, String href, String key) {

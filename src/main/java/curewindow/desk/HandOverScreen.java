@@ -3,21 +3,12 @@ package curewindow.desk;
 import curewindow.handout.CodeLevel;
 import curewindow.handout.HandoutPress;
 import curewindow.handout.QrCode;
-import curewindow.problem.Problem;
-import curewindow.send.Login;
-import curewindow.send.NotLive;
-import curewindow.send.Send;
-import curewindow.send.SendTrouble;
 import curewindow.shop.Handout;
 import curewindow.shop.HandoutChoice;
 import curewindow.shop.Job;
-import curewindow.shop.SendTo;
-import curewindow.shop.Shop;
 import curewindow.site.CardFile;
 import curewindow.site.LoadedShop;
-import curewindow.site.Output;
-import curewindow.site.Press;
-import curewindow.site.PressReport;
+import curewindow.site.PagesNow;
 import curewindow.site.Tokens;
 import curewindow.told.Contact;
 import curewindow.told.JobView;
@@ -26,12 +17,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /** Handing a car over: its page is made and sent, its code shown, its card printed. */
 final class HandOverScreen {
@@ -39,7 +28,10 @@ final class HandOverScreen {
   /**
    * The screen.
    *
-   * @param code the code of the page's address; empty until the page is made
+   * @param code the code of the page's address; empty until the page of the job as it is now is
+   *     made
+   * @param old whether there is a page from before the last change
+   * @param online what is known of the page's address
    * @param steps what was done and what came of it
    * @param prints what can be printed
    * @param text a message for the customer, in their language
@@ -51,7 +43,9 @@ final class HandOverScreen {
       String job,
       String who,
       Optional<Code> code,
-      List<Step> steps,
+      boolean old,
+      Online online,
+      List<PressReports.Step> steps,
       List<FormFields.Choice> prints,
       DatesBeside.Dates dates,
       String text,
@@ -61,32 +55,51 @@ final class HandOverScreen {
   /** A code as SVG, and the address that it says. */
   record Code(int side, String path, String address) {}
 
-  /** Something that was done. */
-  record Step(boolean good, String text) {}
+  /**
+   * What is known of the page's address since the desk was started.
+   *
+   * @param answers whether it answered with this page when that was asked last
+   * @param silent whether it did not
+   */
+  record Online(boolean answers, boolean silent) {}
+
+  /** Stands in the address of this screen where a press was just done, with its number. */
+  private static final String PRESSED = "pressed";
 
   private final DeskShop desk;
   private final DeskPages pages;
-  private final Path out;
   private final Clock clock;
+  private final PagePress press;
+  private final PressReports reports = new PressReports();
 
   HandOverScreen(DeskShop desk, DeskPages pages, Path out, Clock clock) {
     this.desk = desk;
     this.pages = pages;
-    this.out = out;
     this.clock = clock;
+    this.press = new PagePress(desk, out, clock);
   }
 
-  Answer show(Job job, Frame frame, Words words) {
-    return show(job, frame, List.of(), words);
+  /** The screen, with what came of a press where one was just done. */
+  Answer show(Job job, Request request, Frame frame, Words words) {
+    String asked = request.query().one(PRESSED);
+    List<PressReports.Step> steps =
+        reports
+            .of(job.id())
+            .filter(report -> report.number().equals(asked))
+            .map(report -> report.made().steps())
+            .orElse(List.of());
+    return show(job, frame, steps, words);
   }
 
-  private Answer show(Job job, Frame frame, List<Step> steps, Words words) {
+  private Answer show(Job job, Frame frame, List<PressReports.Step> steps, Words words) {
     LoadedShop shop = desk.now().shop();
     JobView view = desk.now().view(job);
+    PagesNow.Stand stand = desk.now().page(job);
     Optional<Code> code =
         Optional.of(view.address().toString())
-            .filter(a -> isMade(job))
+            .filter(a -> stand == PagesNow.Stand.NOW)
             .flatMap(HandOverScreen::code);
+    Optional<Boolean> online = reports.of(job.id()).flatMap(report -> report.made().online());
     String text = message(view);
     return Answer.html(
         200,
@@ -97,6 +110,8 @@ final class HandOverScreen {
                 job.id(),
                 CarScreen.who(view),
                 code,
+                stand == PagesNow.Stand.OLD,
+                new Online(online.orElse(false), !online.orElse(true)),
                 steps,
                 prints(view, words),
                 DatesBeside.of(shop, job, words, desk.time()),
@@ -119,8 +134,9 @@ final class HandOverScreen {
                 "address", view.address().toString()));
   }
 
+  /** Whether the page that was made is the one of the job as it is now. */
   private boolean isMade(Job job) {
-    return desk.now().shop().madePage(out, job.id()).isPresent();
+    return desk.now().page(job) == PagesNow.Stand.NOW;
   }
 
   private static List<FormFields.Choice> prints(JobView view, Words words) {
@@ -150,72 +166,14 @@ final class HandOverScreen {
             });
   }
 
-  /** Makes the page, sends it where that is set up, and asks whether it answers. */
-  Answer press(Job job, Frame frame, Words words) throws IOException {
-    List<Step> steps = new ArrayList<>();
-    PressReport report = press();
-    desk.readAgain();
-    List<Problem> wrong =
-        report.problems().stream().filter(Problem::isError).filter(p -> concerns(p, job)).toList();
-    boolean made = isMade(job) && !report.leftOut().contains(job.id());
-    steps.add(new Step(made, words.text(made ? "desk.hand-over.made" : "desk.hand-over.not-made")));
-    wrong.forEach(p -> steps.add(new Step(false, p.oneLine())));
-    if (made) {
-      steps.addAll(sent(job, words));
-    }
-    Job now = desk.job(job.id()).orElse(job);
-    return show(now, frame, steps, words);
+  /** Makes the page, sends it where that is set up, and goes to what came of it. */
+  Answer press(Job job, Words words) throws IOException {
+    String number = reports.keep(job.id(), press.of(job, words));
+    return Answer.see(path(job) + "?" + PRESSED + "=" + number);
   }
 
-  private static boolean concerns(Problem problem, Job job) {
-    return problem.file().equals(job.where().file()) || !problem.file().startsWith("jobs");
-  }
-
-  /** A press takes seconds, in which others at the desk go on working. */
-  private PressReport press() throws IOException {
-    try (Output output = Output.open(out)) {
-      LoadedShop shop = LoadedShop.load(desk.folder(), clock);
-      return Press.run(shop, output, clock, Tokens.secure(), new Press.Allowed(false, Set.of()));
-    }
-  }
-
-  private List<Step> sent(Job job, Words words) throws IOException {
-    Shop own = desk.now().shop().shop().orElseThrow();
-    List<Step> steps = new ArrayList<>();
-    if (own.send().isEmpty()) {
-      steps.add(new Step(false, words.text("desk.hand-over.not-sent", Map.of("folder", site()))));
-    } else {
-      steps.addAll(send(own.send().get(), words));
-    }
-    steps.add(
-        Send.wrongAtAddress(out, job.id())
-            .map(wrong -> new Step(false, silent(wrong, words)))
-            .orElseGet(() -> new Step(true, words.text("desk.hand-over.answers"))));
-    return steps;
-  }
-
-  private static String silent(NotLive wrong, Words words) {
-    String why = words.text("desk.silent." + wrong.how().id(), Map.of("detail", wrong.detail()));
-    return words.text("desk.hand-over.silent", Map.of("why", why));
-  }
-
-  /** Which other pages do not answer, the command tells; here it is about one car. */
-  private List<Step> send(SendTo to, Words words) {
-    try {
-      Send.Report report =
-          new Send(to, out, line -> {}).run(Login.ofEnvironment(), new Send.Allowed(false, false));
-      return report.done().isEmpty()
-          ? report.wrong().stream().map(w -> new Step(false, w)).toList()
-          : List.of(new Step(true, words.text("desk.hand-over.sent")));
-    } catch (SendTrouble e) {
-      return List.of(new Step(false, words.text("desk.send." + e.kind().id(), e.parts())));
-    } catch (IOException e) {
-      return List.of(new Step(false, String.valueOf(e.getMessage())));
-    }
-  }
-
-  private String site() {
-    return out.resolve("site").toString();
+  private static String path(Job job) {
+    return "/job/" + job.id() + "/hand-over";
   }
 
   /** The card or another handout as a PDF, whose dates are noted as printed. */
@@ -223,6 +181,9 @@ final class HandOverScreen {
     Optional<Handout> as = Handout.of(kind);
     if (as.isEmpty()) {
       return Answer.refused(400);
+    }
+    if (!isMade(job)) {
+      return Answer.see(path(job));
     }
     Path file = Files.createTempFile("curewindow-", ".pdf");
     try {
@@ -239,7 +200,8 @@ final class HandOverScreen {
         return Answer.of("application/pdf", Files.readAllBytes(file))
             .with("Content-Disposition", "inline; filename=\"" + job.id() + "-" + kind + ".pdf\"");
       }
-      List<Step> steps = result.problems().stream().map(p -> new Step(false, p.oneLine())).toList();
+      List<PressReports.Step> steps =
+          result.problems().stream().map(p -> new PressReports.Step(false, p.oneLine())).toList();
       return show(job, frame, steps, words);
     } finally {
       Files.deleteIfExists(file);
@@ -249,7 +211,7 @@ final class HandOverScreen {
   /** The customer took the page along without paper. */
   Answer taken(Job job) throws IOException {
     if (!isMade(job)) {
-      return Answer.see("/job/" + job.id() + "/hand-over");
+      return Answer.see(path(job));
     }
     desk.note(
         shop -> {

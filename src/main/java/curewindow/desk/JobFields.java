@@ -44,6 +44,7 @@ final class JobFields {
       List<Group> films,
       List<String> problems,
       Choices spots,
+      Choices kept,
       Optional<Sketch> sketch,
       boolean glass,
       Field finished,
@@ -73,11 +74,14 @@ final class JobFields {
   private final LoadedShop shop;
   private final Catalogue catalogue;
   private final JobDraft draft;
+  private final FormMemory memory;
   private final FormFields fields;
   private final Words words;
 
-  JobFields(LoadedShop shop, JobDraft draft, List<Problem> problems, Words words) {
+  JobFields(
+      LoadedShop shop, JobDraft draft, FormMemory memory, List<Problem> problems, Words words) {
     this.shop = shop;
+    this.memory = memory;
     this.catalogue = shop.read().catalogue();
     this.draft = draft;
     this.fields = new FormFields(problems, words);
@@ -161,6 +165,7 @@ final class JobFields {
                 .map(s -> new Choice(s, words.text("spot." + s), item.spots().contains(s)))
                 .toList(),
             fields.at(JobForm.name(number, "spots"))),
+        kept(number),
         BodyType.of(draft.car().body())
             .filter(b -> !spots.isEmpty())
             .map(b -> sketch(CarSketch.of(b), spots, item.spots())),
@@ -172,6 +177,16 @@ final class JobFields {
         fields.field(JobForm.name(number, "warranty-years"), item.warrantyYears()),
         fields.field(JobForm.name(number, "lamp.surface"), item.lampSurface()),
         fields.field(JobForm.name(number, "lamp.minutes"), item.lampMinutes()));
+  }
+
+  /** Carried along unseen, for when the film is another one again. */
+  private Choices kept(int number) {
+    return new Choices(
+        FormMemory.keptName(number),
+        memory.kept().getOrDefault(number, List.of()).stream()
+            .map(s -> new Choice(s, s, true))
+            .toList(),
+        List.of());
   }
 
   private List<Group> films(String chosen) {

@@ -57,7 +57,7 @@ final class JobForm {
     return new ItemDraft(
         known == null ? "" : known.service(),
         film,
-        known == null ? List.of() : canHold(form.list(name(n, "spots")), known, catalogue),
+        spots(form, n, catalogue),
         form.one(name(n, "finished")),
         form.one(name(n, "vlt")),
         form.one(name(n, "glass-vlt")),
@@ -67,11 +67,15 @@ final class JobForm {
         form.one(name(n, "lamp.minutes")));
   }
 
-  /** Spots that were chosen for another film before are not this one's. */
-  private static List<String> canHold(List<String> spots, Film film, Catalogue catalogue) {
-    return catalogue.services().get(film.service()).spots().stream()
-        .filter(spots::contains)
-        .toList();
+  /** The chosen spots that an item's film can lie on; others may have been for another film. */
+  static List<String> spots(Request.Values form, int n, Catalogue catalogue) {
+    Film film = catalogue.films().get(form.one(name(n, "film")));
+    List<String> chosen = FormMemory.chosen(form, n).toList();
+    return film == null
+        ? List.of()
+        : catalogue.services().get(film.service()).spots().stream()
+            .filter(chosen::contains)
+            .toList();
   }
 
   /**

@@ -1,6 +1,7 @@
 package curewindow.desk;
 
 import curewindow.problem.Problem;
+import curewindow.shop.Catalogue;
 import curewindow.shop.Job;
 import curewindow.shop.JobCheck;
 import curewindow.shop.JobDraft;
@@ -28,6 +29,7 @@ final class JobScreen {
    * @param version of the file that is changed; empty for a new car
    * @param began the key of the form of a new car
    * @param usual what the shop fits most often
+   * @param memory what the form carries along beside what is typed
    * @param items what was fitted
    * @param rest the other fields
    * @param dates the customer's dates; empty until there is enough for them
@@ -41,6 +43,7 @@ final class JobScreen {
       String version,
       String began,
       List<Usual> usual,
+      FormMemory memory,
       List<JobFields.Item> items,
       JobFields.Rest rest,
       Optional<DatesBeside.Dates> dates,
@@ -69,38 +72,48 @@ final class JobScreen {
   Answer fresh(Request request, Words words) {
     FirstDraft first = new FirstDraft(desk.now().shop(), desk.time());
     JobDraft draft = desk.job(request.query().one("as")).map(first::like).orElseGet(first::fresh);
-    return show(fresh(newCars.begin(draft.id()), draft, false), words);
+    return show(fresh(newCars.begin(draft.id()), draft, FormMemory.fresh(draft), false), words);
   }
 
   /** What is asked of the screen: which form, and what is in it. */
   private record Asked(
-      String action, String version, String began, JobDraft draft, boolean strict) {}
+      String action,
+      String version,
+      String began,
+      JobDraft draft,
+      FormMemory memory,
+      boolean strict) {}
 
-  private static Asked fresh(String began, JobDraft draft, boolean strict) {
-    return new Asked("/new", "", began, draft, strict);
+  private static Asked fresh(String began, JobDraft draft, FormMemory memory, boolean strict) {
+    return new Asked("/new", "", began, draft, memory, strict);
   }
 
   /** A form that was sent: something of it changed, or it is to be saved. */
   Answer sent(Request request, Words words) throws IOException {
     Request.Values form = request.form();
     LoadedShop shop = desk.now().shop();
-    JobDraft draft = JobForm.draft(form, shop.read().catalogue());
+    FormMemory memory = FormMemory.of(form, shop.read().catalogue());
+    FirstDraft first = new FirstDraft(shop, desk.time());
+    JobDraft typed = JobForm.draft(form, shop.read().catalogue());
+    JobDraft draft = memory.at(typed, first.now(), first.soon());
     String wanted = form.one("do");
     String began = form.one("began");
     if (wanted.equals("save")) {
-      return add(began, draft, words);
+      return add(began, draft, memory, words);
     }
-    return show(fresh(began, changed(draft, wanted, shop), false), words);
+    JobDraft other = changed(draft, wanted, shop);
+    return show(fresh(began, other, memory.after(wanted, other), false), words);
   }
 
-  private Answer add(String began, JobDraft draft, Words words) throws IOException {
+  private Answer add(String began, JobDraft draft, FormMemory memory, Words words)
+      throws IOException {
     Saved<Job> result = newCars.save(began, draft);
     if (result instanceof Saved.Written<Job> written) {
       String id = written.what().id();
       String done = id.equals(draft.id()) ? "saved" : "moved&from=" + draft.id();
       return Answer.see("/job/" + id + "/hand-over?done=" + done);
     }
-    Asked asked = fresh(began, draft, true);
+    Asked asked = fresh(began, draft, memory, true);
     return refused(asked, ((Saved.Refused<Job>) result).problems(), words, 422);
   }
 
@@ -109,12 +122,21 @@ final class JobScreen {
     Optional<KeptFile> kept = JobFiles.of(desk.now().shop(), job);
     Optional<JobDraft> draft = kept.flatMap(begun::begin);
     return draft
-        .map(d -> show(asked(job, kept.get().version(), d), words))
+        .map(d -> show(asked(job.id(), kept.get().version(), d, FormMemory.NONE), words))
         .orElseGet(() -> Answer.see("/job/" + job.id() + "?done=by-hand"));
   }
 
-  private static Asked asked(Job job, String version, JobDraft draft) {
-    return new Asked("/job/" + job.id() + "/change", version, "", draft, true);
+  private static Asked asked(String job, String version, JobDraft draft, FormMemory memory) {
+    return new Asked("/job/" + job + "/change", version, "", draft, memory, true);
+  }
+
+  /** The form of a job whose file is gone or cannot be read: what was typed stays on the screen. */
+  Answer lost(String job, Request request, Problem why, Words words) {
+    Catalogue catalogue = desk.now().shop().read().catalogue();
+    JobDraft typed = JobForm.draft(request.form(), catalogue).withId(job);
+    FormMemory memory = FormMemory.of(request.form(), catalogue);
+    Asked asked = asked(job, request.form().one("version"), typed, memory);
+    return refused(asked, List.of(why), words, 409);
   }
 
   /** The form of a job that is there, sent. */
@@ -125,9 +147,11 @@ final class JobScreen {
     Optional<JobDraft> base = begun.of(version);
     JobDraft typed = JobForm.draft(form, shop.read().catalogue()).withId(job.id());
     JobDraft draft = base.map(b -> JobForm.ordered(typed, b)).orElse(typed);
-    if (!form.one("do").equals("save")) {
-      JobDraft other = changed(draft, form.one("do"), shop);
-      return show(asked(job, version, other), words);
+    FormMemory memory = FormMemory.of(form, shop.read().catalogue());
+    String wanted = form.one("do");
+    if (!wanted.equals("save")) {
+      JobDraft other = changed(draft, wanted, shop);
+      return show(asked(job.id(), version, other, memory.after(wanted, other)), words);
     }
     Saved<Job> result = JobFiles.change(shop, job, version, draft);
     if (result instanceof Saved.Written<Job> written) {
@@ -135,7 +159,7 @@ final class JobScreen {
       return Answer.see("/job/" + written.what().id() + "/hand-over?done=saved");
     }
     if (result instanceof Saved.Refused<Job> refused) {
-      return refused(asked(job, version, draft), refused.problems(), words, 422);
+      return refused(asked(job.id(), version, draft, memory), refused.problems(), words, 422);
     }
     KeptFile now = ((Saved.Overtaken<Job>) result).now();
     Optional<JobDraft> theirs = begun.begin(now);
@@ -149,14 +173,17 @@ final class JobScreen {
       }
     }
     List<Problem> told =
-        both.map(
-                m ->
-                    m.clashes().stream()
-                        .map(name -> FormFields.overtaken(now.file(), name))
-                        .toList())
+        both.map(m -> clashes(m.clashes(), theirs.get(), now.file(), words))
             .orElseGet(() -> List.of(FormFields.overtaken(now.file(), "")));
     JobDraft shown = both.map(JobMerge.Merged::draft).orElse(draft);
-    return refused(asked(job, now.version(), shown), told, words, 409);
+    return refused(asked(job.id(), now.version(), shown, memory), told, words, 409);
+  }
+
+  /** What the other one put stands beside one's own. */
+  private List<Problem> clashes(List<String> names, JobDraft theirs, String file, Words words) {
+    ShownWords shown =
+        new ShownWords(new JobFields(desk.now().shop(), theirs, FormMemory.NONE, List.of(), words));
+    return names.stream().map(name -> FormFields.overtaken(file, name, shown.of(name))).toList();
   }
 
   /** A form in which a button changed something that no field has. */
@@ -222,7 +249,7 @@ final class JobScreen {
   private Answer show(
       Asked asked, Optional<Job> job, List<Problem> problems, Words words, int status) {
     LoadedShop shop = desk.now().shop();
-    JobFields fields = new JobFields(shop, asked.draft(), problems, words);
+    JobFields fields = new JobFields(shop, asked.draft(), asked.memory(), problems, words);
     boolean isNew = asked.version().isEmpty();
     String title = words.text(isNew ? "desk.new.title" : "desk.change.title");
     View view =
@@ -233,6 +260,7 @@ final class JobScreen {
             asked.version(),
             asked.began(),
             usual(shop, words),
+            asked.memory(),
             fields.items(),
             fields.rest(),
             job.map(j -> DatesBeside.of(shop, j, words)),

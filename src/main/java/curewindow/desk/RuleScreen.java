@@ -35,7 +35,9 @@ final class RuleScreen {
    * @param action where the form is sent
    * @param version of the file that is changed
    * @param rules the rules of the service
-   * @param effect what they do to the dates; empty where there is no film to tell it by
+   * @param effect what they do to the dates; empty where there is no film to tell it by, or where a
+   *     number is wrong
+   * @param wrong whether a number is wrong
    * @param problems what no field shows
    */
   record View(
@@ -44,6 +46,7 @@ final class RuleScreen {
       String version,
       List<Rule> rules,
       Optional<EffectBeside.Effect> effect,
+      boolean wrong,
       List<String> problems) {}
 
   /**
@@ -158,6 +161,9 @@ final class RuleScreen {
         words.text("desk.rules.title", Map.of("service", words.text("service." + asked.service())));
     String name = shop.shop().map(Shop::name).orElseThrow();
     String action = PATH + asked.service();
+    // A rule with a wrong number is none, so that its wait would seem to be gone.
+    boolean wrong =
+        problems.stream().anyMatch(p -> p.isError() && asked.numbers().containsKey(p.path()));
     View view =
         new View(
             Frame.of(words, name, title, action, Optional.empty()),
@@ -166,7 +172,8 @@ final class RuleScreen {
             rules(asked.file().text(), asked.service())
                 .map(rule -> rule(rule, asked.numbers(), fields, words))
                 .toList(),
-            film(shop, asked.service()).flatMap(f -> effect(f, then, words)),
+            film(shop, asked.service()).filter(f -> !wrong).flatMap(f -> effect(f, then, words)),
+            wrong,
             fields.others(RuleText.FILE));
     return Answer.html(status, pages.html("rules", view, words));
   }

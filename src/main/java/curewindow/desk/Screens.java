@@ -170,12 +170,23 @@ final class Screens implements DeskServer.Screens {
   private Answer job(Request request, Words words) throws IOException {
     String[] parts = request.path().substring(JOB.length()).split("/", 2);
     Optional<Job> found = desk.job(parts[0]);
+    String what = parts.length > 1 ? parts[1] : "";
     if (found.isEmpty()) {
-      return notHere(request, words);
+      return lost(parts[0], what, request, words);
     }
     Job job = found.get();
-    String what = parts.length > 1 ? parts[1] : "";
     return request.isPost() ? done(job, what, request, words) : shown(job, what, request, words);
+  }
+
+  /** A car whose file is gone or cannot be read; a form that is open keeps its text. */
+  private Answer lost(String id, String what, Request request, Words words) {
+    Optional<LostCars.Lost> lost = LostCars.of(desk.now().shop(), id, words);
+    if (lost.isEmpty()) {
+      return notHere(request, words);
+    }
+    return request.isPost() && what.equals("change")
+        ? jobs.lost(id, request, lost.get().problem(), words)
+        : message(request, words, request.isPost() ? 409 : 404, lost.get().lines());
   }
 
   private Answer shown(Job job, String what, Request request, Words words) {
@@ -183,7 +194,7 @@ final class Screens implements DeskServer.Screens {
     return switch (what) {
       case "" -> cars.show(job, frame, request.site(), words);
       case "change" -> jobs.change(job, words);
-      case "hand-over" -> handOver.show(job, frame, words);
+      case "hand-over" -> handOver.show(job, request, frame, words);
       case "press", "print" -> Answer.see(JOB + job.id() + "/hand-over");
       default -> notHere(request, words);
     };
@@ -193,12 +204,13 @@ final class Screens implements DeskServer.Screens {
     Frame frame = frame(request, words, CarScreen.who(desk.now().view(job)));
     return switch (what) {
       case "change" -> jobs.changed(job, request, words);
-      case "press" -> handOver.press(job, frame, words);
+      case "press" -> handOver.press(job, words);
       case "print" -> handOver.print(job, request.form().one("as"), frame, words);
       case "taken" -> handOver.taken(job);
       case "called" -> cars.called(job, request.form());
-      case "told" -> today.told(job);
-      case "seen" -> today.seen(job, request.form());
+      case "told" -> today.told(job, request.form());
+      case "seen" -> cars.seen(job, request, frame, words);
+      case "undo" -> cars.undo(job, request.form());
       default -> notHere(request, words);
     };
   }
@@ -246,7 +258,9 @@ final class Screens implements DeskServer.Screens {
 
   private Frame frame(Request request, Words words, String title) {
     String shop = desk.now().shop().shop().map(Shop::name).orElse("Curewindow");
-    return Frame.of(words, shop, title, request.path(), told(request, words)).at(request.here());
+    return Frame.of(words, shop, title, request.path(), told(request, words))
+        .undoing(undo(request))
+        .at(request.here());
   }
 
   /** What was just done. */
@@ -259,10 +273,27 @@ final class Screens implements DeskServer.Screens {
           ? Optional.of(words.text("desk.done.moved", Map.of("id", at.group(1), "from", from)))
           : Optional.empty();
     }
-    return Set.of("saved", "handed-over", "told", "seen", "noted", "by-hand", "not-seen", "merged")
+    return Set.of(
+                "saved",
+                "handed-over",
+                "told",
+                "seen",
+                "noted",
+                "by-hand",
+                "undone",
+                "not-undone",
+                "merged",
+                "moved-again")
             .contains(done)
         ? Optional.of(words.text("desk.done." + done))
         : Optional.empty();
+  }
+
+  /** What was just noted can be taken back. */
+  private Optional<Frame.Undo> undo(Request request) {
+    Optional<Job> job = desk.job(request.query().one("job"));
+    return Noted.of(request.query().one("undo"))
+        .flatMap(what -> job.map(j -> new Frame.Undo(j.id(), what.id())));
   }
 
   /** The desk's language: the one that was chosen, or the shop's where the desk speaks it. */

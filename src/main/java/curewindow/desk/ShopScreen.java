@@ -2,7 +2,6 @@ package curewindow.desk;
 
 import curewindow.climate.Place;
 import curewindow.problem.Problem;
-import curewindow.problem.Where;
 import curewindow.shop.Shop;
 import curewindow.shop.ShopDraft;
 import curewindow.shop.ShopText;
@@ -212,13 +211,7 @@ final class ShopScreen {
 
   /** Said in the desk's own words. */
   private Problem clash(String file, Merging.Clash clash) {
-    String theirs = said(clash);
-    Where where = new Where(file, 0, 0, clash.name());
-    String fix = "save to put yours in its place";
-    return theirs.isEmpty()
-        ? Problem.error("emptied-meanwhile", where, "somebody else left this empty meanwhile", fix)
-        : Problem.error("saved-meanwhile", where, "somebody else saved another value", fix)
-            .with("value", theirs);
+    return FormFields.overtaken(file, clash.name(), said(clash));
   }
 
   private String said(Merging.Clash clash) {

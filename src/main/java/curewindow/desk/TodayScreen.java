@@ -7,13 +7,12 @@ import curewindow.handout.OfficeVisits;
 import curewindow.problem.Problems;
 import curewindow.shop.Hold;
 import curewindow.shop.Job;
-import curewindow.shop.PastVisit;
 import curewindow.shop.Shop;
 import curewindow.site.CardFile;
 import curewindow.site.DueCalls;
 import curewindow.site.LoadedShop;
 import curewindow.site.Office;
-import curewindow.site.VisitNotes;
+import curewindow.site.PagesNow;
 import curewindow.told.Contact;
 import curewindow.told.JobView;
 import curewindow.told.VisitWords;
@@ -24,7 +23,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -36,9 +34,6 @@ final class TodayScreen {
   /** Nobody is called and nothing ends for a car that left longer ago. */
   private static final Duration RECENT = Duration.ofDays(240);
 
-  /** The note of what was seen on a photo alone; it stands in the shop's own file. */
-  private static final String PHOTO = "photo";
-
   /**
    * The screen.
    *
@@ -49,6 +44,7 @@ final class TodayScreen {
    * @param visits visits of the next days
    * @param pickups cars that are picked up
    * @param ends what may be done from today on
+   * @param old says how many pages are from before a change; empty where none is
    * @param leftOut says which jobs have problems; empty where none has
    */
   record View(
@@ -62,7 +58,11 @@ final class TodayScreen {
       List<Due> visits,
       List<Pickup> pickups,
       List<End> ends,
+      Optional<Old> old,
       Optional<String> leftOut) {}
+
+  /** Pages that are from before a change, and a car among them. */
+  record Old(String job, String text) {}
 
   /** A car that is picked up, and whether its customer has a card or the page already. */
   record Pickup(OfficeDay.Pickup of, boolean given) {}
@@ -70,8 +70,15 @@ final class TodayScreen {
   /** A visit, and a message that asks for it, in the customer's language. */
   record Due(OfficeVisits.Visit visit, Optional<String> sms) {}
 
-  /** Something to tell a customer: what they were told, and what is right now. */
-  record Call(String job, String who, String about, String told, String now) {}
+  /**
+   * Something to tell a customer.
+   *
+   * @param hold its id, and date the date of today as files have it: the row that is marked
+   * @param told what they were told
+   * @param now what is right now
+   */
+  record Call(
+      String job, String who, String about, String hold, String date, String told, String now) {}
 
   /** Something that a customer may do from today on. */
   record End(String job, String who, String what, String when) {}
@@ -108,8 +115,24 @@ final class TodayScreen {
                 due(day.visits().ahead()),
                 pickups(day.pickups(), shop),
                 ends(views, own, today, words),
+                old(views, words),
                 leftOut(day.leftOut(), words)),
             words));
+  }
+
+  /** A press makes all of them, whichever car it is asked for at. */
+  private Optional<Old> old(List<JobView> views, Words words) {
+    List<String> old =
+        views.stream()
+            .map(JobView::job)
+            .filter(job -> desk.now().page(job) == PagesNow.Stand.OLD)
+            .map(Job::id)
+            .sorted()
+            .toList();
+    return old.stream()
+        .findFirst()
+        .map(
+            job -> new Old(job, words.text("desk.today.old", Map.of("n", old.size(), "job", job))));
   }
 
   private static List<Pickup> pickups(List<OfficeDay.Pickup> pickups, LoadedShop shop) {
@@ -129,7 +152,7 @@ final class TodayScreen {
                     v,
                     desk.job(v.job())
                         .map(desk.now()::view)
-                        .flatMap(VisitWords::invitation)
+                        .flatMap(view -> VisitWords.reminder(view, desk.time()))
                         .map(text -> Contact.sms("", text))))
         .toList();
   }
@@ -148,6 +171,8 @@ final class TodayScreen {
                     c.job(),
                     (c.job() + " " + c.firstName()).strip(),
                     c.about(),
+                    c.hold(),
+                    c.date(),
                     words.text(
                         c.byCard() ? "desk.today.card" : "desk.today.said",
                         Map.of("told", c.told())),
@@ -186,32 +211,16 @@ final class TodayScreen {
         new When(view).time(release));
   }
 
-  /** The customer was told what moved. */
-  Answer told(Job job) throws IOException {
-    desk.note(
-        shop -> DueCalls.of(shop, desk.time(), new Problems()).called(shop, job.id(), desk.time()));
-    return Answer.see("/?done=told");
-  }
-
-  /** The shop saw the car, or a photo of it. */
-  Answer seen(Job job, Request.Values form) throws IOException {
-    Optional<PastVisit.Result> result =
-        Arrays.stream(PastVisit.Result.values())
-            .filter(r -> r != PastVisit.Result.REFITTED && r.id().equals(form.one("result")))
-            .findFirst();
-    if (result.isEmpty()) {
+  /** The customer was told one thing that moved. */
+  Answer told(Job job, Request.Values form) throws IOException {
+    if (!form.has("hold") || !form.has("date")) {
       return Answer.refused(400);
     }
-    boolean noted =
-        desk.write(
-            shop -> {
-              Shop own = shop.shop().orElseThrow();
-              LocalDate today = desk.time().atZone(own.zone()).toLocalDate();
-              String note = form.has("photo") ? PHOTO : form.one("note");
-              PastVisit visit = new PastVisit(today, List.of(), result.get(), note);
-              return VisitNotes.add(shop, job, visit, desk.time());
-            });
-    String done = noted ? "?done=seen" : "?done=not-seen";
-    return Answer.see((form.one("from").equals("today") ? "/" : "/job/" + job.id()) + done);
+    DueCalls.Row row = new DueCalls.Row(job.id(), form.one("hold"), form.one("date"));
+    DueCalls.Told told =
+        desk.note(
+            shop -> DueCalls.of(shop, desk.time(), new Problems()).called(shop, row, desk.time()));
+    return Answer.see(
+        "/" + (told == DueCalls.Told.MOVED ? "?done=moved-again" : Noted.TOLD.done("told", job)));
   }
 }

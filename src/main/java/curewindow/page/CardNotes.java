@@ -3,9 +3,10 @@ package curewindow.page;
 import curewindow.told.CardChange;
 import curewindow.told.JobView;
 import curewindow.told.Parkings;
+import curewindow.told.PrintedDate;
 import curewindow.told.When;
 import curewindow.words.Words;
-import java.time.Instant;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -46,14 +47,20 @@ final class CardNotes {
         .map(
             c ->
                 new CustomerView.Note(
-                    text("sooner", c, c.printed().card()),
-                    Optional.of(c.printed().card().getEpochSecond())))
+                    text("sooner", c, card(c)), Optional.of(c.printed().card().getEpochSecond())))
         .toList();
   }
 
   private String told(CardChange change) {
     String key = change.printed().isOnFirstCard() ? "says" : "said";
-    return text(key, change, change.printed().earliest());
+    PrintedDate printed = change.printed();
+    ZoneId clock = printed.earliestClock(view.timeline().zone());
+    return text(key, change, words.dayAndTime(printed.earliest(), clock));
+  }
+
+  private String card(CardChange change) {
+    PrintedDate printed = change.printed();
+    return words.dayAndTime(printed.card(), printed.cardClock(view.timeline().zone()));
   }
 
   private String later(CardChange change) {
@@ -78,14 +85,10 @@ final class CardNotes {
     return changes.stream().map(CardNotes::hold).collect(Collectors.toSet());
   }
 
-  private String text(String key, CardChange change, Instant date) {
+  private String text(String key, CardChange change, String date) {
     return words.text(
         "page.card." + key,
-        Map.of(
-            "card",
-            words.dayAndTime(date, view.timeline().zone()),
-            "label",
-            words.text("hold." + change.now().hold() + ".short")));
+        Map.of("card", date, "label", words.text("hold." + change.now().hold() + ".short")));
   }
 
   private static Optional<Long> until(CardChange change) {

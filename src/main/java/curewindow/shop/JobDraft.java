@@ -151,6 +151,26 @@ public record JobDraft(
           lampMinutes);
     }
 
+    /**
+     * The same item finished at another time.
+     *
+     * @param time as files have it
+     * @return the item
+     */
+    public ItemDraft finishedAt(String time) {
+      return new ItemDraft(
+          service,
+          film,
+          spots,
+          time,
+          vlt,
+          glassVlt,
+          batch,
+          warrantyYears,
+          lampSurface,
+          lampMinutes);
+    }
+
     private Map<String, Object> tree() {
       Map<String, Object> tree = new LinkedHashMap<>();
       Typed.put(tree, "service", service);
@@ -189,6 +209,16 @@ public record JobDraft(
   public JobDraft withCar(CarDraft other) {
     return new JobDraft(
         id, firstName, language, other, place, parkingDay, parkingNight, pickup, items);
+  }
+
+  /**
+   * The same job picked up at another time.
+   *
+   * @param time as files have it
+   * @return the job
+   */
+  public JobDraft withPickup(String time) {
+    return new JobDraft(id, firstName, language, car, place, parkingDay, parkingNight, time, items);
   }
 
   /**

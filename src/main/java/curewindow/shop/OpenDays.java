@@ -1,6 +1,7 @@
 package curewindow.shop;
 
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
@@ -49,6 +50,32 @@ public final class OpenDays {
         .limit(LONGEST_CLOSED)
         .filter(this::isOpen)
         .findFirst();
+  }
+
+  /**
+   * The first time from another one on at which somebody is there.
+   *
+   * @param from a time by the shop's clock
+   * @return the time itself where the shop is open then; where it states no hours, the first time
+   *     on a day on which it is not closed; empty where there is none within 400 days
+   */
+  public Optional<LocalDateTime> firstOpen(LocalDateTime from) {
+    return Stream.iterate(from.toLocalDate(), d -> d.plusDays(1))
+        .limit(LONGEST_CLOSED)
+        .filter(this::isOpen)
+        .flatMap(
+            day ->
+                times(day)
+                    .filter(h -> !day.atTime(h.to()).isBefore(from))
+                    .map(h -> day.atTime(h.from())))
+        .findFirst()
+        .map(opens -> opens.isAfter(from) ? opens : from);
+  }
+
+  private Stream<OpenHours> times(LocalDate day) {
+    return shop.opening().isEmpty()
+        ? Stream.of(new OpenHours(LocalTime.MIN, LocalTime.MAX))
+        : hours(day).stream();
   }
 
   /** When the shop closes on a day; empty where it is closed all day, or states no hours. */

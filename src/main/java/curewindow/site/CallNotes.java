@@ -5,6 +5,7 @@ import curewindow.problem.Nearest;
 import curewindow.shop.BrokenJob;
 import java.io.IOException;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.Year;
 import java.time.temporal.ChronoUnit;
@@ -86,6 +87,21 @@ public final class CallNotes {
       Callbacks calls = Ledgers.callbacks(lock);
       calls.add(note);
       calls.save();
+    }
+  }
+
+  /**
+   * Takes back the last call of a job that was noted on a day.
+   *
+   * @param shop the shop folder
+   * @param job the job's id
+   * @param day the day, by the shop's clock
+   * @return whether there was one
+   * @throws IOException where the file is broken or cannot be written; the message is for the user
+   */
+  public static boolean takeBack(LoadedShop shop, String job, LocalDate day) throws IOException {
+    try (FolderLock lock = FolderLock.on(shop.files().root())) {
+      return Callbacks.CSV.dropLast(lock.folder(), LedgerCsv.ofDay(job, day));
     }
   }
 

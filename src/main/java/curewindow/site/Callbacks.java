@@ -13,7 +13,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Each time that a customer called with a question. Rows are added and never changed.
+ * Each time that a customer called with a question. Rows are added and never changed; one that was
+ * noted by mistake is taken back on its day.
  *
  * <p>The file is {@code callbacks.csv} in the shop folder, with the columns {@code job}, {@code
  * at}, {@code question} and {@code outcome}. What the shop told by phone of its own accord is in

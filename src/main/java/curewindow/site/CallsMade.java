@@ -5,7 +5,6 @@ import curewindow.told.Printed;
 import curewindow.told.PrintedDate;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
@@ -15,7 +14,7 @@ import java.util.Optional;
 
 /**
  * What customers were told by phone after their card: from then on that is what they know. Rows are
- * added and never changed.
+ * added and never changed; one that was noted by mistake is taken back on its day.
  *
  * <p>The file is {@code calls.csv} in the shop folder, with the columns {@code job}, {@code day},
  * {@code hold} (empty for the visit) and {@code told}.
@@ -49,8 +48,10 @@ final class CallsMade {
       return LedgerCsv.time(day, LocalTime.MAX);
     }
 
-    Instant at() {
-      return OffsetDateTime.parse(told).toInstant();
+    PrintedDate date() {
+      OffsetDateTime at = OffsetDateTime.parse(told);
+      return new PrintedDate(hold, at.toInstant(), at.toInstant())
+          .by(new PrintedDate.Clocks(at.getOffset(), at.getOffset()));
     }
   }
 
@@ -99,9 +100,7 @@ final class CallsMade {
   }
 
   private static PrintedDate known(Row call, PrintedDates printed) {
-    return printed
-        .since(call.job(), call.hold(), call.calledAt())
-        .orElse(new PrintedDate(call.hold(), call.at(), call.at()));
+    return printed.since(call.job(), call.hold(), call.calledAt()).orElseGet(call::date);
   }
 
   /**

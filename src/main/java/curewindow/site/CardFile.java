@@ -181,6 +181,17 @@ public final class CardFile {
    * @return true where the folder knew so when it was read
    */
   public static boolean isHandedOver(LoadedShop shop, Job job) {
-    return shop.ledgers().withCard().contains(job.id());
+    return wasHandedOver(shop, job.id());
+  }
+
+  /**
+   * The same of a number, whose job may be gone.
+   *
+   * @param shop the shop folder
+   * @param id a job's id
+   * @return true where the folder knew so when it was read
+   */
+  public static boolean wasHandedOver(LoadedShop shop, String id) {
+    return shop.ledgers().withCard().contains(id);
   }
 }

@@ -17,6 +17,7 @@ import java.io.IOException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.List;
@@ -49,8 +50,8 @@ public record DueCalls(List<Call> tooEarly, List<Call> sooner, List<Call> visits
    * @param hold the hold's id; empty for the visit
    * @param about what it is about, in the shop's language
    * @param promised what the customer was told last; of a visit the beginning of its day
-   * @param told the same in words, by the clock where the car is, which is named where it is not
-   *     the shop's
+   * @param told the same in words, by the clock it was told by, which is named where it is not the
+   *     shop's
    * @param byCard whether the card that was made first says so; else it was said since
    * @param now the date of today in words
    * @param date the same as ISO 8601: with the offset where the car is, of a visit a day
@@ -126,11 +127,66 @@ public record DueCalls(List<Call> tooEarly, List<Call> sooner, List<Call> visits
    * @throws IOException where it cannot be written; the message is for the user
    */
   public List<Call> called(LoadedShop shop, String job, Instant at) throws IOException {
-    List<Call> told =
-        Stream.of(tooEarly, sooner, visits)
-            .flatMap(List::stream)
-            .filter(call -> call.job().equals(job))
-            .toList();
+    return noted(shop, job, all().filter(call -> call.job().equals(job)).toList(), at);
+  }
+
+  /** What came of noting that a customer was told one thing. */
+  public enum Told {
+    /** It is noted, now or since before. */
+    NOTED,
+    /** What has to be told is another date by now, so nothing was noted. */
+    MOVED
+  }
+
+  /**
+   * Notes that the customer of a job was told one thing of these lists; it is on disk when this
+   * returns.
+   *
+   * @param shop the shop folder
+   * @param row of which job and hold, the hold being empty for the visit; and which date was told,
+   *     as in {@link Call#date}
+   * @param at when they were told
+   * @return what came of it
+   * @throws IOException where it cannot be written; the message is for the user
+   */
+  public Told called(LoadedShop shop, Row row, Instant at) throws IOException {
+    List<Call> there =
+        all().filter(c -> c.job().equals(row.job()) && c.hold().equals(row.hold())).toList();
+    List<Call> same = there.stream().filter(c -> c.date().equals(row.date())).toList();
+    noted(shop, row.job(), same, at);
+    return same.size() < there.size() ? Told.MOVED : Told.NOTED;
+  }
+
+  /**
+   * Takes back the last thing that was noted on a day as told to the customer of a job.
+   *
+   * @param shop the shop folder
+   * @param job the job's id
+   * @param day the day, by the shop's clock
+   * @return whether there was one
+   * @throws IOException where the file is broken or cannot be written; the message is for the user
+   */
+  public static boolean takeBack(LoadedShop shop, String job, LocalDate day) throws IOException {
+    try (FolderLock lock = FolderLock.on(shop.files().root())) {
+      return CallsMade.CSV.dropLast(lock.folder(), LedgerCsv.ofDay(job, day));
+    }
+  }
+
+  /**
+   * What was told.
+   *
+   * @param job the job's id
+   * @param hold the hold's id; empty for the visit
+   * @param date the date, as in {@link Call#date}
+   */
+  public record Row(String job, String hold, String date) {}
+
+  private Stream<Call> all() {
+    return Stream.of(tooEarly, sooner, visits).flatMap(List::stream);
+  }
+
+  private static List<Call> noted(LoadedShop shop, String job, List<Call> told, Instant at)
+      throws IOException {
     if (!told.isEmpty()) {
       Instant second = at.truncatedTo(ChronoUnit.SECONDS);
       LocalDateTime time = LocalDateTime.ofInstant(second, shop.shop().orElseThrow().zone());
@@ -191,10 +247,19 @@ public record DueCalls(List<Call> tooEarly, List<Call> sooner, List<Call> visits
           change.now().hold(),
           words.text("hold." + change.now().hold() + ".label"),
           promised,
-          OtherClock.labelled(words.dayAndTime(promised, view.timeline().zone()), promised, view),
+          told(change.printed()),
           cards.contains(change.printed()) && change.printed().isOnFirstCard(),
           now(change.now()),
           end(change).atZone(view.timeline().zone()).toOffsetDateTime().toString());
+    }
+
+    /**
+     * A car that lives elsewhere by now has another clock, and its card still says what it said.
+     */
+    private String told(PrintedDate printed) {
+      ZoneId clock = printed.earliestClock(view.timeline().zone());
+      Instant promised = printed.earliest();
+      return OtherClock.labelled(words.dayAndTime(promised, clock), promised, clock, view);
     }
 
     /** What settles has no hour, so nobody asks by whose clock. */

@@ -96,7 +96,12 @@ final class JobDates {
 
   /** A job with what the cards say that were handed over; they are for the noted parking. */
   JobView withCards(JobView view) {
-    Printed cards = ledgers.printed().map(p -> p.of(view.job().id())).orElse(Printed.NOTHING);
+    return withCards(
+        view, ledgers.printed().map(p -> p.of(view.job().id())).orElse(Printed.NOTHING));
+  }
+
+  /** A job with what some of its cards say. */
+  JobView withCards(JobView view, Printed cards) {
     return isMeasured(view.job())
         ? Slowed.mark(view, cards, () -> unmeasured.timeline(cureCase(view.job())))
         : view.withPrinted(cards);

@@ -61,6 +61,9 @@ public record KeptFile(String file, String text, String version) {
         return new Saved.Overtaken<>(kept.get());
       }
       Optional<String> text = kept.flatMap(k -> change.how().apply(k.text()));
+      if (kept.isEmpty()) {
+        return gone(change.file());
+      }
       if (text.isEmpty()) {
         return byHand(change.file());
       }
@@ -78,6 +81,16 @@ public record KeptFile(String file, String text, String version) {
       OwnCopies.make(folder, file);
     }
     AtomicFiles.replace(folder.resolve(file), text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private static <T> Saved<T> gone(String file) {
+    return new Saved.Refused<>(
+        List.of(
+            Problem.error(
+                "file-gone",
+                Where.file(file),
+                "the file is gone, or cannot be read",
+                "put it back, then save again")));
   }
 
   /** A file that only a person can change. */

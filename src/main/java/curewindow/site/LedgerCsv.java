@@ -28,6 +28,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 
 /**
@@ -173,6 +174,31 @@ record LedgerCsv(String file, String code, String name, List<String> header, Str
       write(shop, left);
     }
     return rows.size() - left.size();
+  }
+
+  /**
+   * Takes out the last row of a kind.
+   *
+   * @param shop the shop folder, which is locked
+   * @param which tells the kind, by the fields
+   * @return whether there was one
+   * @throws IOException where the file is broken or cannot be written
+   */
+  boolean dropLast(Path shop, Predicate<List<String>> which) throws IOException {
+    List<List<String>> rows = isThere(shop) ? new ArrayList<>(rows(shop)) : List.of();
+    for (int i = rows.size() - 1; i >= 0; i--) {
+      if (which.test(rows.get(i))) {
+        rows.remove(i);
+        write(shop, rows);
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** A row of a job, in a file whose second column says when. */
+  static Predicate<List<String>> ofDay(String job, LocalDate day) {
+    return row -> row.get(0).equals(job) && row.get(1).startsWith(day.toString());
   }
 
   /**

@@ -66,9 +66,12 @@ final class MadeBefore {
 
     /** Three short prints. */
     String print() {
-      return Stream.of(shared, guides, own)
-          .map(part -> MadeBefore.print(part).substring(0, SIGNS))
-          .collect(Collectors.joining("-"));
+      return Stream.of(shared, guides, own).map(From::one).collect(Collectors.joining("-"));
+    }
+
+    /** The short print of one part; what all share stands first. */
+    static String one(String part) {
+      return MadeBefore.print(part).substring(0, SIGNS);
     }
   }
 
@@ -106,6 +109,21 @@ final class MadeBefore {
       memory.saved = Files.getLastModifiedTime(out.resolve(FILE));
     }
     return memory;
+  }
+
+  /**
+   * From what the last press made each job's files, without the files.
+   *
+   * @param out the output folder
+   * @param problems told where the memory cannot be read
+   * @return the prints by job; none where it cannot be read
+   */
+  static Map<String, String> prints(Path out, Problems problems) {
+    Map<String, String> prints = new HashMap<>();
+    boolean whole =
+        CSV.read(
+            out, problems, (fields, fault) -> prints.putIfAbsent(fields.get(0), fields.get(1)));
+    return whole ? prints : Map.of();
   }
 
   private void readRow(List<String> fields, LedgerCsv.Fault fault) {

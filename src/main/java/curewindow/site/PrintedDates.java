@@ -13,12 +13,14 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * The dates that stand on cards, so that none of them ever silently becomes unsafe. A date counts
@@ -82,6 +84,10 @@ final class PrintedDates {
       return OffsetDateTime.parse(date).toInstant();
     }
 
+    ZoneOffset clock() {
+      return OffsetDateTime.parse(date).getOffset();
+    }
+
     LocalDate day() {
       return LocalDate.parse(date);
     }
@@ -128,10 +134,36 @@ final class PrintedDates {
    * @return one date for each hold, by hold, and the day of the visit
    */
   Printed of(String job) {
+    return of(rows.of(job));
+  }
+
+  /**
+   * What the customer of a job was told at any time: before the first card, and by each card and
+   * those before it.
+   *
+   * @param job the job's id
+   * @return what was told, the first first
+   */
+  List<Printed> everOf(String job) {
+    List<Row> all = rows.of(job);
+    Stream<Printed> since =
+        all.stream()
+            .map(Row::printed)
+            .distinct()
+            .map(p -> all.subList(0, lastOf(all, p) + 1))
+            .map(PrintedDates::of);
+    return Stream.concat(Stream.of(Printed.NOTHING), since).toList();
+  }
+
+  private static int lastOf(List<Row> rows, String printed) {
+    return rows.stream().map(Row::printed).toList().lastIndexOf(printed);
+  }
+
+  private static Printed of(List<Row> rows) {
     Map<String, Row> first = new TreeMap<>();
     Map<String, Row> strictest = new TreeMap<>();
     Optional<LocalDate> visit = Optional.empty();
-    for (Row row : rows.of(job)) {
+    for (Row row : rows) {
       if (row.isVisit()) {
         visit = Optional.of(row.day());
       } else {
@@ -169,7 +201,8 @@ final class PrintedDates {
   }
 
   private static PrintedDate date(Row first, Row strictest) {
-    return new PrintedDate(first.hold(), first.at(), strictest.at());
+    return new PrintedDate(first.hold(), first.at(), strictest.at())
+        .by(new PrintedDate.Clocks(first.clock(), strictest.clock()));
   }
 
   private static Row earlier(Row one, Row other) {

@@ -1,9 +1,12 @@
 package curewindow.site;
 
+import curewindow.problem.Problem;
 import curewindow.problem.Problems;
+import curewindow.shop.BrokenJob;
 import curewindow.shop.Job;
 import curewindow.shop.PastVisit;
 import curewindow.shop.ShopFolder;
+import curewindow.shop.ShopRead;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import de.siegmar.fastcsv.writer.CsvWriter;
@@ -14,6 +17,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -38,12 +42,11 @@ public final class VisitNotes {
    *     in the future; what came of it, fine or mended, as work done anew has times of its own; and
    *     a note in one line
    * @param now the time of reading
-   * @return whether it counts; nothing is written where it does not, as no work was finished before
-   *     that day
+   * @return why it does not count, in which case nothing is written; empty where it is noted
    * @throws IOException where the file cannot be read as a table or written; the message is for the
    *     user
    */
-  public static boolean add(LoadedShop shop, Job job, PastVisit visit, Instant now)
+  public static List<Problem> add(LoadedShop shop, Job job, PastVisit visit, Instant now)
       throws IOException {
     if (visit.result() == PastVisit.Result.REFITTED) {
       throw new IllegalArgumentException("work that was done anew needs its times");
@@ -55,10 +58,11 @@ public final class VisitNotes {
       String row = row(text, job, visit);
       String whole = text.isEmpty() || text.endsWith("\n") ? text : text + "\n";
       if (text.lines().anyMatch(row.strip()::equals)) {
-        return true;
+        return List.of();
       }
-      if (!counts(shop, job, whole + row, now)) {
-        return false;
+      List<Problem> wrong = wrong(shop, job, whole + row, now);
+      if (!wrong.isEmpty()) {
+        return wrong;
       }
       byte[] bytes = (whole + row).getBytes(StandardCharsets.UTF_8);
       if (isThere) {
@@ -66,14 +70,57 @@ public final class VisitNotes {
       } else {
         AtomicFiles.writePrivate(file, bytes);
       }
-      return true;
+      return List.of();
     }
   }
 
-  /** Whether the job is still a good one with such a table. */
-  private static boolean counts(LoadedShop shop, Job job, String text, Instant now) {
-    return ShopFolder.read(shop.files().with(FILE, text), now).jobs().stream()
-        .anyMatch(j -> j.id().equals(job.id()));
+  /** What is wrong with the job with such a table; empty where it is still a good one. */
+  private static List<Problem> wrong(LoadedShop shop, Job job, String text, Instant now) {
+    ShopRead read = ShopFolder.read(shop.files().with(FILE, text), now);
+    if (read.jobs().stream().anyMatch(j -> j.id().equals(job.id()))) {
+      return List.of();
+    }
+    List<Problem> errors = read.problems().stream().filter(Problem::isError).toList();
+    List<Problem> its =
+        errors.stream()
+            .filter(
+                p ->
+                    read.brokenJobs().stream()
+                        .filter(b -> BrokenJob.likelyId(b.name()).equals(job.id()))
+                        .anyMatch(b -> b.has(p)))
+            .toList();
+    return its.isEmpty() ? errors : its;
+  }
+
+  /**
+   * Takes back the last visit of a job that was noted on a day, as {@link #add} wrote it; all else
+   * in the file stays as it is.
+   *
+   * @param shop the shop folder
+   * @param job one of its good jobs
+   * @param day the day, by the shop's clock
+   * @return whether there was such a row
+   * @throws IOException where the file cannot be read or written; the message is for the user
+   */
+  public static boolean takeBack(LoadedShop shop, Job job, LocalDate day) throws IOException {
+    try (FolderLock lock = FolderLock.on(shop.files().root())) {
+      Path file = lock.folder().resolve(FILE);
+      if (!Files.exists(file)) {
+        return false;
+      }
+      String text = text(shop);
+      for (int i = job.seen().size() - 1; i >= 0; i--) {
+        PastVisit visit = job.seen().get(i);
+        String row = visit.what().isEmpty() ? row(text, job, visit) : "";
+        int at = text.lastIndexOf("\n" + row);
+        if (visit.day().equals(day) && !row.isEmpty() && at >= 0) {
+          String left = text.substring(0, at + 1) + text.substring(at + 1 + row.length());
+          AtomicFiles.replace(file, left.getBytes(StandardCharsets.UTF_8));
+          return true;
+        }
+      }
+      return false;
+    }
   }
 
   private static String text(LoadedShop shop) throws IOException {

@@ -45,9 +45,30 @@ public final class OtherClock {
         : when;
   }
 
+  /**
+   * A time that was told by some clock, with whose clock that is.
+   *
+   * @param when the time in words
+   * @param at the time
+   * @param clock by which it was told; it may be the one where the car stood before
+   * @param view the job, in the language of the reader
+   * @return the words alone where the shop's clock tells the same
+   */
+  public static String labelled(String when, Instant at, ZoneId clock, JobView view) {
+    if (isSame(clock, view.timeline().zone(), at)) {
+      return labelled(when, at, view);
+    }
+    return isSame(clock, view.shop().zone(), at)
+        ? when
+        : view.words().text("office.clock-before", Map.of("when", when));
+  }
+
   private static boolean differs(JobView view, Instant at) {
-    ZoneId there = view.timeline().zone();
-    return !there.getRules().getOffset(at).equals(view.shop().zone().getRules().getOffset(at));
+    return !isSame(view.timeline().zone(), view.shop().zone(), at);
+  }
+
+  private static boolean isSame(ZoneId one, ZoneId other, Instant at) {
+    return one.getRules().getOffset(at).equals(other.getRules().getOffset(at));
   }
 
   private static String place(JobView view) {

@@ -1,7 +1,10 @@
 package curewindow.told;
 
+import curewindow.shop.OpenDays;
 import curewindow.words.Words;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.Map;
 import java.util.Optional;
 
@@ -26,6 +29,38 @@ public final class VisitWords {
                 moved(visit, view)
                     .map(told -> invitation(visit, view) + " " + told)
                     .orElseGet(() -> invitation(visit, view)));
+  }
+
+  /**
+   * A message to somebody who has not come: who asks, for which car, and from when on to come.
+   *
+   * @param view the job, in the language that is to be spoken
+   * @param now when it is asked
+   * @return the message with the day of the visit, or with the next one on which the shop is open
+   *     where that has passed; empty where the shop need not see the car, or is not open again
+   */
+  public static Optional<String> reminder(JobView view, Instant now) {
+    LocalDateTime today = now.atZone(view.shop().zone()).toLocalDateTime();
+    return view.visit()
+        .flatMap(
+            visit ->
+                visit.day().isAfter(today.toLocalDate())
+                    ? Optional.of(visit)
+                    : new OpenDays(view.shop())
+                        .firstOpen(today)
+                        .map(at -> at.toLocalDate())
+                        .map(day -> new Visit(day, visit.services(), visit.byPhoto())))
+        .map(visit -> reminder(invitation(visit, view), view));
+  }
+
+  private static String reminder(String invitation, JobView view) {
+    String name = view.job().firstName();
+    Map<String, String> facts =
+        Map.of(
+            "name", name, "car", view.car(), "shop", view.shop().name(), "invitation", invitation);
+    return name.isBlank()
+        ? view.words().text("handout.reminder-nameless", facts)
+        : view.words().text("handout.reminder", facts);
   }
 
   /**

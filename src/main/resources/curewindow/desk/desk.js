@@ -4,6 +4,9 @@
   const root = document.documentElement;
   root.classList.add('js');
   const form = document.getElementById('job');
+  /** In milliseconds; two keys of a scanner come sooner after each other, two of a person later. */
+  const MOMENT = 400;
+  const MINUTE = 60000;
   let turn = 0;
   let timer;
   let queue = Promise.resolve();
@@ -40,6 +43,15 @@
     }
   };
 
+  /** A time that nobody touched is now, which was a while ago when it was last shown. */
+  const follow = (page) => {
+    for (const then of page.querySelectorAll('input[name^="now:"]')) {
+      const now = form.querySelector(`[name="${CSS.escape(then.name)}"]`);
+      const field = form.querySelector(`[name="${CSS.escape(then.name.slice(4))}"]`);
+      if (now && field?.value === now.value) now.value = field.value = then.value;
+    }
+  };
+
   /** Puts back what was typed or checked while an answer was on its way. */
   const keep = (sent, typed) => {
     for (const name of new Set([...sent.keys(), ...typed.keys()])) {
@@ -67,6 +79,7 @@
       renew(document.getElementById('items'), page.getElementById('items'));
     }
     mark(page);
+    follow(page);
     if (how === 'part') keep(sent, typed);
     if (how !== 'look' && kept) document.getElementById(kept)?.focus();
   };
@@ -106,7 +119,10 @@
     const {page} = await send('save');
     if (!page) return;
     form.replaceChildren(...page.getElementById('job').childNodes);
-    form.querySelector('.wrong, .warn:not([hidden])')?.scrollIntoView({block: 'center'});
+    const wrong = form.querySelector('.wrong, .warn:not([hidden])');
+    wrong?.scrollIntoView({block: 'center'});
+    const at = wrong?.closest('label,[data-field],.row,fieldset');
+    [...at?.querySelectorAll('input,select,textarea') ?? []].find((e) => e.checkVisibility())?.focus({preventScroll: true});
   });
 
   /** Something is added, taken off or filled in; a second click meanwhile is none. */
@@ -121,7 +137,8 @@
   };
 
   if (form) {
-    form.addEventListener('input', () => {
+    form.addEventListener('input', (event) => {
+      form.querySelector(`[name="now:${CSS.escape(event.target.name)}"]`)?.remove();
       clearTimeout(timer);
       timer = setTimeout(() => ask('look', 'look'), 150);
     });
@@ -147,14 +164,21 @@
       const box = [...item.querySelectorAll('.picks input')].find((i) => i.value === tap.dataset.spot);
       box?.click();
     });
-    // A scanner ends a batch with Enter, which is no wish to save.
+    // A scanner ends a batch with Enter, or with two, which is no wish to save or to press what comes next.
+    let entered = -Infinity;
     form.addEventListener('keydown', (event) => {
-      if (event.key === 'Enter' && event.target.matches('input:not([type=checkbox]):not([type=radio])')) {
-        event.preventDefault();
-        const all = [...form.querySelectorAll('input,select,button')].filter((e) => e.checkVisibility() && e.tabIndex >= 0);
-        all[all.indexOf(event.target) + 1]?.focus();
-      }
+      if (event.key !== 'Enter') return;
+      const again = event.timeStamp - entered < MOMENT;
+      if (again) event.preventDefault();
+      if (again || !event.target.matches('input:not([type=checkbox]):not([type=radio])')) return;
+      event.preventDefault();
+      entered = event.timeStamp;
+      const all = [...form.querySelectorAll('input,select,textarea')].filter((e) => e.checkVisibility() && e.tabIndex >= 0);
+      all[all.indexOf(event.target) + 1]?.focus();
     });
+    setInterval(() => {
+      if (!document.hidden && form.querySelector('[name^="now:"]')) ask('look', 'look');
+    }, MINUTE);
     form.addEventListener('submit', (event) => {
       // In another language it is a page of its own, with all that is in the form.
       if (event.submitter?.name === 'speak') return;

@@ -60,7 +60,7 @@ final class DeskClient implements AutoCloseable {
     try (Stream<Path> files = Files.walk(from)) {
       for (Path file : files.filter(Files::isRegularFile).toList()) {
         String name = from.relativize(file).toString();
-        if (name.matches("shop.yaml|jobs.csv|jobs/Q-310[128].yaml")) {
+        if (name.matches("shop.yaml|logo.svg|jobs.csv|jobs/Q-310[128].yaml")) {
           Path copy = to.resolve(name);
           Files.createDirectories(copy.getParent());
           Files.copy(file, copy);
@@ -126,6 +126,12 @@ final class DeskClient implements AutoCloseable {
     } catch (InterruptedException e) {
       throw new IllegalStateException(e);
     }
+  }
+
+  /** Makes a car's page, and shows what came of it. */
+  String pressed(String job) {
+    HttpResponse<String> answer = post("/job/" + job + "/press");
+    return page(answer.headers().firstValue("Location").orElseThrow());
   }
 
   /** A new car as the form sends it; values that are given stand in place of the usual ones. */

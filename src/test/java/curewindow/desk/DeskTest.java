@@ -290,7 +290,7 @@ class DeskTest {
   @Test
   void aCarIsHandedOver() throws IOException {
     desk.post("/new", DeskClient.car("Q-3118", "harbor-35"));
-    String made = desk.post("/job/Q-3118/press").body();
+    String made = desk.pressed("Q-3118");
     assertTrue(made.contains("The page is made."), made);
     LoadedShop shop = desk.loaded();
     String folder = shop.madePage(desk.out, "Q-3118").orElseThrow();
@@ -321,7 +321,7 @@ class DeskTest {
       Files.writeString(file, sent + "send:\n  to: " + host + "\n");
       desk.close();
       desk = DeskClient.open(folder, DeskClient.NOW);
-      String made = desk.post("/job/Q-3101/press").body();
+      String made = desk.pressed("Q-3101");
       assertTrue(made.contains("It is sent."), made);
       assertTrue(made.contains("The address answers with this page."), made);
       String page = desk.loaded().madePage(desk.out, "Q-3101").orElseThrow();
@@ -358,9 +358,11 @@ class DeskTest {
   @Test
   void aVisitOnTheDayOfTheWorkIsNotWritten() {
     desk.post("/new", DeskClient.car("Q-3118", "harbor-35"));
-    HttpResponse<String> answer = desk.post("/job/Q-3118/seen", "result", "fine");
-    String at = answer.headers().firstValue("Location").orElseThrow();
-    assertTrue(desk.page(at).contains("Not noted"), at);
+    HttpResponse<String> answer =
+        desk.post("/job/Q-3118/seen", "result", "mended", "note", "edge pressed down");
+    assertEquals(422, answer.statusCode());
+    assertTrue(answer.body().contains("The work is from today"), answer.body());
+    assertTrue(answer.body().contains("value=\"edge pressed down\""), "what was typed stays");
     assertFalse(Files.exists(desk.shop.resolve("visits.csv")));
     for (int i = 0; i < 2; i++) {
       assertEquals(303, desk.post("/job/Q-3101/seen", "result", "fine").statusCode());

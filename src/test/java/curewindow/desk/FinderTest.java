@@ -18,7 +18,7 @@ class FinderTest {
       LoadedShop.load(Path.of("content/demo"), DeskClient.clock(DeskClient.NOW));
 
   private static List<String> found(Finder finder, String query) {
-    return finder.find(query, 50).jobs().stream().map(Job::id).toList();
+    return finder.find(query, 0, 50).jobs().stream().map(Job::id).toList();
   }
 
   @Test
@@ -29,8 +29,9 @@ class FinderTest {
     assertEquals(List.of("Q-3101"), found(finder, "h35-0611"));
     assertEquals(List.of("Q-3108"), found(finder, "ana midnight"));
     assertEquals(List.of(), found(finder, "ara"), "letters begin a word");
-    assertEquals(17, finder.find("", 50).jobs().size());
-    assertEquals(12, finder.find("", 5).more());
+    assertEquals(17, finder.find("", 0, 50).jobs().size());
+    assertEquals(17, finder.find("", 0, 5).all());
+    assertEquals(2, finder.find("", 15, 5).jobs().size());
   }
 
   @Test
@@ -69,7 +70,7 @@ class FinderTest {
     for (int i = 0; i < 10; i++) {
       long begin = System.nanoTime();
       assertEquals(List.of("N-77777"), found(finder, "n-77777"));
-      finder.find("harbor black H35", 40);
+      finder.find("harbor black H35", 0, 40);
       best = Math.min(best, (System.nanoTime() - begin) / 2);
     }
     assertTrue(best < 200_000_000, "one search took " + best / 1_000_000 + " ms");

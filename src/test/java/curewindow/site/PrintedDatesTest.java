@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -71,7 +72,8 @@ class PrintedDatesTest {
   }
 
   private static PrintedDate date(String hold, String card, String earliest) {
-    return new PrintedDate(hold, Instant.parse(card), Instant.parse(earliest));
+    return new PrintedDate(hold, Instant.parse(card), Instant.parse(earliest))
+        .by(new PrintedDate.Clocks(ZoneOffset.ofHours(-8), ZoneOffset.ofHours(-8)));
   }
 
   @Test

@@ -131,6 +131,7 @@ class UnusedTextsTest {
               "desk/ProblemWords",
               "desk/FormFields",
               "desk/FilmScreen",
+              "desk/LostCars",
               "desk/ShopScreen",
               "problem/Faults",
               "shop/Fields",
@@ -145,6 +146,7 @@ class UnusedTextsTest {
               "shop/Times",
               "shop/UnsureJobs",
               "shop/Values",
+              "shop/VisitRowReader",
               "site/JobFiles",
               "site/KeptFile"),
           quotedIn(

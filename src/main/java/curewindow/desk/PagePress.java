@@ -1,0 +1,105 @@
+package curewindow.desk;
+
+import curewindow.desk.PressReports.Made;
+import curewindow.desk.PressReports.Step;
+import curewindow.problem.Problem;
+import curewindow.send.Login;
+import curewindow.send.NotLive;
+import curewindow.send.Send;
+import curewindow.send.SendTrouble;
+import curewindow.shop.Job;
+import curewindow.shop.SendTo;
+import curewindow.shop.Shop;
+import curewindow.site.LoadedShop;
+import curewindow.site.Output;
+import curewindow.site.PagesNow;
+import curewindow.site.Press;
+import curewindow.site.PressReport;
+import curewindow.site.Tokens;
+import curewindow.words.Words;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Makes a car's page, sends it where that is set up, and asks whether it answers. */
+final class PagePress {
+
+  private final DeskShop desk;
+  private final Path out;
+  private final Clock clock;
+
+  PagePress(DeskShop desk, Path out, Clock clock) {
+    this.desk = desk;
+    this.out = out;
+    this.clock = clock;
+  }
+
+  Made of(Job job, Words words) throws IOException {
+    List<Step> steps = new ArrayList<>();
+    PressReport report = press();
+    desk.readAgain();
+    List<Problem> wrong =
+        report.problems().stream().filter(Problem::isError).filter(p -> concerns(p, job)).toList();
+    boolean made = isNow(job.id()) && !report.leftOut().contains(job.id());
+    steps.add(new Step(made, words.text(made ? "desk.hand-over.made" : "desk.hand-over.not-made")));
+    wrong.forEach(p -> steps.add(new Step(false, p.oneLine())));
+    return made ? sent(job, steps, words) : new Made(steps, Optional.empty());
+  }
+
+  private boolean isNow(String job) {
+    return desk.job(job).filter(j -> desk.now().page(j) == PagesNow.Stand.NOW).isPresent();
+  }
+
+  private static boolean concerns(Problem problem, Job job) {
+    return problem.file().equals(job.where().file()) || !problem.file().startsWith("jobs");
+  }
+
+  /** A press takes seconds, in which others at the desk go on working. */
+  private PressReport press() throws IOException {
+    try (Output output = Output.open(out)) {
+      LoadedShop shop = LoadedShop.load(desk.folder(), clock);
+      return Press.run(shop, output, clock, Tokens.secure(), new Press.Allowed(false, Set.of()));
+    }
+  }
+
+  private Made sent(Job job, List<Step> steps, Words words) throws IOException {
+    Shop own = desk.now().shop().shop().orElseThrow();
+    if (own.send().isEmpty()) {
+      String folder = out.resolve("site").toString();
+      steps.add(new Step(false, words.text("desk.hand-over.not-sent", Map.of("folder", folder))));
+    } else {
+      steps.addAll(send(own.send().get(), words));
+    }
+    Optional<NotLive> wrong = Send.wrongAtAddress(out, job.id());
+    steps.add(
+        wrong
+            .map(w -> new Step(false, silent(w, words)))
+            .orElseGet(() -> new Step(true, words.text("desk.hand-over.answers"))));
+    return new Made(steps, Optional.of(wrong.isEmpty()));
+  }
+
+  private static String silent(NotLive wrong, Words words) {
+    String why = words.text("desk.silent." + wrong.how().id(), Map.of("detail", wrong.detail()));
+    return words.text("desk.hand-over.silent", Map.of("why", why));
+  }
+
+  /** Which other pages do not answer, the command tells; here it is about one car. */
+  private List<Step> send(SendTo to, Words words) {
+    try {
+      Send.Report report =
+          new Send(to, out, line -> {}).run(Login.ofEnvironment(), new Send.Allowed(false, false));
+      return report.done().isEmpty()
+          ? report.wrong().stream().map(w -> new Step(false, w)).toList()
+          : List.of(new Step(true, words.text("desk.hand-over.sent")));
+    } catch (SendTrouble e) {
+      return List.of(new Step(false, words.text("desk.send." + e.kind().id(), e.parts())));
+    } catch (IOException e) {
+      return List.of(new Step(false, String.valueOf(e.getMessage())));
+    }
+  }
+}

@@ -1,0 +1,51 @@
+package curewindow.desk;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What came of making a car's page, the last time for each of the last few hundred cars. */
+final class PressReports {
+
+  private static final int MOST = 300;
+
+  private final Map<String, Report> last =
+      new LinkedHashMap<>() {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, Report> eldest) {
+          return size() > MOST;
+        }
+      };
+
+  private int number;
+
+  /** Something that was done. */
+  record Step(boolean good, String text) {}
+
+  /**
+   * What came of it.
+   *
+   * @param steps what was done and what came of it
+   * @param online whether the page answered at its address; empty where that was not asked
+   */
+  record Made(List<Step> steps, Optional<Boolean> online) {}
+
+  /** The same with the number under which it is shown. */
+  record Report(String number, Made made) {}
+
+  /** Keeps a report, and gives its number. */
+  synchronized String keep(String job, Made made) {
+    number++;
+    last.remove(job);
+    last.put(job, new Report(String.valueOf(number), made));
+    return String.valueOf(number);
+  }
+
+  /** The last report of a car since the desk was started. */
+  synchronized Optional<Report> of(String job) {
+    return Optional.ofNullable(last.get(job));
+  }
+}
