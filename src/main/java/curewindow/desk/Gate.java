@@ -96,6 +96,15 @@ final class Gate {
     return clock.instant().isBefore(closedUntil);
   }
 
+  /** For how many seconds nobody can try any more, rounded up; 0 where one can. */
+  synchronized long closedSeconds() {
+    if (!isClosed()) {
+      return 0;
+    }
+    Duration left = Duration.between(clock.instant(), closedUntil);
+    return left.plusSeconds(1).minusNanos(1).toSeconds();
+  }
+
   /** A new session for who typed the passcode. */
   synchronized Optional<String> enter(String typed) {
     if (isClosed()) {

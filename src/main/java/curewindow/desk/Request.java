@@ -36,6 +36,14 @@ record Request(
     this(isPost, path, query, form, cookies, SITE);
   }
 
+  /** An address of the desk's own, and none elsewhere. */
+  private static final Pattern OWN = Pattern.compile("/([\\w?=&%+.~*-][\\w/?=&%+.~*-]*)?");
+
+  /** Whether a browser that is sent to an address stays at the desk. */
+  static boolean isOwn(String address) {
+    return OWN.matcher(address).matches();
+  }
+
   /** Whether it comes from the machine on which the desk runs. */
   boolean isOwn() {
     return site.equals(SITE);

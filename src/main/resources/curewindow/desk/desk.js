@@ -18,10 +18,15 @@
     return data;
   };
 
-  const away = (text) => {
+  const away = (text, way) => {
     const line = document.getElementById('away');
     line.hidden = !text;
     line.textContent = text;
+    if (way) {
+      // In a window of its own, so that the form stays as it is.
+      const link = Object.assign(document.createElement('a'), {href: '/enter', target: '_blank', textContent: way});
+      line.append(' ', link);
+    }
     if (text) line.scrollIntoView({block: 'nearest'});
   };
 
@@ -103,7 +108,9 @@
     const page = new DOMParser().parseFromString(await answer.text(), 'text/html');
     const said = [...page.querySelectorAll('main h1, main p')].map((e) => e.textContent).join(' ');
     const good = page.getElementById('job') !== null;
-    away(good ? '' : said || form.dataset.away);
+    const gate = page.querySelector('form[data-again]');
+    if (gate) away(gate.dataset.kept, gate.dataset.again);
+    else away(good ? '' : said || form.dataset.away);
     document.getElementById('beside').classList.toggle('old', !good);
     return good ? {page, sent} : {};
   };

@@ -12,11 +12,15 @@ import curewindow.site.LoadedShop;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -238,6 +242,117 @@ class DeskBrowserTest {
     tabTo("button[data-busy]");
     browser.keys(Keys.ENTER);
     browser.until("document.querySelector('.code')");
+  }
+
+  /** Some scanners end with a carriage return and a line feed, which are two Enters. */
+  @Test
+  void aScannerThatEndsWithTwoEntersPressesNothing() {
+    go("/new?as=Q-3108");
+    tabTo("[id='items[1].batch']");
+    browser.keys("FL-1000", Keys.ENTER, Keys.ENTER);
+    tabTo("[id='first-name']");
+    browser.keys("Ines", Keys.ENTER, Keys.ENTER);
+    browser.until("!document.querySelector('#job').dataset.busy");
+    assertEquals(2L, browser.run("return document.querySelectorAll('.item').length"));
+    assertEquals("FL-1000", browser.run("return document.getElementById('items[1].batch').value"));
+    assertTrue(browser.address().contains("/new"), browser.address());
+  }
+
+  @Test
+  void aRefusedSaveLeadsToTheFirstFieldWithAProblem() {
+    go("/new?as=Q-3101");
+    browser.type("[id='id']", "Q 31").click("button.main");
+    browser.until("document.activeElement.id==='id'");
+    assertTrue(browser.seen("[data-field=id] .wrong").contains("letters, digits"));
+  }
+
+  /** A finger leaves no pointer behind, but browsers act as if it did. */
+  @Test
+  void aPartThatIsTappedIsRedAtOnce() {
+    go("/new?as=Q-3101");
+    String fill =
+        "return getComputedStyle(document.querySelector('#item-1 .tap[data-spot=quarter-glass]'))"
+            + ".fill";
+    browser.click("#item-1 .tap[data-spot=quarter-glass]");
+    browser.until("document.querySelector('#item-1 .tap[data-spot=quarter-glass].on')");
+    String stamp =
+        (String)
+            browser.run(
+                "return getComputedStyle(document.querySelector("
+                    + "'#item-1 .tap[data-spot=back-glass].on')).fill");
+    assertEquals(stamp, browser.run(fill));
+  }
+
+  /** All of what the field asks for can be read on a phone. */
+  @Test
+  void theFindFieldIsWholeOnASmallScreen() {
+    browser.screen(390, 820, true);
+    go("/");
+    assertEquals(
+        true,
+        browser.run(
+            "var i=document.querySelector('.mast input'),c=document.createElement('canvas')"
+                + ".getContext('2d'),s=getComputedStyle(i);c.font=s.font;"
+                + "return c.measureText(i.placeholder).width<=i.clientWidth"
+                + "-parseFloat(s.paddingLeft)-parseFloat(s.paddingRight)"));
+  }
+
+  /** The desk again on the same port, after a while. */
+  private Desk after(Duration time, Desk.Setting was, int port) throws IOException {
+    Instant then = DeskClient.NOW.plus(time);
+    return Desk.open(
+        new Desk.Setting(was.shop(), was.out(), port, was.passcode(), DeskClient.clock(then)));
+  }
+
+  @Test
+  void aTimeThatNobodyTouchedIsShownAsItWillBeSaved() throws IOException {
+    go("/new?as=Q-3101");
+    int port = desk.desk.address().getPort();
+    desk.close();
+    try (Desk later = after(Duration.ofMinutes(47), desk.setting(DeskClient.NOW), port)) {
+      assertEquals(port, later.address().getPort());
+      browser.type("[id='first-name']", "Ines");
+      browser.until("document.getElementById('items[1].finished').value==='2026-11-25T12:45'");
+      browser.until("document.getElementById('pickup').value==='2026-11-25T13:00'");
+      browser.run(
+          "var p=document.getElementById('pickup');p.value='2026-11-25T14:20';"
+              + "p.dispatchEvent(new Event('input',{bubbles:true}))");
+      browser.click("button.main");
+      Job job = saved("Q-3117");
+      assertEquals(Instant.parse("2026-11-25T22:20:00Z"), job.pickup());
+      assertEquals(Instant.parse("2026-11-25T20:45:00Z"), job.items().get(0).finished());
+    }
+  }
+
+  /** On a tablet: the session ends while a form is filled in, and the form stays. */
+  @Test
+  void whereTheSessionEndsTheFormStays() throws IOException {
+    Assumptions.assumeFalse(OwnNames.inNetwork().isEmpty(), "Skipped: no network but the loopback");
+    Desk.Setting own = desk.setting(DeskClient.NOW);
+    Desk.Setting open =
+        new Desk.Setting(own.shop(), own.out(), 0, Optional.of("heron7rq"), own.clock());
+    int port;
+    try (Desk first = Desk.open(open)) {
+      port = first.address().getPort();
+      browser.go(first.others().get(0).resolve("/new?as=Q-3101").toString());
+      assertTrue(browser.seen("h1").contains("Passcode"), browser.seen("h1"));
+      browser.type("[name=passcode]", "heron7rq").click("button.main");
+      browser.until("location.pathname==='/new'&&location.search==='?as=Q-3101'");
+      browser.type("[id='first-name']", "Ines");
+    }
+    try (Desk again = after(Duration.ofHours(13), open, port)) {
+      assertEquals(port, again.address().getPort());
+      browser.click("button.main");
+      browser.until("document.querySelector('#away a[target=_blank][href=\"/enter\"]')");
+      assertTrue(browser.seen("#away").contains("Nothing here is lost"), browser.seen("#away"));
+      // As in the other window.
+      browser.run(
+          "return fetch('/enter',{method:'POST',"
+              + "body:new URLSearchParams({passcode:'heron7rq',back:'/enter'})})"
+              + ".then(r=>r.text())");
+      browser.click("button.main");
+      assertEquals("Ines", saved("Q-3117").firstName());
+    }
   }
 
   @Test

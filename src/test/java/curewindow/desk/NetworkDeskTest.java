@@ -110,6 +110,50 @@ class NetworkDeskTest {
     }
   }
 
+  /** Back where one was, in one's own language, and nowhere else. */
+  @Test
+  void whoTypedThePasscodeIsWhereTheyWere() throws Exception {
+    Assumptions.assumeFalse(OwnNames.inNetwork().isEmpty(), "Skipped: no network but the loopback");
+    try (DeskClient own = DeskClient.open(folder);
+        Desk desk = open(own)) {
+      URI at = desk.others().get(0);
+      String asked =
+          own.send(HttpRequest.newBuilder(at.resolve("/find?q=black%20four&part=0"))).body();
+      assertTrue(asked.contains("name=\"back\" value=\"/find?q=black+four&amp;part=0\""), asked);
+      HttpResponse<String> spanish =
+          own.send(HttpRequest.newBuilder(at.resolve("/enter?to=es&back=/job/Q-3101")));
+      assertTrue(spanish.body().contains("lang=\"es\""), spanish.body());
+      assertTrue(spanish.body().contains("value=\"/job/Q-3101\""), spanish.body());
+      assertTrue(spanish.headers().map().toString().contains("language=es"));
+      HttpResponse<String> in =
+          own.send(form(at, "/enter", "passcode=heron7rq&back=%2Fjob%2FQ-3101"));
+      assertEquals("/job/Q-3101", in.headers().firstValue("Location").orElse(""));
+      for (String bad : new String[] {"//evil.example", "https://evil.example", "/%5Cevil", ""}) {
+        HttpResponse<String> sent =
+            own.send(form(at, "/enter", "passcode=heron7rq&back=" + bad.replace("%", "%25")));
+        String to = sent.headers().firstValue("Location").orElse("");
+        assertTrue(to.startsWith("/") && !to.startsWith("//"), bad + " " + to);
+        assertEquals(at.getHost(), at.resolve(to).getHost(), bad);
+      }
+    }
+  }
+
+  @Test
+  void howLongNobodyCanTryIsTold() throws Exception {
+    Assumptions.assumeFalse(OwnNames.inNetwork().isEmpty(), "Skipped: no network but the loopback");
+    try (DeskClient own = DeskClient.open(folder);
+        Desk desk = open(own)) {
+      URI at = desk.others().get(0);
+      HttpResponse<String> last = null;
+      for (int i = 0; i < Gate.FREE_TRIES; i++) {
+        last = own.send(form(at, "/enter", "passcode=heron7rr"));
+      }
+      assertEquals(429, last.statusCode());
+      assertEquals("15", last.headers().firstValue("Retry-After").orElse(""));
+      assertTrue(last.body().contains("Try again in 15 seconds."), last.body());
+    }
+  }
+
   private static int status(DeskClient own, URI at, String path) {
     return own.send(HttpRequest.newBuilder(at.resolve(path))).statusCode();
   }
