@@ -77,6 +77,7 @@ public final class Desk implements AutoCloseable {
    */
   public static Desk open(Setting setting) throws IOException {
     Desk desk = new Desk(setting);
+    desk.screens.warmSearch();
     desk.server.start();
     desk.watch.execute(desk.screens::warmUp);
     desk.watch.scheduleWithFixedDelay(desk::look, SECONDS, SECONDS, TimeUnit.SECONDS);
