@@ -25,7 +25,6 @@ record FormMemory(Set<String> following, Map<Integer, List<String>> kept) {
   static final String NOW = "now:";
 
   static final String PICKUP = "pickup";
-  private static final String KEPT = "spots-kept";
 
   /** Nothing. */
   static final FormMemory NONE = new FormMemory(Set.of(), Map.of());
@@ -54,7 +53,7 @@ record FormMemory(Set<String> following, Map<Integer, List<String>> kept) {
     for (int n = 1; n <= JobForm.MOST_ITEMS; n++) {
       List<String> fit = JobForm.spots(form, n, catalogue);
       List<String> others =
-          chosen(form, n).filter(s -> !fit.contains(s) && isSpot(s, catalogue)).toList();
+          JobForm.chosen(form, n).filter(s -> !fit.contains(s) && isSpot(s, catalogue)).toList();
       if (!others.isEmpty()) {
         kept.put(n, others);
       }
@@ -66,16 +65,9 @@ record FormMemory(Set<String> following, Map<Integer, List<String>> kept) {
     return catalogue.spots().containsKey(spot);
   }
 
-  /** The spots that were chosen for an item, for the film that it has or for one before. */
-  static Stream<String> chosen(Request.Values form, int number) {
-    return Stream.of("spots", KEPT)
-        .flatMap(key -> form.list(JobForm.name(number, key)).stream())
-        .distinct();
-  }
-
   /** The name under which spots of another film are carried along. */
   static String keptName(int number) {
-    return JobForm.name(number, KEPT);
+    return JobForm.name(number, JobForm.KEPT);
   }
 
   private static String finished(int number) {

@@ -9,12 +9,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** A job as a form has it: each field is named by the place of its value in a job file. */
 final class JobForm {
 
   /** More is no car's work in one form. */
   static final int MOST_ITEMS = 20;
+
+  /** Under this key a form carries spots along that were chosen for another film. */
+  static final String KEPT = "spots-kept";
 
   private JobForm() {}
 
@@ -67,10 +71,17 @@ final class JobForm {
         form.one(name(n, "lamp.minutes")));
   }
 
+  /** The spots that were chosen for an item, for the film that it has or for one before. */
+  static Stream<String> chosen(Request.Values form, int number) {
+    return Stream.of("spots", KEPT)
+        .flatMap(key -> form.list(name(number, key)).stream())
+        .distinct();
+  }
+
   /** The chosen spots that an item's film can lie on; others may have been for another film. */
   static List<String> spots(Request.Values form, int n, Catalogue catalogue) {
     Film film = catalogue.films().get(form.one(name(n, "film")));
-    List<String> chosen = FormMemory.chosen(form, n).toList();
+    List<String> chosen = chosen(form, n).toList();
     return film == null
         ? List.of()
         : catalogue.services().get(film.service()).spots().stream()

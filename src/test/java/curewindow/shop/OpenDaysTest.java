@@ -8,6 +8,7 @@ import curewindow.cure.Bay;
 import java.net.URI;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.HashMap;
@@ -54,6 +55,30 @@ class OpenDaysTest {
         50_000,
         week,
         List.of(LocalDate.of(2026, 11, 26), LocalDate.of(2026, 12, 25), LocalDate.of(2027, 1, 1)));
+  }
+
+  /** Before opening, within hours, over lunch, at the very end, over a weekend, a closed day. */
+  @ParameterizedTest
+  @CsvSource({
+    "2026-11-24T06:00, 2026-11-24T08:30",
+    "2026-11-24T09:15, 2026-11-24T09:15",
+    "2026-11-24T12:45, 2026-11-24T13:30",
+    "2026-11-24T17:30, 2026-11-24T17:30",
+    "2026-11-28T13:01, 2026-11-30T08:30",
+    "2026-11-25T18:00, 2026-11-27T08:30"
+  })
+  void somebodyIsThereFrom(LocalDateTime from, LocalDateTime first) {
+    assertEquals(Optional.of(first), new OpenDays(shop(week())).firstOpen(from));
+  }
+
+  @Test
+  void aShopThatStatesNoHoursIsThereOnAllButItsClosedDays() {
+    OpenDays open = new OpenDays(shop(Map.of()));
+    LocalDateTime night = LocalDateTime.parse("2026-11-24T02:00");
+    assertEquals(Optional.of(night), open.firstOpen(night));
+    assertEquals(
+        Optional.of(LocalDateTime.parse("2026-11-27T00:00")),
+        open.firstOpen(LocalDateTime.parse("2026-11-26T10:00")));
   }
 
   @ParameterizedTest
