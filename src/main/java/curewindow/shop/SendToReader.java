@@ -1,5 +1,6 @@
 package curewindow.shop;
 
+import curewindow.problem.Where;
 import java.net.URI;
 import java.net.URISyntaxException;
 import java.nio.file.InvalidPathException;
@@ -22,12 +23,15 @@ record SendToReader(Source source) {
   Optional<SendTo> read(Fields f) {
     Optional<URI> to = f.text("to", LONGEST).flatMap(t -> to(f, t));
     Optional<String> hostKey = f.text("host-key", LONGEST).flatMap(k -> hostKey(f, k));
-    Optional<Path> keyFile = f.text("key-file", LONGEST).flatMap(k -> absolute(f, "key-file", k));
+    Optional<Path> keyFile =
+        f.text("key-file", LONGEST).flatMap(k -> absolute("bad-key-file", f.where("key-file"), k));
     return to.map(t -> new SendTo(t, hostKey, keyFile));
   }
 
   private Optional<URI> to(Fields f, String text) {
-    return text.startsWith("sftp:") ? host(f, text) : absolute(f, "to", text).map(Path::toUri);
+    return text.startsWith("sftp:")
+        ? host(f, text)
+        : absolute("bad-destination", f.where("to"), text).map(Path::toUri);
   }
 
   private Optional<URI> host(Fields f, String text) {
@@ -50,17 +54,20 @@ record SendToReader(Source source) {
     } catch (URISyntaxException e) {
       // Told below.
     }
-    return refuse(f, "to", text, what);
+    return refuse("bad-destination", f.where("to"), text, what);
   }
 
   private Optional<String> hostKey(Fields f, String text) {
     return FINGERPRINT.matcher(text).matches()
         ? Optional.of(text.replaceAll("=$", ""))
         : refuse(
-            f, "host-key", text, "write its fingerprint as OpenSSH does, SHA256: and 43 signs");
+            "bad-host-key",
+            f.where("host-key"),
+            text,
+            "write its fingerprint as OpenSSH does, SHA256: and 43 signs");
   }
 
-  private Optional<Path> absolute(Fields f, String key, String text) {
+  private Optional<Path> absolute(String code, Where where, String text) {
     try {
       Path path = Path.of(text);
       if (path.isAbsolute()) {
@@ -69,12 +76,15 @@ record SendToReader(Source source) {
     } catch (InvalidPathException e) {
       // Told below.
     }
-    return refuse(f, key, text, "write the whole path, from the top of the disk");
+    return refuse(code, where, text, "write the whole path, from the top of the disk");
   }
 
-  private <T> Optional<T> refuse(Fields f, String key, String text, String what) {
+  private <T> Optional<T> refuse(String code, Where where, String text, String what) {
     source.error(
-        "bad-destination", f.where(key), key + " cannot be used: " + Source.shown(text), what);
+        code,
+        where,
+        where.path().replaceFirst(".*[.]", "") + " cannot be used: " + Source.shown(text),
+        what);
     return Optional.empty();
   }
 }

@@ -135,8 +135,8 @@ class OpenFormTest {
     assertEquals(303, desk.post(path, other.toArray(String[]::new)).statusCode());
     Document told = sent(path, form(mine, "save", "first-name", "Marta", "parking.day", "shade"));
     String name = told.select("[data-field=first-name] .wrong").text();
-    assertTrue(name.contains("to “Odette”"), name);
-    assertTrue(told.select("[data-field=parking.day] .wrong").text().contains("to “Garage”"));
+    assertTrue(name.contains("saved “Odette”"), name);
+    assertTrue(told.select("[data-field=parking.day] .wrong").text().contains("saved “Garage”"));
     assertEquals("Marta", value(told, "first-name"));
   }
 

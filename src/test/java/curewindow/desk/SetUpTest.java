@@ -328,9 +328,9 @@ class SetUpTest {
                         "send.host-key", "12:34"))
                 .body();
         assertFalse(page.contains("mist-rain"), page);
-        assertAt(page, "id=\"send.to\"", "a password does not belong in shop.yaml");
-        assertAt(page, "id=\"send.host-key\"", "host-key cannot be used");
-        assertAt(page, "id=\"locale\"", "locale is not a language and a country");
+        assertAt(page, "id=\"send.to\"", "A password does not belong here. ");
+        assertAt(page, "id=\"send.host-key\"", "This is not the fingerprint of a key: ");
+        assertAt(page, "id=\"locale\"", "This is not a language and a country");
         assertAt(page, "id=\"bay.temperature\"", "temperature ");
         assertAt(page, "id=\"bay.lamp\"", "lamp ");
         assertTrue(page.contains("<details open=\"open\">"), "they can be seen");

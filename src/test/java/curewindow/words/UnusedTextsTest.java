@@ -90,6 +90,7 @@ class UnusedTextsTest {
           new Built("parking.", "told/ParkingWords", Set.copyOf(Parking.ids())),
           new Built("import.heading.", "intake/GuessWords", headings()),
           new Built("import.paint.", "intake/GuessWords", Set.copyOf(PaintTone.ids())),
+          new Built("handout.window.", "handout/GlassWords", Set.of("left", "right")),
           new Built("handout.title.", "handout/HandoutPress", handouts()),
           new Built(
               "handout.window.",
@@ -141,6 +142,7 @@ class UnusedTextsTest {
               "shop/ItemReader",
               "shop/JobReader",
               "shop/PickupSlips",
+              "shop/SendToReader",
               "shop/ShopReader",
               "shop/Source",
               "shop/Times",
