@@ -281,7 +281,7 @@ class DeskTest {
     change[Arrays.asList(change).indexOf("first-name") + 1] = "Odette";
     HttpResponse<String> third = desk.post("/job/Q-3101/change", change);
     assertEquals(409, third.statusCode());
-    assertTrue(third.body().contains("Somebody else changed this"), third.body());
+    assertTrue(third.body().contains("Somebody else saved “Marta”"), third.body());
     assertTrue(third.body().contains("value=\"Odette\""), "what was typed stays");
     assertTrue(third.body().contains("value=\"H35-0700\""), "and what the other one typed");
     assertEquals(both, file("Q-3101"));

@@ -216,7 +216,7 @@ class NetworkDeskTest {
       own.post("/job/Q-3101/press");
       tablet.screen(768, 1024, true).go(desk.others().get(0) + "job/Q-3101");
       tablet.type("input[name=passcode]", "heron7rq").click("main button");
-      tablet.until("location.pathname==='/'");
+      tablet.until("document.querySelector('iframe')!==null");
       tablet.go(desk.others().get(0) + "job/Q-3101").intoFrame("iframe");
       assertTrue("Quillhaven Film & Coatings".equalsIgnoreCase(tablet.seen(".mast a")));
       assertEquals(

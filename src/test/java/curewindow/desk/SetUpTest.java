@@ -331,8 +331,8 @@ class SetUpTest {
         assertAt(page, "id=\"send.to\"", "A password does not belong here. ");
         assertAt(page, "id=\"send.host-key\"", "This is not the fingerprint of a key: ");
         assertAt(page, "id=\"locale\"", "This is not a language and a country");
-        assertAt(page, "id=\"bay.temperature\"", "temperature ");
-        assertAt(page, "id=\"bay.lamp\"", "lamp ");
+        assertAt(page, "id=\"bay.temperature\"", "This has to be from ");
+        assertAt(page, "id=\"bay.lamp\"", "This has to be from ");
         assertTrue(page.contains("<details open=\"open\">"), "they can be seen");
       }
       String gap = browser.post("/shop", form("version", version, "bay.humidity", "")).body();
