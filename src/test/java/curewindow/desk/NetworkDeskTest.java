@@ -216,8 +216,8 @@ class NetworkDeskTest {
       own.post("/job/Q-3101/press");
       tablet.screen(768, 1024, true).go(desk.others().get(0) + "job/Q-3101");
       tablet.type("input[name=passcode]", "heron7rq").click("main button");
-      tablet.until("document.querySelector('iframe')!==null");
-      tablet.go(desk.others().get(0) + "job/Q-3101").intoFrame("iframe");
+      tablet.until("document.readyState==='complete'&&document.querySelector('iframe')!==null");
+      tablet.intoFrame("iframe").until("document.readyState==='complete'");
       assertTrue("Quillhaven Film & Coatings".equalsIgnoreCase(tablet.seen(".mast a")));
       assertEquals(
           true,
