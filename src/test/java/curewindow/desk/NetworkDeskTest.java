@@ -218,7 +218,10 @@ class NetworkDeskTest {
       tablet.type("input[name=passcode]", "heron7rq").click("main button");
       tablet.until("document.readyState==='complete'&&document.querySelector('iframe')!==null");
       tablet.intoFrame("iframe").until("document.readyState==='complete'");
-      assertTrue("Quillhaven Film & Coatings".equalsIgnoreCase(tablet.seen(".mast a")));
+      tablet.until("document.querySelector('.mast a img').naturalWidth>0");
+      assertEquals(
+          "Quillhaven Film & Coatings",
+          tablet.run("return document.querySelector('.mast a img').alt"));
       assertEquals(
           true,
           tablet.run("return [...document.styleSheets].length>0&&origin==='null'"),
