@@ -66,17 +66,17 @@ final class ScanTest {
             + " type='application/x-code' th:attr='data-code=${card.code}'/></body></html>");
     Files.writeString(
         templates.resolve("window-up.css"),
-        ".code { position: absolute; left: 40mm; top: 30mm; width: 22mm; height: 22mm; }");
+        ".code { position: absolute; left: 40mm; top: 30mm; width: 18mm; height: 18mm; }");
     codes.put(SMALLEST, spoiled(Handout.WINDOW_UP, smallest(), new ShopFiles(folder), true));
   }
 
   /** The longest address with which a code is still made for the smallest square. */
   private static JobView smallest() {
-    String site = "https://" + "care.".repeat(27) + "example/C/";
+    String site = "https://" + "care.".repeat(16) + "example/C/";
     JobView view = SampleJobs.tinted().shippedWords().site(site).view();
     QrCode code = HandoutPress.code(view, Handout.WINDOW_UP).orElseThrow();
     double module = code.module(HandoutPress.codeSide(Handout.WINDOW_UP));
-    assertEquals("M 0.42", code.level() + String.format(Locale.ROOT, " %.2f", module));
+    assertEquals("M 0.40", code.level() + String.format(Locale.ROOT, " %.2f", module));
     return view;
   }
 
