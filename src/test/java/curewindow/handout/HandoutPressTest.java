@@ -248,6 +248,30 @@ final class HandoutPressTest {
     }
   }
 
+  /** For the installer: where the sticker goes, and where it must not. */
+  @ParameterizedTest
+  @CsvSource({"en, Left front window, airbag", "es, Ventana delantera izquierda, bolsa de aire"})
+  void theCarrierSaysWhereTheStickerGoes(String language, String window, String never)
+      throws Exception {
+    String text = carrier(language);
+    assertTrue(text.contains(window) && text.contains(never), text);
+  }
+
+  @Test
+  void anArabicCarrierSaysItToo() throws Exception {
+    String text = carrier("ar");
+    assertTrue(text.contains("كهروستاتيكي") && text.contains("الرؤية"), text);
+  }
+
+  private String carrier(String language) throws Exception {
+    JobView view = SampleJobs.tinted().shippedWords().language(language).view();
+    byte[] bytes = bytes(Handout.WINDOW_UP, SheetPaper.NONE, List.of(view));
+    try (PrintedCard pdf = new PrintedCard(bytes)) {
+      assertEquals(2, pdf.pdf().getNumberOfPages());
+      return pdf.text(0);
+    }
+  }
+
   /** Of a sheet of nine, three are gone: six cards fill it, and the seventh is on the next. */
   @Test
   void aPartlyUsedSheetGoesOnAtItsFirstFreePlace() throws Exception {
