@@ -67,6 +67,8 @@ enum PaperFont {
           throw new IllegalStateException("the font " + file + " is missing from the program");
         }
         outlines = new TTFParser().parse(RandomAccessReadBuffer.createBufferFromStream(in));
+        // Texts are fitted letter by letter: joined pairs would be of another width, and slow.
+        outlines.setEnableGsub(false);
       } catch (IOException e) {
         throw new UncheckedIOException(e);
       }
