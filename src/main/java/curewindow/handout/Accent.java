@@ -17,7 +17,16 @@ final class Accent {
 
   /** The rules for paper, on one line, as lines of style sheets are counted from theirs. */
   static String rules(ShopLook look) {
-    return rules(look.color().map(ShopColor::onLight).orElse(LIGHT));
+    return rules(onPaper(look));
+  }
+
+  /** The color on paper: red, green and blue, eight bits each. */
+  static int bits(ShopLook look) {
+    return Integer.parseInt(onPaper(look).substring(1), 16);
+  }
+
+  private static String onPaper(ShopLook look) {
+    return look.color().map(ShopColor::onLight).orElse(LIGHT);
   }
 
   /** The rules for a screen, which may be dark; it prints as by day. */

@@ -15,10 +15,12 @@ import java.util.Map;
 final class CommonWords {
 
   /** Keeps an address or a number in its order among letters that run from right to left. */
-  private static final String LEFT_TO_RIGHT = "\u200E";
+  static final String LEFT_TO_RIGHT = "\u200E";
+
+  /** The same for what runs from right to left. */
+  static final String RIGHT_TO_LEFT = "\u200F";
 
   private static final String NO_BREAK = "\u00A0";
-  private static final String RIGHT_TO_LEFT = "\u200F";
 
   private CommonWords() {}
 

@@ -92,10 +92,13 @@ final class DayStrip {
     for (int after : NAMED) {
       Instant noon =
           start.atZone(zone).toLocalDate().plusDays(after).atTime(12, 0).atZone(zone).toInstant();
+      if (noon.isAfter(last)) {
+        break;
+      }
       String name = view.words().monthDay(noon, zone);
       double half = room(name) / 2;
       double at = part(noon);
-      if (!noon.isAfter(last) && at - half >= free && at + half <= 100 + GAP) {
+      if (at - half >= free && at + half <= 100 + GAP) {
         days.add(new Day(name, percent(at)));
         free = at + half;
       }

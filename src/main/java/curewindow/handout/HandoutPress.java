@@ -29,9 +29,6 @@ import org.w3c.dom.Document;
  */
 public final class HandoutPress {
 
-  /** The one color beside black in the style sheets: red, green and blue. */
-  private static final int ACCENT = 0xb4451f;
-
   private final Handout kind;
   private final PaperFormat format;
   private final PaperTemplate template;
@@ -91,12 +88,7 @@ public final class HandoutPress {
                     document,
                     codes,
                     label(printed),
-                    pdf -> finish(pdf, paper, pages.size(), accent(house))));
-  }
-
-  /** The color of the shop that prints, red, green and blue. */
-  private static int accent(ShopLook house) {
-    return house.color().map(c -> Integer.parseInt(c.onLight().substring(1), 16)).orElse(ACCENT);
+                    pdf -> finish(pdf, paper, pages.size(), Accent.bits(house))));
   }
 
   /** Lays the pages of so many handouts; true where a printer is to turn the paper. */

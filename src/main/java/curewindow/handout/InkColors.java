@@ -82,7 +82,7 @@ final class InkColors {
       return use == Use.LINE ? accentPaint : accentPaint.times(share);
     }
     if (use == Use.PICTURE) {
-      return ink == Ink.PROCESS ? ProcessColors.smooth(color) : Paint.black(1 - color.light());
+      return ink == Ink.PROCESS ? ProcessColors.of(color) : Paint.black(1 - color.light());
     }
     boolean gray = color.color() <= NEARLY_GRAY || ink != Ink.PROCESS;
     return gray ? gray(color, use) : ProcessColors.of(color);

@@ -151,10 +151,6 @@ public final class OfficePaper {
   }
 
   private static String without(String signs, String known) {
-    return signs
-        .codePoints()
-        .filter(c -> known.indexOf(c) < 0)
-        .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
-        .toString();
+    return TextBoxes.without(signs, c -> known.indexOf(c) >= 0);
   }
 }

@@ -13,8 +13,6 @@ final class OfficeSigns {
   private static final Pattern ISOLATED =
       Pattern.compile("[\u2066-\u2068]([^\u2066-\u2069]*)\u2069");
   private static final Pattern ISOLATES = Pattern.compile("[\u2066-\u2069]");
-  private static final String LEFT_TO_RIGHT = "\u200E";
-  private static final String RIGHT_TO_LEFT = "\u200F";
 
   private OfficeSigns() {}
 
@@ -50,10 +48,10 @@ final class OfficeSigns {
    * own order, outside one that keeps it apart from its neighbors.
    */
   private static String marked(String said, boolean turned) {
-    String outside = turned ? RIGHT_TO_LEFT : LEFT_TO_RIGHT;
+    String outside = turned ? CommonWords.RIGHT_TO_LEFT : CommonWords.LEFT_TO_RIGHT;
     String left = said;
     for (Matcher m = ISOLATED.matcher(left); m.find(); m = ISOLATED.matcher(left)) {
-      String inside = runsLeft(m.group(1)) ? RIGHT_TO_LEFT : LEFT_TO_RIGHT;
+      String inside = runsLeft(m.group(1)) ? CommonWords.RIGHT_TO_LEFT : CommonWords.LEFT_TO_RIGHT;
       String own = outside + inside + m.group(1) + inside + outside;
       left = left.substring(0, m.start()) + own + left.substring(m.end());
     }
@@ -72,9 +70,6 @@ final class OfficeSigns {
   private static String printable(String text, TreeSet<Integer> lacking) {
     String missing = PaperFont.lackingInAll(text);
     missing.codePoints().forEach(lacking::add);
-    return text.codePoints()
-        .filter(c -> missing.indexOf(c) < 0 && !TextBoxes.isVowelSign(c))
-        .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
-        .toString();
+    return TextBoxes.without(text, c -> missing.indexOf(c) >= 0 || TextBoxes.isVowelSign(c));
   }
 }

@@ -122,19 +122,18 @@ final class PaperProblems {
         .toList();
   }
 
-  /** The signs of a text that a font lacks, each once. */
-  static String lacking(String shown) {
-    return PaperFont.lackingInAll(shown);
-  }
-
   /** Whether something of a name is left on paper, so that it can be greeted by. */
   static boolean canGreet(String name) {
-    return lacking(name).isEmpty() && name.codePoints().anyMatch(Character::isLetterOrDigit);
+    return PaperFont.lackingInAll(name).isEmpty()
+        && name.codePoints().anyMatch(Character::isLetterOrDigit);
   }
 
   /** Each sign of a text that no font has. */
   static List<Problem> lacking(String shown, Where where, String fix) {
-    return lacking(shown).codePoints().mapToObj(sign -> lacking(sign, where, fix)).toList();
+    return PaperFont.lackingInAll(shown)
+        .codePoints()
+        .mapToObj(sign -> lacking(sign, where, fix))
+        .toList();
   }
 
   private static Problem lacking(int sign, Where where, String fix) {

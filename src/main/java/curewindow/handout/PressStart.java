@@ -44,6 +44,7 @@ public final class PressStart {
       object { position: absolute; left: 56mm; top: 3mm; width: 24mm; height: 24mm; }
       [dir=rtl] p { text-align: right; }
       """;
+  private static final PaperFormat WALLET = PaperFormat.of(Handout.WALLET);
   private static final PaperPress.Label LABEL = new PaperPress.Label("Start", "en", Instant.EPOCH);
 
   private PressStart() {}
@@ -74,7 +75,8 @@ public final class PressStart {
     Map<String, Object> card = Map.of("language", "en", "text", "Wait until 2 PM", "code", 0);
     Optional<Document> filled =
         template.fill(Map.of("cards", List.of(card)), ShopLook.NONE, "", problems);
-    filled.ifPresent(document -> new TextBoxes(template.file(), 7.5, problems).fit(document));
+    filled.ifPresent(
+        document -> new TextBoxes(template.file(), WALLET.smallest(), problems).fit(document));
     return filled.flatMap(
         document ->
             new PaperPress(template, ShopLook.NONE, problems)
@@ -82,7 +84,7 @@ public final class PressStart {
   }
 
   private static boolean single(PDDocument pdf) throws IOException {
-    CutMarks.single(pdf, PaperFormat.of(Handout.WALLET), CutMarks.Pen.BLACK);
+    CutMarks.single(pdf, WALLET, CutMarks.Pen.BLACK);
     return true;
   }
 }

@@ -5,13 +5,8 @@ final class ProcessColors {
 
   private ProcessColors() {}
 
-  /** The inks of a flat color. */
+  /** The inks of a color: what the three colors have in common is black. */
   static Paint of(Rgb color) {
-    return smooth(color);
-  }
-
-  /** The inks of a dot of a picture: what the three colors have in common is black. */
-  static Paint smooth(Rgb color) {
     float most = Math.max(color.red(), Math.max(color.green(), color.blue()));
     if (most <= 0) {
       return Paint.of(Paint.Plates.PROCESS, 0, 0, 0, 1);

@@ -144,13 +144,13 @@ final class TextBoxes {
   /** Each line by itself where a mark keeps the whole text in its own order. */
   private static String inOrder(String line, String whole) {
     String mark = whole.isEmpty() ? "" : whole.substring(0, 1);
-    boolean kept = mark.equals("\u200E") || mark.equals("\u200F");
+    boolean kept = mark.equals(CommonWords.LEFT_TO_RIGHT) || mark.equals(CommonWords.RIGHT_TO_LEFT);
     return kept && whole.endsWith(mark) ? mark + line + mark : line;
   }
 
   private static String printable(String text, PaperFont font) {
     String lacking = font.lacking(text);
-    return without(text, c -> lacking.indexOf(c) >= 0);
+    return lacking.isEmpty() ? text : without(text, c -> lacking.indexOf(c) >= 0);
   }
 
   /** Nothing here can place them. */
@@ -158,7 +158,8 @@ final class TextBoxes {
     return without(text, TextBoxes::isVowelSign);
   }
 
-  private static String without(String text, IntPredicate signs) {
+  /** A text without some signs. */
+  static String without(String text, IntPredicate signs) {
     return text.codePoints()
         .filter(signs.negate())
         .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
