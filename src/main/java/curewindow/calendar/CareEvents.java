@@ -62,7 +62,7 @@ public final class CareEvents {
   private List<CareEvent> all(boolean noted) {
     List<Release> main =
         Urgency.holds(view).stream()
-            .filter(r -> r.end().at().isAfter(view.timeline().pickup()))
+            .filter(r -> view.timeline().isAhead(r))
             .filter(r -> view.catalogue().is(r.hold(), Hold.Mark.MAIN))
             .limit(MOST_HOLDS)
             .toList();

@@ -38,4 +38,14 @@ public record Timeline(Instant pickup, ZoneId zone, List<Release> releases) {
   public Optional<Release> of(String hold) {
     return releases.stream().filter(r -> r.hold().equals(hold)).findFirst();
   }
+
+  /**
+   * Whether a date is still to come when the car leaves the shop.
+   *
+   * @param release one of the releases
+   * @return true where its published end is after the pickup
+   */
+  public boolean isAhead(Release release) {
+    return release.end().at().isAfter(pickup);
+  }
 }

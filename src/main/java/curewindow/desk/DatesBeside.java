@@ -87,7 +87,7 @@ final class DatesBeside {
   private Row row(Release release) {
     String state = words.text("page.state." + release.kind().id());
     String when = state + " " + new When(view).shortDayAndTime(release);
-    boolean over = !release.end().at().isAfter(view.timeline().pickup());
+    boolean over = !view.timeline().isAhead(release);
     return new Row(
         When.shortLabel(release, words),
         over && release.kind() == HoldKind.HOLD ? words.text("desk.dates.over") : when,

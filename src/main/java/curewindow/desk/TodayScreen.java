@@ -194,7 +194,7 @@ final class TodayScreen {
       view.timeline().releases().stream()
           .filter(r -> r.kind() == HoldKind.HOLD)
           .filter(r -> view.catalogue().is(r.hold(), Hold.Mark.MAIN))
-          .filter(r -> r.end().at().isAfter(view.timeline().pickup()))
+          .filter(r -> view.timeline().isAhead(r))
           .filter(r -> r.end().at().atZone(shop.zone()).toLocalDate().equals(today))
           .map(r -> end(view.in(words), r))
           .forEach(ends::add);

@@ -53,7 +53,7 @@ final class CommonWords {
   /** Whether nothing that rain or the road could harm is still waiting at pickup. */
   private static boolean mayGetWet(JobView view) {
     return view.timeline().releases().stream()
-        .filter(r -> r.end().at().isAfter(view.timeline().pickup()))
+        .filter(r -> view.timeline().isAhead(r))
         .noneMatch(r -> view.catalogue().is(r.hold(), Hold.Mark.ROAD));
   }
 

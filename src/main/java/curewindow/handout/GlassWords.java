@@ -24,7 +24,7 @@ final class GlassWords {
   static List<Release> dates(JobView view) {
     return view.timeline().releases().stream()
         .filter(r -> view.catalogue().is(r.hold(), Hold.Mark.STICKER))
-        .filter(r -> r.end().at().isAfter(view.timeline().pickup()))
+        .filter(r -> view.timeline().isAhead(r))
         .toList();
   }
 

@@ -4,6 +4,7 @@ import curewindow.cure.Release;
 import curewindow.shop.Handout;
 import curewindow.told.JobView;
 import curewindow.told.Safety;
+import curewindow.told.Urgency;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -64,16 +65,20 @@ final class HandoutValues {
 
   /** The dates that matter most, in the order in which they come. */
   private static List<Release> stamped(JobView view) {
-    return byDate(UrgentDates.of(view, STAMPED));
+    return byDate(urgent(view, STAMPED));
   }
 
   /** The stamped ones, then the most urgent of the others that are still to come at pickup. */
   private static List<Release> dates(JobView view, int most) {
-    List<Release> dates = new ArrayList<>(UrgentDates.of(view, STAMPED));
-    UrgentDates.of(view, most).stream()
-        .filter(r -> r.end().at().isAfter(view.timeline().pickup()) && !dates.contains(r))
+    List<Release> dates = new ArrayList<>(urgent(view, STAMPED));
+    urgent(view, most).stream()
+        .filter(r -> view.timeline().isAhead(r) && !dates.contains(r))
         .forEach(dates::add);
     return byDate(dates);
+  }
+
+  private static List<Release> urgent(JobView view, int most) {
+    return Urgency.all(view).stream().limit(most).toList();
   }
 
   private static List<Release> byDate(List<Release> releases) {

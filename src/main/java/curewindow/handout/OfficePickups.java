@@ -7,6 +7,7 @@ import curewindow.shop.Handout;
 import curewindow.shop.Hold;
 import curewindow.told.JobView;
 import curewindow.told.OtherClock;
+import curewindow.told.Urgency;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
@@ -65,8 +66,8 @@ final class OfficePickups {
   }
 
   private static List<OfficeDay.Said> dates(JobView ours) {
-    return UrgentDates.of(ours, Integer.MAX_VALUE).stream()
-        .filter(r -> ahead(ours, r))
+    return Urgency.all(ours).stream()
+        .filter(ours.timeline()::isAhead)
         .sorted(Comparator.comparing(r -> !isMain(ours, r)))
         .limit(DATES)
         .sorted(Comparator.comparing(r -> r.end().at()))
@@ -77,10 +78,6 @@ final class OfficePickups {
   /** What customers do first of all, such as windows and wash, is among what is said. */
   private static boolean isMain(JobView ours, Release release) {
     return ours.catalogue().is(release.hold(), Hold.Mark.MAIN);
-  }
-
-  private static boolean ahead(JobView ours, Release release) {
-    return release.end().at().isAfter(ours.timeline().pickup());
   }
 
   /** A date in few words, such as "Windows stay up" and "until Thu, Dec 3 · 2 PM". */

@@ -54,7 +54,7 @@ final class CoatingFirst {
   private Optional<Release> against(Release settle) {
     Set<String> wants = hold(settle).map(Hold::wants).orElse(Set.of());
     return view.timeline().releases().stream()
-        .filter(r -> isAfterPickup(r) && isTold(r))
+        .filter(r -> view.timeline().isAhead(r) && isTold(r))
         .filter(
             r -> hold(r).filter(h -> h.forbids().stream().anyMatch(wants::contains)).isPresent())
         .max(Comparator.comparing(r -> r.end().at()));
@@ -69,9 +69,5 @@ final class CoatingFirst {
     return view.timeline().releases().stream()
         .filter(r -> r.kind() == HoldKind.SETTLE && isTold(r))
         .max(Comparator.comparing(r -> r.end().at()));
-  }
-
-  private boolean isAfterPickup(Release release) {
-    return release.end().at().isAfter(view.timeline().pickup());
   }
 }

@@ -12,22 +12,33 @@ public final class Urgency {
   private Urgency() {}
 
   /**
-   * What the customer must not do yet, the most important first: what is still to wait for at
-   * pickup, then by the catalogue's rank, then by published end. What is merely normal, and visits,
-   * are not among them.
+   * All dates of a job, the most important first: what is still to come at pickup before what is
+   * over by then; what must not be done yet before what is normal for a while; then by the
+   * catalogue's rank, then by published end.
+   *
+   * @param view the job
+   * @return its releases
+   */
+  public static List<Release> all(JobView view) {
+    return view.timeline().releases().stream()
+        .sorted(
+            Comparator.comparing((Release r) -> !view.timeline().isAhead(r))
+                .thenComparing(Release::kind)
+                .thenComparingInt(r -> rank(view, r))
+                .thenComparing(r -> r.end().at())
+                .thenComparing(Release::hold))
+        .toList();
+  }
+
+  /**
+   * What the customer must not do yet, in the same order. What is merely normal, and visits, are
+   * not among them.
    *
    * @param view the job
    * @return the releases of kind {@link HoldKind#HOLD}
    */
   public static List<Release> holds(JobView view) {
-    return view.timeline().releases().stream()
-        .filter(r -> r.kind() == HoldKind.HOLD)
-        .sorted(
-            Comparator.comparing((Release r) -> !r.end().at().isAfter(view.timeline().pickup()))
-                .thenComparingInt(r -> rank(view, r))
-                .thenComparing(r -> r.end().at())
-                .thenComparing(Release::hold))
-        .toList();
+    return all(view).stream().filter(r -> r.kind() == HoldKind.HOLD).toList();
   }
 
   /**

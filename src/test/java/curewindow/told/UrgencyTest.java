@@ -1,16 +1,17 @@
-package curewindow.handout;
+package curewindow.told;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
+import curewindow.handout.SampleJobs;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-final class UrgentDatesTest {
+final class UrgencyTest {
 
   private static List<String> chosen(SampleJobs job, int most) {
-    return UrgentDates.of(job.view(), most).stream().map(Release::hold).toList();
+    return Urgency.all(job.view()).stream().limit(most).map(Release::hold).toList();
   }
 
   @Test
