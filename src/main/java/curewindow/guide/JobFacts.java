@@ -147,7 +147,7 @@ public final class JobFacts implements GuideFacts {
       case "film" -> listed(service, i -> Stream.of(filmName(view, i)));
       case "spots" -> listed(service, i -> i.spots().stream().map(s -> words.text("spot." + s)));
       case "vlt" -> listed(service, i -> vlt(view, i).stream());
-      case "warranty" -> listed(service, i -> warranty(view, i).map(this::warranty).stream());
+      case "warranty" -> listed(service, i -> warranty(view, i).stream());
       default -> Optional.empty();
     };
   }
@@ -155,10 +155,6 @@ public final class JobFacts implements GuideFacts {
   private Optional<String> listed(String service, Function<FittedItem, Stream<String>> texts) {
     List<String> found = items(service).flatMap(texts).distinct().toList();
     return found.isEmpty() ? Optional.empty() : Optional.of(Listing.of(found, words));
-  }
-
-  private String warranty(String date) {
-    return words.text("page.fitted.warranty-until", Map.of("date", date));
   }
 
   /**
@@ -193,18 +189,19 @@ public final class JobFacts implements GuideFacts {
   }
 
   /**
-   * The last day of an item's warranty.
+   * How long the warranty of an item lasts.
    *
    * @param view the job
    * @param item one of its items
-   * @return the day, in words; empty where it has none
+   * @return until which day, in words; empty where it has none
    */
   public static Optional<String> warranty(JobView view, FittedItem item) {
     if (item.warrantyYears().isEmpty()) {
       return Optional.empty();
     }
     LocalDate from = item.finished().atZone(view.timeline().zone()).toLocalDate();
-    return Optional.of(view.words().date(from.plusYears(item.warrantyYears().getAsInt())));
+    String last = view.words().date(from.plusYears(item.warrantyYears().getAsInt()));
+    return Optional.of(view.words().text("page.fitted.warranty-until", Map.of("date", last)));
   }
 
   private Stream<FittedItem> items() {

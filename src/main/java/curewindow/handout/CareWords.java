@@ -63,10 +63,9 @@ final class CareWords {
     said.put(
         "spots",
         Listing.of(item.spots().stream().map(s -> words.text("spot." + s)).toList(), words));
-    Optional<String> day = JobFacts.warranty(view, item);
-    day.map(d -> words.text("page.fitted.warranty-until", Map.of("date", d)))
-        .ifPresent(warranty -> said.put("warranty", warranty));
-    return words.text("handout.care." + (day.isEmpty() ? "fitted" : "fitted-warranty"), said);
+    Optional<String> warranty = JobFacts.warranty(view, item);
+    warranty.ifPresent(until -> said.put("warranty", until));
+    return words.text("handout.care." + (warranty.isEmpty() ? "fitted" : "fitted-warranty"), said);
   }
 
   private static List<String> always(JobView view) {

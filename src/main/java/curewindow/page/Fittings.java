@@ -95,9 +95,7 @@ final class Fittings {
     ZoneId there = view.timeline().zone();
     List<String> facts = new ArrayList<>();
     item.batch().ifPresent(b -> facts.add(fact("batch", b)));
-    JobFacts.warranty(view, item)
-        .map(d -> words.text("page.fitted.warranty-until", Map.of("date", d)))
-        .ifPresent(w -> facts.add(fact("warranty", w)));
+    JobFacts.warranty(view, item).ifPresent(w -> facts.add(fact("warranty", w)));
     String day = words.shortDay(item.finished(), there);
     String time = words.time(item.finished(), there);
     String finished = words.text("page.comma", Map.of("first", day, "next", time));
