@@ -110,9 +110,14 @@ final class HandoutOptions {
   }
 
   private ParameterException unknown(String option, String name, List<String> known) {
-    String hint = Nearest.to(name, known).map(n -> "; did you mean " + n + "?").orElse("");
     return new ParameterException(
         spec.commandLine(),
-        option + " takes " + String.join(", ", known) + ", not \"" + name + "\"" + hint);
+        option
+            + " takes "
+            + String.join(", ", known)
+            + ", not \""
+            + name
+            + "\""
+            + Nearest.hint(name, known));
   }
 }

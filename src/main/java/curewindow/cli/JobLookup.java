@@ -63,7 +63,7 @@ final class JobLookup {
     ids.stream()
         .distinct()
         .filter(id -> loaded.job(id).isEmpty() && broken(loaded, id).isEmpty())
-        .map(id -> id + Nearest.to(id, known).map(n -> "; did you mean " + n + "?").orElse(""))
+        .map(id -> id + Nearest.hint(id, known))
         .forEach(id -> err.println("There is no job " + id));
   }
 

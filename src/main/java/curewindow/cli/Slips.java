@@ -41,12 +41,15 @@ final class Slips implements CommandLine.IParameterExceptionHandler {
     String word = typed(unmatched.get(0), args);
     String shown = shown(word);
     if (word.startsWith("-")) {
-      return command.name() + " has no option " + shown + hint(word, command.optionsMap().keySet());
+      return command.name()
+          + " has no option "
+          + shown
+          + Nearest.hint(word, command.optionsMap().keySet());
     }
     Collection<String> commands = command.subcommands().keySet();
     return commands.isEmpty()
         ? command.name() + " can do nothing with \"" + shown + "\""
-        : "there is no command " + shown + hint(word, commands);
+        : "there is no command " + shown + Nearest.hint(word, commands);
   }
 
   /** The whole word, of which the parser may have taken the first letters for short options. */
@@ -59,10 +62,6 @@ final class Slips implements CommandLine.IParameterExceptionHandler {
             .findFirst()
             .orElse(option)
             .replaceFirst("=.*", "");
-  }
-
-  private static String hint(String word, Collection<String> known) {
-    return Nearest.to(word, known).map(n -> "; did you mean " + n + "?").orElse("");
   }
 
   /** The parser's own sentences begin with a capital; ours do not. */

@@ -81,8 +81,7 @@ final class WhyCommand implements Callable<Integer> {
   private boolean knowsHolds(List<String> known, PrintWriter err) {
     List<String> unknown = holds.stream().filter(h -> !known.contains(h)).toList();
     for (String hold : unknown) {
-      String nearest = Nearest.to(hold, known).map(n -> "; did you mean " + n + "?").orElse("");
-      err.println("Job " + id + " has no hold " + hold + nearest);
+      err.println("Job " + id + " has no hold " + hold + Nearest.hint(hold, known));
       err.println("It has " + String.join(", ", known));
     }
     return unknown.isEmpty();

@@ -29,6 +29,17 @@ public final class Nearest {
   }
 
   /**
+   * Asks for the known name nearest to a mistyped one, behind what is said of that.
+   *
+   * @param typed what was written
+   * @param known the names that would have been right
+   * @return such as {@code ; did you mean press?}; nothing where {@link #to} finds none
+   */
+  public static String hint(String typed, Collection<String> known) {
+    return to(typed, known).map(near -> "; did you mean " + near + "?").orElse("");
+  }
+
+  /**
    * The known names nearest to a mistyped one, as {@link #to} finds them.
    *
    * @param typed what was written
