@@ -85,11 +85,10 @@ public final class FilmText {
    */
   public static boolean isNameTaken(String text, String id, String name) {
     return films(text).entrySet().stream()
-        .anyMatch(f -> !f.getKey().equals(id) && folded(f.getValue().name()).equals(folded(name)));
-  }
-
-  private static String folded(String name) {
-    return Nearest.fold(name.replaceAll("\\s+", " ").strip());
+        .anyMatch(
+            f ->
+                !f.getKey().equals(id)
+                    && ImportMap.key(f.getValue().name()).equals(ImportMap.key(name)));
   }
 
   /**

@@ -1,5 +1,6 @@
 package curewindow.shop;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
@@ -55,7 +56,7 @@ final class HandoutReader {
   }
 
   private Optional<String> spot(String name, Fields handout) {
-    if (RESERVED.contains(name.toLowerCase(java.util.Locale.ROOT))) {
+    if (RESERVED.contains(name.toLowerCase(Locale.ROOT))) {
       source.error(
           "bad-spot",
           handout.where("spot"),

@@ -41,6 +41,10 @@ public final class ImportMaps {
     return "imports/" + name + ".yaml";
   }
 
+  private static String name(String file) {
+    return file.replaceFirst(".*/", "").replaceFirst("[.]yaml$", "");
+  }
+
   /**
    * Whether a map may have a name.
    *
@@ -82,7 +86,7 @@ public final class ImportMaps {
    */
   public static List<String> names(ShopFiles files) {
     return files.list("imports", ".yaml").stream()
-        .map(file -> file.replaceFirst(".*/", "").replaceFirst("[.]yaml$", ""))
+        .map(ImportMaps::name)
         .filter(ImportMaps::isName)
         .sorted()
         .toList();
@@ -98,7 +102,7 @@ public final class ImportMaps {
     Problems problems = new Problems();
     names(files).forEach(name -> read(files, name, problems));
     for (String file : files.list("imports", ".yaml")) {
-      String name = file.replaceFirst(".*/", "").replaceFirst("[.]yaml$", "");
+      String name = name(file);
       if (!isName(name)) {
         Values.badName(Where.file(file), name, new Source(file, problems));
       }

@@ -30,9 +30,7 @@ final class LookReader {
   }
 
   ShopLook read(Fields f) {
-    return new ShopLook(
-        f.text("logo", 100).flatMap(name -> logo(f, name)),
-        f.has("color") ? color(f) : Optional.empty());
+    return new ShopLook(f.text("logo", 100).flatMap(name -> logo(f, name)), color(f));
   }
 
   private Optional<ShopColor> color(Fields f) {
