@@ -46,29 +46,24 @@ public final class OfficeCalendar {
             visit -> {
               CareEvent.Day day = new CareEvent.Day(visit.day(), 1, 1);
               String what = VisitWords.title(visit, words);
-              visits.add(event(ours, CareEvents.VISIT, day, List.of(what, look.at(visit.day()))));
+              visits.add(event(ours, CareEvents.VISIT, day, what, look.at(visit.day())));
             });
     for (LaterCare later : LaterCare.of(view)) {
       CareEvent.Day day = new CareEvent.Day(later.day(), later.months(), later.times());
-      visits.add(event(ours, later.name(), day, List.of(later.title(view, words), look.at(later))));
+      visits.add(event(ours, later.name(), day, later.title(view, words), look.at(later)));
     }
     return visits;
   }
 
   /** An event with what it is about and what to look at. */
   private static CareEvent event(
-      JobView ours, String name, CareEvent.Start start, List<String> texts) {
+      JobView ours, String name, CareEvent.Start start, String what, String look) {
     String who =
         Stream.of(ours.job().id(), ours.job().firstName(), ours.car())
             .filter(text -> !text.isBlank())
             .collect(Collectors.joining(", "));
     return new CareEvent(
-        name,
-        start,
-        who + ": " + texts.get(0),
-        texts.get(1) + "\n" + ours.address(),
-        Optional.empty(),
-        false);
+        name, start, who + ": " + what, look + "\n" + ours.address(), Optional.empty(), false);
   }
 
   /**
