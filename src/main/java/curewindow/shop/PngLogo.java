@@ -44,13 +44,18 @@ final class PngLogo {
 
   Optional<ShopLogo> read(byte[] bytes) {
     Optional<byte[]> clean = clean(bytes);
-    if (clean.isEmpty() || !decodes(clean.get())) {
-      return bad("the logo is no whole PNG", "save it as PNG once more");
+    if (clean.isEmpty()) {
+      return torn();
     }
     ByteBuffer head = ByteBuffer.wrap(clean.get(), SIGNATURE.length + 8, 8);
     int width = head.getInt();
     int height = head.getInt();
-    if (Math.min(width, height) < LEAST_DOTS || Math.max(width, height) > MOST_DOTS) {
+    // The size is looked at before memory is taken for the picture.
+    boolean tooLarge = Math.max(width, height) > MOST_DOTS;
+    if (!tooLarge && !decodes(clean.get())) {
+      return torn();
+    }
+    if (tooLarge || Math.min(width, height) < LEAST_DOTS) {
       return bad(
           "the logo has " + width + " by " + height + " dots",
           "save it with "
@@ -61,6 +66,10 @@ final class PngLogo {
     }
     return LogoShape.of(width, height, file, problems)
         .map(shape -> new ShopLogo(ShopLogo.Kind.PNG, file, width, height, clean.get()));
+  }
+
+  private Optional<ShopLogo> torn() {
+    return bad("the logo is no whole PNG", "save it as PNG once more");
   }
 
   private Optional<ShopLogo> bad(String message, String fix) {
@@ -111,12 +120,8 @@ final class PngLogo {
     return (int) sum.getValue() == ByteBuffer.wrap(chunk).getInt(chunk.length - 4);
   }
 
-  /** Whether its picture can be read; the size is looked at before memory is taken for it. */
+  /** Whether its picture can be read. */
   private static boolean decodes(byte[] bytes) {
-    ByteBuffer head = ByteBuffer.wrap(bytes, SIGNATURE.length + 8, 8);
-    if (Math.max(head.getInt(), head.getInt()) > MOST_DOTS) {
-      return true;
-    }
     try {
       return ImageIO.read(new ByteArrayInputStream(bytes)) != null;
     } catch (IOException | RuntimeException e) {
