@@ -53,8 +53,16 @@ final class ShopReader {
   private static final double USUAL_BOND_ENERGY = 50_000;
   private static final Set<String> LANGUAGES = Set.of(Locale.getISOLanguages());
   private static final Set<String> COUNTRIES = Set.of(Locale.getISOCountries());
-  private static final Pattern PHONE = Pattern.compile("(?=(.*[0-9]){3})[+0-9() ./-]{3,30}");
-  private static final Pattern EMAIL = Pattern.compile("[^@\\s]+@[^@\\s.]+([.][^@\\s.]+)+");
+  private static final Form PHONE =
+      new Form(
+          Pattern.compile("(?=(.*[0-9]){3})[+0-9() ./-]{3,30}"),
+          "bad-phone",
+          "write digits, such as +1 206 555 0100");
+  private static final Form EMAIL =
+      new Form(
+          Pattern.compile("[^@\\s]+@[^@\\s.]+([.][^@\\s.]+)+"),
+          "bad-email",
+          "write one address, such as desk@shop.example");
   private static final Pattern KEEP = Pattern.compile("([0-9]{1,3}) (years?|months?)");
 
   /** Months; holds and what is normal for a while last so long in the cold. */
@@ -75,6 +83,9 @@ final class ShopReader {
     this.places = places;
     this.looks = looks;
   }
+
+  /** What a value looks like, and what is told of one that does not. */
+  private record Form(Pattern pattern, String code, String fix) {}
 
   /** The shop, and those of its values that jobs fall back to even where the shop is unusable. */
   record Read(
@@ -98,9 +109,9 @@ final class ShopReader {
 
   private Optional<Shop> shop(Fields f, Read read) {
     Optional<String> name = f.text("name", 80);
-    Optional<String> phone = formed(f, "phone", PHONE, "bad-phone");
-    Optional<String> text = formed(f, "text-number", PHONE, "bad-phone");
-    Optional<String> email = formed(f, "email", EMAIL, "bad-email");
+    Optional<String> phone = formed(f, "phone", PHONE);
+    Optional<String> text = formed(f, "text-number", PHONE);
+    Optional<String> email = formed(f, "email", EMAIL);
     AddressReader reader = new AddressReader(f, source);
     List<String> street = reader.lines();
     AddressParts parts = reader.parts(street);
@@ -114,8 +125,7 @@ final class ShopReader {
     List<LocalDate> closed = closed(f);
     double visitWithin = f.number("visit-within", 0, 20_000).orElse(Shop.VISIT_WITHIN);
     ShopLook look = looks.read(f);
-    HandoutChoice handout =
-        f.has("handout") ? new HandoutReader(source).read(f) : HandoutChoice.USUAL;
+    HandoutChoice handout = new HandoutReader(source).read(f);
     Optional<Period> keepPages = f.text("keep-pages", 40).flatMap(k -> keepPages(f, k));
     Optional<SendTo> send =
         f.fields("send", SendToReader.KEYS).flatMap(new SendToReader(source)::read);
@@ -178,16 +188,14 @@ final class ShopReader {
     return Optional.empty();
   }
 
-  private Optional<String> formed(Fields f, String key, Pattern form, String code) {
+  private Optional<String> formed(Fields f, String key, Form form) {
     Optional<String> value = f.code(key, 100);
-    if (value.isPresent() && !form.matcher(value.get()).matches()) {
+    if (value.isPresent() && !form.pattern().matcher(value.get()).matches()) {
       source.error(
-          code,
+          form.code(),
           f.where(key),
           key + " cannot be used: " + Source.shown(value.get()),
-          form == PHONE
-              ? "write digits, such as +1 206 555 0100"
-              : "write one address, such as desk@shop.example");
+          form.fix());
       return Optional.empty();
     }
     return value;
