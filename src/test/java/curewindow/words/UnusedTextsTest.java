@@ -90,7 +90,6 @@ class UnusedTextsTest {
           new Built("parking.", "told/ParkingWords", Set.copyOf(Parking.ids())),
           new Built("import.heading.", "intake/GuessWords", headings()),
           new Built("import.paint.", "intake/GuessWords", Set.copyOf(PaintTone.ids())),
-          new Built("handout.window.", "handout/GlassWords", Set.of("left", "right")),
           new Built("handout.title.", "handout/HandoutPress", handouts()),
           new Built(
               "handout.window.",
