@@ -100,10 +100,11 @@ public final class ImportMaps {
    */
   public static List<Problem> check(ShopFiles files) {
     Problems problems = new Problems();
-    names(files).forEach(name -> read(files, name, problems));
     for (String file : files.list("imports", ".yaml")) {
       String name = name(file);
-      if (!isName(name)) {
+      if (isName(name)) {
+        read(files, name, problems);
+      } else {
         Values.badName(Where.file(file), name, new Source(file, problems));
       }
     }
