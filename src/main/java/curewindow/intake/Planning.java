@@ -103,7 +103,7 @@ final class Planning {
     }
     String text = JobText.of(job.draft(cells));
     JobCheck.Tried tried = shop.tried(JobsThere.file(job.id()), text);
-    FilmServices.atFilm(job, cells, tried.problems()).forEach(p -> problems.add(places.of(job, p)));
+    FilmProblems.of(job, cells, tried.problems()).forEach(p -> problems.add(places.of(job, p)));
     sorting.lacking(job.id()).ifPresent(problems::add);
     if (tried.job().isEmpty() || problems.hasErrors()) {
       return RowPlan.State.LEFT;

@@ -77,8 +77,8 @@ final class TheirPlaces {
         : problem.facts();
   }
 
-  /** What is missing has no place; it is told of the keys around it. */
-  private static String path(Problem problem) {
+  /** Where a problem stands; what is missing has no place, it is told of the keys around it. */
+  static String path(Problem problem) {
     if (!problem.code().equals("missing-key") || !problem.message().endsWith(LACKING)) {
       return problem.path();
     }

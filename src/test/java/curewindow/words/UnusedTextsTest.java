@@ -154,7 +154,7 @@ class UnusedTextsTest {
               "desk.import.problem.",
               "desk/ProblemWords",
               "intake/Binding",
-              "intake/FilmServices",
+              "intake/FilmProblems",
               "intake/FirstMap",
               "intake/ForeignTable",
               "intake/Joined",
