@@ -9,7 +9,6 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.Year;
 import java.time.temporal.ChronoUnit;
-import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -109,21 +108,17 @@ public final class CallNotes {
     if (!isKnown(shop, job)) {
       Set<String> jobs = new TreeSet<>(shop.ledgers().withCard());
       shop.jobs().forEach(j -> jobs.add(j.id()));
-      throw new IllegalArgumentException("There is no job " + job + meant(job, jobs));
+      throw new IllegalArgumentException("There is no job " + job + Nearest.hint(job, jobs));
     }
     List<String> questions = questions(shop);
     if (!questions.contains(question)) {
       throw new IllegalArgumentException(
           "There is no question "
               + question
-              + meant(question, questions)
+              + Nearest.hint(question, questions)
               + "; there are: "
               + String.join(", ", questions));
     }
-  }
-
-  private static String meant(String typed, Collection<String> known) {
-    return Nearest.to(typed, known).map(n -> "; did you mean " + n + "?").orElse("");
   }
 
   /** Who calls may have a job whose file has to be mended, or is gone. */

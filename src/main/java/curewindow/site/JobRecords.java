@@ -296,9 +296,6 @@ public final class JobRecords {
     Set<String> known = new TreeSet<>(loaded.ledgers().withCard());
     known.addAll(loaded.ledgers().links().orElseThrow().jobs());
     loaded.jobs().forEach(j -> known.add(j.id()));
-    return Outcome.refused(
-        "There is no job "
-            + job
-            + Nearest.to(job, List.copyOf(known)).map(n -> "; did you mean " + n + "?").orElse(""));
+    return Outcome.refused("There is no job " + job + Nearest.hint(job, known));
   }
 }
