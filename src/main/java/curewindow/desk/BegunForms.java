@@ -1,7 +1,6 @@
 package curewindow.desk;
 
 import curewindow.site.KeptFile;
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -15,15 +14,7 @@ final class BegunForms<T> {
 
   private static final int MOST = 500;
 
-  private final Map<String, T> drafts =
-      new LinkedHashMap<>() {
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<String, T> eldest) {
-          return size() > MOST;
-        }
-      };
+  private final Map<String, T> drafts = new LastFew<>(MOST);
 
   private final Function<String, Optional<T>> reader;
 

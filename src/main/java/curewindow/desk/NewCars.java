@@ -7,7 +7,6 @@ import curewindow.site.JobFiles;
 import curewindow.site.Saved;
 import java.io.IOException;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -24,15 +23,7 @@ final class NewCars {
   private static final int TRIES = 50;
 
   private final DeskShop desk;
-  private final Map<String, Begun> forms =
-      new LinkedHashMap<>() {
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<String, Begun> eldest) {
-          return size() > MOST;
-        }
-      };
+  private final Map<String, Begun> forms = new LastFew<>(MOST);
   private long count;
 
   NewCars(DeskShop desk) {

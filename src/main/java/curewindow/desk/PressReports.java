@@ -1,6 +1,5 @@
 package curewindow.desk;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,15 +9,7 @@ final class PressReports {
 
   private static final int MOST = 300;
 
-  private final Map<String, Report> last =
-      new LinkedHashMap<>() {
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<String, Report> eldest) {
-          return size() > MOST;
-        }
-      };
+  private final Map<String, Report> last = new LastFew<>(MOST);
 
   private int number;
 
