@@ -101,7 +101,7 @@ final class FilmRemoval {
     KeptFile now = ((Saved.Overtaken<String>) result).now();
     return show(
         new Asked(asked.id(), asked.name(), now.version()),
-        List.of(FormFields.overtaken(now.file(), "")),
+        List.of(FormFields.overtaken(now.file())),
         words,
         409);
   }

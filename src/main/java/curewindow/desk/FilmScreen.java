@@ -151,7 +151,7 @@ final class FilmScreen {
     KeptFile now = ((Saved.Overtaken<String>) result).now();
     return refused(
         new Asked(asked.kept(), now.version(), asked.draft()),
-        List.of(FormFields.overtaken(now.file(), "")),
+        List.of(FormFields.overtaken(now.file())),
         words,
         409);
   }

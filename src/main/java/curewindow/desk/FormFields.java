@@ -45,15 +45,11 @@ final class FormFields {
     this.place = place;
   }
 
-  /**
-   * What is told where somebody else wrote a file while it was changed in a form.
-   *
-   * @param path the value that both changed; empty for the whole file
-   */
-  static Problem overtaken(String file, String path) {
+  /** What is told where somebody else wrote a file while it was changed in a form. */
+  static Problem overtaken(String file) {
     return Problem.error(
         "changed-meanwhile",
-        new Where(file, 0, 0, path),
+        Where.file(file),
         "somebody else changed this in the meantime",
         "save again to put this in place of theirs, or open it anew to see theirs");
   }

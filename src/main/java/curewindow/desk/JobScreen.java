@@ -174,7 +174,7 @@ final class JobScreen {
     }
     List<Problem> told =
         both.map(m -> clashes(m.clashes(), theirs.get(), now.file(), words))
-            .orElseGet(() -> List.of(FormFields.overtaken(now.file(), "")));
+            .orElseGet(() -> List.of(FormFields.overtaken(now.file())));
     JobDraft shown = both.map(JobMerge.Merged::draft).orElse(draft);
     return refused(asked(job.id(), now.version(), shown, memory), told, words, 409);
   }

@@ -126,7 +126,7 @@ final class RuleScreen {
     }
     KeptFile now = ((Saved.Overtaken<String>) result).now();
     Asked again = new Asked(asked.service(), asked.file(), now.version(), asked.numbers());
-    return refused(again, List.of(FormFields.overtaken(now.file(), "")), words, 409);
+    return refused(again, List.of(FormFields.overtaken(now.file())), words, 409);
   }
 
   private Answer show(Asked asked, Words words) {

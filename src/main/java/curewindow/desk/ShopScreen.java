@@ -190,7 +190,7 @@ final class ShopScreen {
     Optional<ShopMerge.Merged> both =
         base.flatMap(b -> theirs.map(t -> ShopMerge.of(b, mine.draft(), t)));
     if (both.isEmpty()) {
-      List<Problem> whole = List.of(FormFields.overtaken(now.file(), ""));
+      List<Problem> whole = List.of(FormFields.overtaken(now.file()));
       return show(mine.with(now.version(), whole), words, 409);
     }
     Asked merged = mine.with(both.get().draft());
