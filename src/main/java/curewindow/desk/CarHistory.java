@@ -56,7 +56,7 @@ final class CarHistory {
     CallNotes.of(desk.now().shop()).of(job.id()).forEach(c -> dated.add(call(c)));
     dated.sort(Comparator.comparing(Dated::day).reversed());
     List<Event> events = new ArrayList<>();
-    if (CardFile.isHandedOver(desk.now().shop(), job)) {
+    if (CardFile.isHandedOver(desk.now().shop(), job.id())) {
       events.add(new Event(words.text("desk.car.given"), words.text("desk.hand-over.given")));
     }
     LocalDate today = Noted.today(desk.now().shop(), desk.time());

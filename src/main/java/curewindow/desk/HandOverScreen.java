@@ -117,7 +117,7 @@ final class HandOverScreen {
                 DatesBeside.of(shop, job, words, desk.time()),
                 text,
                 Contact.sms("", text),
-                CardFile.isHandedOver(shop, job)),
+                CardFile.isHandedOver(shop, job.id())),
             words));
   }
 

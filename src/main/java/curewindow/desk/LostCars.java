@@ -55,7 +55,7 @@ final class LostCars {
       List<Problem> wrong = shop.errorsOf(names).stream().limit(TOLD).toList();
       return Optional.of(new Lost(words, broken(id), wrong));
     }
-    return shop.knownToken(id).isPresent() || CardFile.wasHandedOver(shop, id)
+    return shop.knownToken(id).isPresent() || CardFile.isHandedOver(shop, id)
         ? Optional.of(new Lost(words, gone(id), List.of()))
         : Optional.empty();
   }

@@ -136,12 +136,7 @@ final class TodayScreen {
   }
 
   private static List<Pickup> pickups(List<OfficeDay.Pickup> pickups, LoadedShop shop) {
-    return pickups.stream()
-        .map(
-            p ->
-                new Pickup(
-                    p, shop.job(p.job()).filter(j -> CardFile.isHandedOver(shop, j)).isPresent()))
-        .toList();
+    return pickups.stream().map(p -> new Pickup(p, CardFile.isHandedOver(shop, p.job()))).toList();
   }
 
   private List<Due> due(List<OfficeVisits.Visit> visits) {

@@ -177,21 +177,10 @@ public final class CardFile {
    * Whether a card was handed over, or the page was taken along without paper.
    *
    * @param shop the shop folder
-   * @param job one of its jobs
+   * @param id a job's id; the job may be gone
    * @return true where the folder knew so when it was read
    */
-  public static boolean isHandedOver(LoadedShop shop, Job job) {
-    return wasHandedOver(shop, job.id());
-  }
-
-  /**
-   * The same of a number, whose job may be gone.
-   *
-   * @param shop the shop folder
-   * @param id a job's id
-   * @return true where the folder knew so when it was read
-   */
-  public static boolean wasHandedOver(LoadedShop shop, String id) {
+  public static boolean isHandedOver(LoadedShop shop, String id) {
     return shop.ledgers().withCard().contains(id);
   }
 }
