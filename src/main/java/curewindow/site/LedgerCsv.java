@@ -185,7 +185,7 @@ record LedgerCsv(String file, String code, String name, List<String> header, Str
    * @throws IOException where the file is broken or cannot be written
    */
   boolean dropLast(Path shop, Predicate<List<String>> which) throws IOException {
-    List<List<String>> rows = isThere(shop) ? new ArrayList<>(rows(shop)) : List.of();
+    List<List<String>> rows = rows(shop);
     for (int i = rows.size() - 1; i >= 0; i--) {
       if (which.test(rows.get(i))) {
         rows.remove(i);
