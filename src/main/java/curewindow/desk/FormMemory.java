@@ -109,25 +109,21 @@ record FormMemory(Set<String> following, Map<Integer, List<String>> kept) {
     if (wanted.equals("add")) {
       times.add(finished(draft.items().size()));
     }
-    return wanted.startsWith("drop:") ? without(wanted, times) : new FormMemory(times, kept);
+    int gone = JobForm.dropped(wanted);
+    return gone > 0 ? without(gone, times) : new FormMemory(times, kept);
   }
 
   /** Each item behind the one that was taken off has a number less. */
-  private static FormMemory without(String wanted, Set<String> times) {
-    int gone = number(wanted.substring("drop:".length()));
+  private static FormMemory without(int gone, Set<String> times) {
     Set<String> left = new TreeSet<>();
     for (int n = 1; n <= JobForm.MOST_ITEMS; n++) {
       if (n != gone && times.contains(finished(n))) {
-        left.add(finished(gone > 0 && n > gone ? n - 1 : n));
+        left.add(finished(n > gone ? n - 1 : n));
       }
     }
     if (times.contains(PICKUP)) {
       left.add(PICKUP);
     }
     return new FormMemory(left, Map.of());
-  }
-
-  private static int number(String text) {
-    return text.matches("[1-9][0-9]?") ? Integer.parseInt(text) : 0;
   }
 }

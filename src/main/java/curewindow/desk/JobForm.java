@@ -20,11 +20,20 @@ final class JobForm {
   /** Under this key a form carries spots along that were chosen for another film. */
   static final String KEPT = "spots-kept";
 
+  private static final String DROP = "drop:";
+
   private JobForm() {}
 
   /** The name of a value of a fitted item, the first being 1. */
   static String name(int number, String key) {
     return "items[" + number + "]." + key;
+  }
+
+  /** Which item a button takes off, the first being 1; 0 for any other button. */
+  static int dropped(String wanted) {
+    return wanted.matches(DROP + "[1-9][0-9]?")
+        ? Integer.parseInt(wanted.substring(DROP.length()))
+        : 0;
   }
 
   /** What was typed. A film tells its service, so nobody has to choose both. */

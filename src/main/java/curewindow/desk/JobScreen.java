@@ -192,7 +192,7 @@ final class JobScreen {
     FirstDraft first = new FirstDraft(shop, desk.time());
     return switch (parts[0]) {
       case "add" -> items(draft, all -> all.add(first.item()));
-      case "drop" -> items(draft, all -> drop(all, parts));
+      case "drop" -> items(draft, all -> drop(all, JobForm.dropped(wanted)));
       case "usual" ->
           desk.job(parts.length > 1 ? parts[1] : "")
               .map(job -> draft.withItems(first.again(job)))
@@ -202,12 +202,9 @@ final class JobScreen {
   }
 
   /** Nothing where it is gone already, as after two clicks. */
-  private static void drop(List<ItemDraft> items, String[] parts) {
-    if (parts.length > 1 && parts[1].matches("[1-9][0-9]?")) {
-      int number = Integer.parseInt(parts[1]);
-      if (number <= items.size()) {
-        items.remove(number - 1);
-      }
+  private static void drop(List<ItemDraft> items, int number) {
+    if (number > 0 && number <= items.size()) {
+      items.remove(number - 1);
     }
   }
 
