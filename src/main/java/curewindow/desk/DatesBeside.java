@@ -12,12 +12,12 @@ import curewindow.site.LoadedShop;
 import curewindow.told.BeforePickup;
 import curewindow.told.JobView;
 import curewindow.told.Listing;
+import curewindow.told.OtherClock;
 import curewindow.told.VisitWords;
 import curewindow.told.When;
 import curewindow.words.Words;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -52,25 +52,13 @@ final class DatesBeside {
   static Dates of(LoadedShop shop, Job job, Words words) {
     JobView view = shop.view(job, "0").in(words.around(job.pickup()));
     DatesBeside beside = new DatesBeside(view, shop.cureCase(job));
-    return new Dates(beside.rows(), beside.advice(), beside.clock());
+    return new Dates(beside.rows(), beside.advice(), OtherClock.of(view));
   }
 
   /** The same for a job that may have left; then it is too late for advice. */
   static Dates of(LoadedShop shop, Job job, Words words, Instant now) {
     Dates dates = of(shop, job, words);
     return job.hasLeft(now) ? new Dates(dates.rows(), List.of(), dates.clock()) : dates;
-  }
-
-  private Optional<String> clock() {
-    ZoneId there = view.timeline().zone();
-    return there
-            .getRules()
-            .getOffset(view.job().pickup())
-            .equals(view.shop().zone().getRules().getOffset(view.job().pickup()))
-        ? Optional.empty()
-        : Optional.of(
-            words.text(
-                "desk.dates.clock", Map.of("place", words.place(view.place().name(), there))));
   }
 
   private List<Row> rows() {
