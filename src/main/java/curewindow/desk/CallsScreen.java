@@ -2,7 +2,6 @@ package curewindow.desk;
 
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
-import curewindow.shop.Shop;
 import curewindow.site.CallReport;
 import curewindow.site.CallReportWords;
 import curewindow.site.CallReports;
@@ -68,7 +67,7 @@ final class CallsScreen {
 
   Answer show(Request request, Frame frame, Words words) {
     LoadedShop shop = desk.now().shop();
-    LocalDate today = LocalDate.ofInstant(desk.time(), shop.shop().map(Shop::zone).orElseThrow());
+    LocalDate today = desk.today();
     Day since = Day.of(request.query().one("since"), today);
     Day changed = Day.of(request.query().one("changed"), today);
     Problems problems = new Problems();

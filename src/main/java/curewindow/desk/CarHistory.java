@@ -59,7 +59,7 @@ final class CarHistory {
     if (CardFile.isHandedOver(desk.now().shop(), job.id())) {
       events.add(new Event(words.text("desk.car.given"), words.text("desk.hand-over.given")));
     }
-    LocalDate today = Noted.today(desk.now().shop(), desk.time());
+    LocalDate today = desk.today();
     Set<Noted> undone = EnumSet.noneOf(Noted.class);
     for (Dated d : dated) {
       Optional<Noted> undo = d.noted().filter(n -> d.day().equals(today)).filter(undone::add);

@@ -16,7 +16,6 @@ import curewindow.told.VisitWords;
 import curewindow.words.Words;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -197,8 +196,7 @@ final class CarScreen {
     List<Problem> wrong =
         desk.write(
             shop -> {
-              LocalDate today = Noted.today(shop, desk.time());
-              PastVisit visit = new PastVisit(today, List.of(), result.get(), note);
+              PastVisit visit = new PastVisit(desk.today(), List.of(), result.get(), note);
               return VisitNotes.add(shop, job, visit, desk.time());
             });
     if (!wrong.isEmpty()) {

@@ -14,6 +14,7 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -90,6 +91,11 @@ final class DeskShop {
 
   Instant time() {
     return clock.instant();
+  }
+
+  /** The day by the shop's clock, once there is a shop. */
+  LocalDate today() {
+    return time().atZone(now().shop().shop().orElseThrow().zone()).toLocalDate();
   }
 
   private State read() {

@@ -6,7 +6,6 @@ import curewindow.site.DueCalls;
 import curewindow.site.LoadedShop;
 import curewindow.site.VisitNotes;
 import java.io.IOException;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Optional;
@@ -42,7 +41,7 @@ enum Noted {
 
   /** Takes back the last one of today; tells whether there was one. */
   boolean takeBack(DeskShop desk, Job job) throws IOException {
-    DeskShop.Work<Boolean> work = shop -> takeBack(shop, job, today(shop, desk.time()));
+    DeskShop.Work<Boolean> work = shop -> takeBack(shop, job, desk.today());
     return this == SEEN ? desk.write(work) : desk.note(work);
   }
 
@@ -52,9 +51,5 @@ enum Noted {
       case CALLED -> CallNotes.takeBack(shop, job.id(), today);
       case TOLD -> DueCalls.takeBack(shop, job.id(), today);
     };
-  }
-
-  static LocalDate today(LoadedShop shop, Instant now) {
-    return now.atZone(shop.shop().orElseThrow().zone()).toLocalDate();
   }
 }
