@@ -38,12 +38,7 @@ final class Browser {
         form.entrySet().stream()
             .flatMap(e -> e.getValue().stream().map(v -> coded(e.getKey()) + "=" + coded(v)))
             .collect(Collectors.joining("&"));
-    String origin = desk.toString().replaceFirst("/$", "");
-    return send(
-        HttpRequest.newBuilder(desk.resolve(path))
-            .header("Origin", origin)
-            .header("Content-Type", "application/x-www-form-urlencoded")
-            .POST(HttpRequest.BodyPublishers.ofString(body)));
+    return send(DeskClient.sent(desk.resolve(path), body));
   }
 
   /** The version of a file that a form was made from. */

@@ -88,15 +88,23 @@ final class DeskClient implements AutoCloseable {
 
   /** A form as a page of the desk sends it: names and values in turn. */
   HttpResponse<String> post(String path, String... fields) {
-    return post(path, "http://127.0.0.1:" + desk.address().getPort(), List.of(fields));
+    return send(sent(at(path), form(List.of(fields))));
   }
 
   HttpResponse<String> post(String path, String origin, List<String> fields) {
-    return send(
-        HttpRequest.newBuilder(at(path))
-            .header("Origin", origin)
-            .header("Content-Type", "application/x-www-form-urlencoded")
-            .POST(HttpRequest.BodyPublishers.ofString(form(fields))));
+    return send(sent(at(path), origin, form(fields)));
+  }
+
+  /** A form as a page of the desk at an address sends it there. */
+  static HttpRequest.Builder sent(URI at, String body) {
+    return sent(at, at.getScheme() + "://" + at.getAuthority(), body);
+  }
+
+  private static HttpRequest.Builder sent(URI at, String origin, String body) {
+    return HttpRequest.newBuilder(at)
+        .header("Origin", origin)
+        .header("Content-Type", "application/x-www-form-urlencoded")
+        .POST(HttpRequest.BodyPublishers.ofString(body));
   }
 
   static String form(List<String> fields) {

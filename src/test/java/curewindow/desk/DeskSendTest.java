@@ -8,7 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import curewindow.send.SftpHost;
 import curewindow.site.ViewServer;
 import java.io.IOException;
-import java.net.URI;
 import java.net.http.HttpRequest;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -71,21 +70,13 @@ class DeskSendTest {
   }
 
   private String press(String language) {
-    URI at = desk.at("/job/Q-3101/press");
+    String cookie = "language=" + language;
     String to =
-        desk.send(
-                in(at, language)
-                    .header("Origin", "http://127.0.0.1:" + at.getPort())
-                    .header("Content-Type", "application/x-www-form-urlencoded")
-                    .POST(HttpRequest.BodyPublishers.ofString("x=1")))
+        desk.send(DeskClient.sent(desk.at("/job/Q-3101/press"), "x=1").header("Cookie", cookie))
             .headers()
             .firstValue("Location")
             .orElseThrow();
-    return desk.send(in(desk.at(to), language)).body();
-  }
-
-  private static HttpRequest.Builder in(URI at, String language) {
-    return HttpRequest.newBuilder(at).header("Cookie", "language=" + language);
+    return desk.send(HttpRequest.newBuilder(desk.at(to)).header("Cookie", cookie)).body();
   }
 
   private long there() throws IOException {

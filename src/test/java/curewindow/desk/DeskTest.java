@@ -386,10 +386,8 @@ class DeskTest {
       assertTrue(page.contains("Visit day passed"), page);
       assertTrue(page.contains("Q-3101 Mara") && page.contains("sms:?&amp;body="), page);
       HttpRequest.Builder seen =
-          HttpRequest.newBuilder(later.address().resolve("/job/Q-3101/seen"))
-              .header("Origin", "http://127.0.0.1:" + later.address().getPort())
-              .header("Content-Type", "application/x-www-form-urlencoded")
-              .POST(HttpRequest.BodyPublishers.ofString("result=fine&photo=1&from=today"));
+          DeskClient.sent(
+              later.address().resolve("/job/Q-3101/seen"), "result=fine&photo=1&from=today");
       assertEquals(303, desk.send(seen).statusCode());
       assertEquals(
           "job,day,what,result,note\nQ-3101,2027-03-20,,fine,photo\n",
@@ -441,16 +439,11 @@ class DeskTest {
     assertTrue(page.contains("Auto nuevo") && page.contains("lang=\"es\""), page);
     assertTrue(page.contains("Terminado"), page);
     HttpRequest.Builder early =
-        HttpRequest.newBuilder(desk.at("/new"))
-            .header("Cookie", "language=es")
-            .header("Origin", "http://127.0.0.1:" + desk.desk.address().getPort())
-            .header("Content-Type", "application/x-www-form-urlencoded")
-            .POST(
-                HttpRequest.BodyPublishers.ofString(
-                    DeskClient.form(
-                        List.of(
-                            DeskClient.car("Q-3118", "harbor-35", "pickup", "2026-11-24T09:00")))));
-    String told = desk.send(early).body();
+        DeskClient.sent(
+            desk.at("/new"),
+            DeskClient.form(
+                List.of(DeskClient.car("Q-3118", "harbor-35", "pickup", "2026-11-24T09:00"))));
+    String told = desk.send(early.header("Cookie", "language=es")).body();
     assertTrue(told.contains("El trabajo termina después de la entrega."), told);
   }
 

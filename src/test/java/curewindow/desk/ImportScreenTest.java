@@ -148,12 +148,8 @@ class ImportScreenTest {
             .toList();
     assertEquals(told, shown.select(".rows p").eachText());
     HttpRequest.Builder request =
-        HttpRequest.newBuilder(desk.at("/import"))
-            .header("Origin", "http://127.0.0.1:" + desk.desk.address().getPort())
-            .header("Content-Type", "application/x-www-form-urlencoded")
-            .POST(
-                HttpRequest.BodyPublishers.ofString(
-                    DeskClient.form(form(press(shown, "take"), "rest", Map.of()))));
+        DeskClient.sent(
+            desk.at("/import"), DeskClient.form(form(press(shown, "take"), "rest", Map.of())));
     HttpResponse<byte[]> rest = desk.bytes(request);
     ImportTold words = new ImportTold("Diary.csv", desk.loaded().words().of("en"));
     assertArrayEquals(plan.rest(words::text).orElseThrow(), rest.body());

@@ -101,12 +101,8 @@ class KilledDeskTest {
 
   private void save(URI address, String id, List<String> saved) throws InterruptedException {
     HttpRequest request =
-        HttpRequest.newBuilder(address.resolve("/new"))
-            .header("Origin", "http://127.0.0.1:" + address.getPort())
-            .header("Content-Type", "application/x-www-form-urlencoded")
-            .POST(
-                HttpRequest.BodyPublishers.ofString(
-                    DeskClient.form(List.of(DeskClient.car(id, "harbor-35")))))
+        DeskClient.sent(
+                address.resolve("/new"), DeskClient.form(List.of(DeskClient.car(id, "harbor-35"))))
             .build();
     try {
       if (client.send(request, HttpResponse.BodyHandlers.discarding()).statusCode() == 303) {

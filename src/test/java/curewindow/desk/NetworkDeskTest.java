@@ -31,11 +31,7 @@ class NetworkDeskTest {
   @TempDir Path folder;
 
   private static HttpRequest.Builder form(URI at, String path, String body) {
-    String origin = at.toString().replaceFirst("/$", "");
-    return HttpRequest.newBuilder(at.resolve(path))
-        .header("Origin", origin)
-        .header("Content-Type", "application/x-www-form-urlencoded")
-        .POST(HttpRequest.BodyPublishers.ofString(body));
+    return DeskClient.sent(at.resolve(path), body);
   }
 
   @Test
@@ -53,11 +49,16 @@ class NetworkDeskTest {
         assertEquals(403, own.send(form(at, "/enter", "passcode=heron7rr")).statusCode());
         HttpResponse<String> in = own.send(form(at, "/enter", "passcode=heron7rq"));
         assertEquals(303, in.statusCode());
-        String cookie = in.headers().firstValue("Set-Cookie").orElseThrow().replaceFirst(";.*", "");
+        String cookie = cookie(in);
         HttpRequest.Builder car = HttpRequest.newBuilder(at.resolve("/job/Q-3101"));
         assertTrue(own.send(car.header("Cookie", cookie)).body().contains("Mara"));
       }
     }
+  }
+
+  /** What lets a browser in from now on. */
+  private static String cookie(HttpResponse<String> in) {
+    return in.headers().firstValue("Set-Cookie").orElseThrow().replaceFirst(";.*", "");
   }
 
   private Desk open(DeskClient own) throws IOException {
@@ -74,8 +75,7 @@ class NetworkDeskTest {
         Desk desk = open(own)) {
       own.post("/job/Q-3101/press");
       URI at = desk.others().get(0);
-      HttpResponse<String> in = own.send(form(at, "/enter", "passcode=heron7rq"));
-      String cookie = in.headers().firstValue("Set-Cookie").orElseThrow().replaceFirst(";.*", "");
+      String cookie = cookie(own.send(form(at, "/enter", "passcode=heron7rq")));
       HttpRequest.Builder car = HttpRequest.newBuilder(at.resolve("/job/Q-3101"));
       Matcher frame =
           Pattern.compile("<iframe src=\"((/framed/[0-9a-f]{64}/)[^\"]+)\"")
@@ -178,8 +178,7 @@ class NetworkDeskTest {
     try (DeskClient own = DeskClient.open(folder);
         Desk desk = open(own)) {
       URI at = desk.others().get(0);
-      HttpResponse<String> in = own.send(form(at, "/enter", "passcode=heron7rq"));
-      String cookie = in.headers().firstValue("Set-Cookie").orElseThrow().replaceFirst(";.*", "");
+      String cookie = cookie(own.send(form(at, "/enter", "passcode=heron7rq")));
       HttpRequest.Builder ask = HttpRequest.newBuilder(at.resolve("/shop"));
       String shown = own.send(ask.header("Cookie", cookie)).body();
       assertFalse(shown.contains("send.to"), shown);

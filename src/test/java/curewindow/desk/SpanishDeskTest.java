@@ -100,12 +100,7 @@ class SpanishDeskTest {
   }
 
   private Document post(String path, List<String> fields) {
-    HttpResponse<String> answer =
-        spanish(
-            HttpRequest.newBuilder(desk.at(path))
-                .header("Origin", "http://127.0.0.1:" + desk.desk.address().getPort())
-                .header("Content-Type", "application/x-www-form-urlencoded")
-                .POST(HttpRequest.BodyPublishers.ofString(DeskClient.form(fields))));
+    HttpResponse<String> answer = spanish(DeskClient.sent(desk.at(path), DeskClient.form(fields)));
     assertTrue(List.of(200, 303, 409, 422).contains(answer.statusCode()), answer.body());
     return Jsoup.parse(answer.body());
   }
@@ -265,11 +260,7 @@ class SpanishDeskTest {
     assertTrue(said.size() > 14, said::toString);
     assertTrue(said.stream().anyMatch(t -> t.startsWith("Product: Aquí no se conoce “Nube 35”")));
     HttpResponse<String> rest =
-        spanish(
-            HttpRequest.newBuilder(desk.at("/import"))
-                .header("Origin", "http://127.0.0.1:" + desk.desk.address().getPort())
-                .header("Content-Type", "application/x-www-form-urlencoded")
-                .POST(HttpRequest.BodyPublishers.ofString(DeskClient.form(button(told, "rest")))));
+        spanish(DeskClient.sent(desk.at("/import"), DeskClient.form(button(told, "rest"))));
     assertTrue(rest.body().contains("Aquí no se conoce"), rest.body());
     assertFalse(rest.body().contains("no film is called"), rest.body());
   }
