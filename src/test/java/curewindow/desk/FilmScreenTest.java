@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.problem.Problem;
 import curewindow.site.LoadedShop;
+import curewindow.site.PressedDemo;
 import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
@@ -28,17 +29,13 @@ class FilmScreenTest {
 
   private static final Clock CLOCK =
       Clock.fixed(Instant.parse("2026-11-30T18:00:00Z"), ZoneOffset.UTC);
-  private static final Path DEMO = Path.of("content/demo");
 
   @TempDir Path dir;
 
-  /** The demo's shop.yaml and two of its jobs; its films are the program's. */
+  /** The demo's shop.yaml and one of its jobs; its films are the program's. */
   @BeforeEach
   void lay() throws IOException {
-    Files.createDirectories(shop().resolve("jobs"));
-    Files.copy(DEMO.resolve("shop.yaml"), shop().resolve("shop.yaml"));
-    Files.copy(DEMO.resolve("logo.svg"), shop().resolve("logo.svg"));
-    Files.copy(DEMO.resolve("jobs/Q-3101.yaml"), shop().resolve("jobs/Q-3101.yaml"));
+    PressedDemo.layOutShop(shop(), "Q-3101");
   }
 
   private Path shop() {

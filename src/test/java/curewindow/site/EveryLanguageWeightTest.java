@@ -71,11 +71,8 @@ class EveryLanguageWeightTest {
   }
 
   private Path shop(String language) throws IOException {
-    Path demo = Path.of("content/demo");
-    Files.copy(demo.resolve("shop.yaml"), temp.resolve("shop.yaml"));
-    Files.copy(demo.resolve("logo.svg"), temp.resolve("logo.svg"));
-    Files.createDirectories(temp.resolve("jobs"));
-    try (Stream<Path> jobs = Files.list(demo.resolve("jobs"))) {
+    PressedDemo.layOutShop(temp);
+    try (Stream<Path> jobs = Files.list(Path.of("content/demo/jobs"))) {
       for (Path job : jobs.filter(f -> f.toString().endsWith(".yaml")).toList()) {
         String text = Files.readString(job).replaceAll("(?m)^language:.*\\n", "");
         Files.writeString(

@@ -34,11 +34,8 @@ class KeptDatesTest {
 
   @BeforeEach
   void copyTheDemo() throws IOException {
-    Path demo = Path.of("content/demo");
-    Files.copy(demo.resolve("shop.yaml"), temp.resolve("shop.yaml"));
-    Files.copy(demo.resolve("logo.svg"), temp.resolve("logo.svg"));
-    Files.createDirectories(temp.resolve("jobs"));
-    try (Stream<Path> jobs = Files.list(demo.resolve("jobs"))) {
+    PressedDemo.layOutShop(temp);
+    try (Stream<Path> jobs = Files.list(Path.of("content/demo/jobs"))) {
       for (Path job : jobs.filter(f -> f.toString().endsWith(".yaml")).toList()) {
         Files.copy(job, temp.resolve("jobs").resolve(job.getFileName()));
       }

@@ -45,10 +45,7 @@ class OfflineTest {
     browser = Browser.open();
     shop = temp.resolve("shop");
     out = temp.resolve("out");
-    Files.createDirectories(shop.resolve("jobs"));
-    Files.copy(Path.of("content/demo/shop.yaml"), shop.resolve("shop.yaml"));
-    Files.copy(Path.of("content/demo/logo.svg"), shop.resolve("logo.svg"));
-    Files.copy(Path.of("content/demo").resolve(JOB), shop.resolve(JOB));
+    PressedDemo.layOutShop(shop, "Q-3101");
     press();
   }
 

@@ -66,9 +66,7 @@ class ShortPageTest {
   /** The busiest car of the demo, with three more services. */
   @Test
   void aCarWithFiveServicesTakesOneScreenMore() throws IOException {
-    Files.copy(DEMO.resolve("shop.yaml"), temp.resolve("shop.yaml"));
-    Files.copy(DEMO.resolve("logo.svg"), temp.resolve("logo.svg"));
-    Files.createDirectories(temp.resolve("jobs"));
+    PressedDemo.layOutShop(temp);
     String job = "jobs/Q-3113.yaml";
     String more =
         """
