@@ -1,9 +1,11 @@
 package curewindow.cure;
 
 import java.time.Instant;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.TreeMap;
 
 /**
  * One film or coating on one spot, as the cure model sees it.
@@ -32,7 +34,7 @@ public record CureItem(
     Objects.requireNonNull(spot, "spot");
     Objects.requireNonNull(exposure, "exposure");
     Objects.requireNonNull(finished, "finished");
-    lamp = Map.copyOf(lamp);
+    lamp = Collections.unmodifiableMap(new TreeMap<>(lamp));
     rules = List.copyOf(rules);
     if (item < 0) {
       throw new IllegalArgumentException("item " + item + " is below 0");

@@ -1,9 +1,11 @@
 package curewindow.shop;
 
 import curewindow.cure.HoldKind;
+import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * One thing to hold off from, or to accept as normal.
@@ -58,11 +60,16 @@ public record Hold(
   public Hold {
     Objects.requireNonNull(id, "id");
     Objects.requireNonNull(kind, "kind");
-    forbids = Set.copyOf(forbids);
-    brings = Set.copyOf(brings);
+    forbids = inOrder(forbids);
+    brings = inOrder(brings);
     after = List.copyOf(after);
-    wants = Set.copyOf(wants);
-    marks = Set.copyOf(marks);
+    wants = inOrder(wants);
+    marks = inOrder(marks);
+  }
+
+  /** As a catalogue is told apart from another one by its text, a set reads alike each time. */
+  private static <T> Set<T> inOrder(Set<T> values) {
+    return Collections.unmodifiableSet(new TreeSet<>(values));
   }
 
   /**

@@ -1,7 +1,9 @@
 package curewindow.shop;
 
+import java.util.Collections;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * A place on the car.
@@ -16,8 +18,8 @@ public record Spot(String id, boolean up, Set<SpotFact> facts, Set<BodyType> not
   /** Refuses missing parts. */
   public Spot {
     Objects.requireNonNull(id, "id");
-    facts = Set.copyOf(facts);
-    notOn = Set.copyOf(notOn);
+    facts = Collections.unmodifiableSet(new TreeSet<>(facts));
+    notOn = Collections.unmodifiableSet(new TreeSet<>(notOn));
   }
 
   /**

@@ -1,9 +1,13 @@
 package curewindow.site;
 
 import curewindow.guide.GuideLibrary;
+import curewindow.shop.Catalogue;
+import curewindow.shop.FittedItem;
+import curewindow.shop.Job;
 import curewindow.shop.ShopFiles;
 import curewindow.shop.ShopRead;
 import curewindow.told.JobView;
+import curewindow.words.WordsLibrary;
 import java.io.IOException;
 import java.net.URISyntaxException;
 import java.nio.file.FileVisitOption;
@@ -12,30 +16,78 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 
 /**
  * Everything that pages are made from beside the jobs: the program, and in the shop folder its
- * words, guides, templates, catalogue, places, weather files and shop.yaml.
- *
- * @param shared a short text that is another one where something differs that all pages are made
- *     from, or where there is another guide
- * @param guides the guides of the shop's own by their files, each with a print of its bytes
+ * words, guides, templates, catalogue, places, weather files and shop.yaml. A job's page depends on
+ * the words of its language, the films, rules and places that it uses and the guides that it shows.
  */
-record Inputs(String shared, SortedMap<String, String> guides) {
+final class Inputs {
 
-  /** What pages for anyone are made from. */
+  private static final String WORDS = "content/words/";
+
+  private static final String PLACES = "content/places/";
+
+  /** Of these a page depends on what it uses. */
+  private static final List<String> BY_USE = List.of("content/catalogue/", PLACES);
+
+  private final String shared;
+  private final SortedMap<String, String> guides = new TreeMap<>();
+  private final SortedMap<String, String> words = new TreeMap<>();
+  private final SortedMap<String, String> byUse = new TreeMap<>();
+
+  /** The print of what jobs of the same services and films use of the catalogue. */
+  private final Map<Fitted, String> catalogue = new ConcurrentHashMap<>();
+
+  private Inputs(ShopFiles shop, Path out) throws IOException {
+    StringBuilder all = new StringBuilder(program());
+    Path root = shop.root().toAbsolutePath();
+    files(root, out.toAbsolutePath().normalize())
+        .forEach(
+            (name, print) -> {
+              if (GuideLibrary.isGuide(name)) {
+                guides.put(name, print);
+                // That there is a guide at all matters to all pages.
+                all.append(shop.original(name).isEmpty() ? name + '\n' : "");
+              } else if (name.startsWith(WORDS)) {
+                words.put(name, print);
+              } else if (BY_USE.stream().anyMatch(name::startsWith)) {
+                byUse.put(name, print);
+              } else {
+                all.append(name).append(' ').append(print).append('\n');
+              }
+            });
+    this.shared = MadeBefore.print(all.toString());
+  }
+
+  /**
+   * The inputs of a shop folder.
+   *
+   * @param shop the shop folder
+   * @param out the output folder, which may stand in it
+   * @return the inputs
+   * @throws IOException where a folder cannot be read
+   */
+  static Inputs of(ShopFiles shop, Path out) throws IOException {
+    return new Inputs(shop, out);
+  }
+
+  /** What pages for anyone are made from: the catalogue and the places as a whole, too. */
   MadeBefore.From open() {
-    return new MadeBefore.From(shared, of(guides.keySet()), "");
+    return new MadeBefore.From(shared + words + byUse, of(guides.keySet()), "");
   }
 
   /** What papers are made from, which show no guide. */
   MadeBefore.From papers(String own) {
-    return new MadeBefore.From(shared, "", own);
+    return new MadeBefore.From(shared + words + byUse, "", own);
   }
 
   /**
@@ -50,7 +102,60 @@ record Inputs(String shared, SortedMap<String, String> guides) {
    * @return its inputs
    */
   MadeBefore.From of(JobView noted, Set<String> shown, boolean measured, String calendars) {
-    return new MadeBefore.From(shared, of(shown), own(noted, measured) + calendars);
+    return new MadeBefore.From(
+        shared + wordsOf(noted.job().language()) + used(noted),
+        of(shown),
+        own(noted, measured) + calendars);
+  }
+
+  /** The words of a language, those that stand behind it and those that all languages share. */
+  private SortedMap<String, String> wordsOf(String language) {
+    SortedMap<String, String> said = new TreeMap<>(words);
+    said.keySet()
+        .removeIf(
+            file -> {
+              String rest = file.substring(WORDS.length());
+              return rest.contains("/")
+                  && !rest.startsWith(language + "/")
+                  && !rest.startsWith(WordsLibrary.FALLBACK + "/");
+            });
+    return said;
+  }
+
+  /** What a job uses of the catalogue, and where the car and the shop are. */
+  private String used(JobView noted) {
+    Fitted fitted = Fitted.of(noted.job());
+    return catalogue.computeIfAbsent(fitted, some -> some.print(noted.catalogue()))
+        + place(noted.job().place())
+        + place(noted.shop().place());
+  }
+
+  private String place(String name) {
+    return byUse.getOrDefault(PLACES + name + ".yaml", "");
+  }
+
+  /** The services and films of a job. */
+  private record Fitted(Set<String> services, Set<String> films) {
+
+    static Fitted of(Job job) {
+      Set<String> services = new TreeSet<>();
+      Set<String> films = new TreeSet<>();
+      for (FittedItem item : job.items()) {
+        services.add(item.service());
+        films.add(item.film());
+      }
+      return new Fitted(services, films);
+    }
+
+    /** What stands in a catalogue for them; services, spots and holds may all be named. */
+    String print(Catalogue all) {
+      StringBuilder used = new StringBuilder();
+      used.append(all.services()).append(all.spots()).append(all.holds());
+      films.forEach(film -> used.append(all.films().get(film)));
+      all.rules().stream().filter(r -> services.contains(r.service())).forEach(used::append);
+      all.visits().stream().filter(v -> services.contains(v.service())).forEach(used::append);
+      return MadeBefore.print(used.toString());
+    }
   }
 
   /**
@@ -68,33 +173,6 @@ record Inputs(String shared, SortedMap<String, String> guides) {
         .filter(guide -> files.contains(guide.getKey()))
         .map(Map.Entry::toString)
         .collect(Collectors.joining("\n"));
-  }
-
-  /**
-   * The inputs of a shop folder.
-   *
-   * @param shop the shop folder
-   * @param out the output folder, which may stand in it
-   * @return the inputs
-   * @throws IOException where a folder cannot be read
-   */
-  static Inputs of(ShopFiles shop, Path out) throws IOException {
-    StringBuilder shared = new StringBuilder(program());
-    SortedMap<String, String> guides = new TreeMap<>();
-    Path root = shop.root().toAbsolutePath();
-    files(root, out.toAbsolutePath().normalize())
-        .forEach(
-            (name, print) -> {
-              boolean guide = GuideLibrary.isGuide(name);
-              if (guide) {
-                guides.put(name, print);
-              }
-              // That there is a guide at all matters to all pages.
-              if (!guide || shop.original(name).isEmpty()) {
-                shared.append(name).append(guide ? "" : ' ' + print).append('\n');
-              }
-            });
-    return new Inputs(MadeBefore.print(shared.toString()), guides);
   }
 
   /** A jar is known by its size and the time of its making: to read all of it takes too long. */
@@ -125,12 +203,13 @@ record Inputs(String shared, SortedMap<String, String> guides) {
 
     static final int MOST_DEEP = 20;
 
-    /** What a job has of these is looked at with the job. */
+    /** What a job has of these is looked at with the job; maps of imports make no page. */
     private static final Set<String> OF_JOBS =
         Set.of(
             "jobs",
             "jobs.csv",
             "visits.csv",
+            "imports",
             ShopRead.OBSERVED,
             LinkLedger.FILE,
             PrintedDates.FILE,

@@ -3,7 +3,6 @@ package curewindow.site;
 import curewindow.climate.Place;
 import curewindow.cure.CureCase;
 import curewindow.cure.CureItem;
-import curewindow.cure.Driver;
 import curewindow.cure.HoldRule;
 import curewindow.cure.KnownDates;
 import curewindow.cure.Timeline;
@@ -85,17 +84,13 @@ final class KeptDates implements KnownDates {
     for (CureItem item : job.items()) {
       all.append('\n').append(item.item()).append(' ').append(item.spot());
       all.append(' ').append(item.exposure()).append(' ').append(item.permeance());
-      all.append(' ').append(item.finished()).append(inOrder(item.lamp()));
+      all.append(' ').append(item.finished()).append(item.lamp());
       for (HoldRule rule : item.rules()) {
-        all.append('\n').append(rule.hold()).append(rule.kind()).append(inOrder(rule.need()));
+        all.append('\n').append(rule.hold()).append(rule.kind()).append(rule.need());
         all.append(rule.floorHours()).append(' ').append(rule.limitHours());
       }
     }
     return MadeBefore.print(all.toString());
-  }
-
-  private static Map<Driver, Double> inOrder(Map<Driver, Double> values) {
-    return new TreeMap<>(values);
   }
 
   private synchronized Map<String, byte[]> last() {

@@ -62,9 +62,6 @@ public final class PagesNow {
     }
     Inputs all = inputs(shop);
     String from = made().getOrDefault(id, "");
-    if (!from.startsWith(MadeBefore.From.one(all.shared()))) {
-      return Stand.OLD;
-    }
     boolean same = views(shop, noted).anyMatch(view -> isFrom(from, view, shop, all));
     return same ? Stand.NOW : Stand.OLD;
   }

@@ -34,6 +34,11 @@ class MadeBeforeTest {
   private static final String TINT = "Q-3101";
   private static final String SPANISH = "Q-3114";
 
+  /** A film that no car has. */
+  private static final String DUSK =
+      "  dusk-20: {service: tint, name: Dusk 20, material: PET, thickness: 38, permeance: 13.6,"
+          + " vlt: 20, metallised: false}\n";
+
   @TempDir Path temp;
   private Path shop;
   private Path out;
@@ -170,6 +175,48 @@ class MadeBeforeTest {
     isAsMadeAnew();
   }
 
+  /** Of the catalogue, the words and the places a page depends on what it uses. */
+  @Test
+  void aFilmOrRuleMakesTheJobsThatUseItAlone() throws IOException {
+    own("content/catalogue/films.yaml");
+    own("content/catalogue/holds.yaml");
+    assertEquals(List.of(), made(), "the same text");
+    edit("content/catalogue/films.yaml", "films:\n", "films:\n" + DUSK);
+    assertEquals(List.of(), made(), "no car has it");
+    edit(
+        "content/catalogue/holds.yaml", "paint-film, hold: rinse,", "paint-film, hold: hand-wash,");
+    assertEquals(List.of(), made(), "no car has paint film");
+    isAsMadeAnew();
+    edit("content/catalogue/films.yaml", "name: Harbor 35", "name: Harbor 36");
+    assertEquals(List.of(TINT, SPANISH), made());
+    edit("content/catalogue/holds.yaml", "floor: 24, limit: 4}", "floor: 24, limit: 5}");
+    assertEquals(List.of(TINT, SPANISH), made());
+    isAsMadeAnew();
+  }
+
+  @Test
+  void wordsAndPlacesMakeTheJobsThatUseThemAlone() throws IOException {
+    Path words = own("content/words/es/page.yaml");
+    Files.writeString(words, Files.readString(words) + "\n");
+    assertEquals(List.of(SPANISH), made());
+    Path place = shop.resolve("content/places/mill-creek.yaml");
+    Files.createDirectories(place.getParent());
+    String creek = "name: Mill Creek\nlatitude: 47.86\nlongitude: -122.20\nheight: 110\n";
+    Files.writeString(place, creek + "zone: America/Los_Angeles\n");
+    assertEquals(List.of(), made());
+    edit(job(TINT), "place: seattle", "place: mill-creek");
+    assertEquals(List.of(TINT), made());
+    edit("content/places/mill-creek.yaml", "height: 110", "height: 310");
+    assertEquals(List.of(TINT), made());
+    isAsMadeAnew();
+  }
+
+  private Path own(String file) throws IOException {
+    Path own = shop.resolve(file);
+    Files.createDirectories(own.getParent());
+    return Files.copy(Path.of(file), own);
+  }
+
   /** A guide is made into the pages that show it, its own public one among them. */
   @Test
   void aGuideMakesTheJobsThatShowItAlone() throws IOException {
@@ -208,9 +255,8 @@ class MadeBeforeTest {
   }
 
   private void change(String guide, String from, String to) throws IOException {
-    Path own = shop.resolve("content/guides/en/" + guide + ".md");
-    Files.createDirectories(own.getParent());
-    String text = Files.readString(Path.of("content/guides/en/" + guide + ".md"));
+    Path own = own("content/guides/en/" + guide + ".md");
+    String text = Files.readString(own);
     assertNotEquals(text, text.replaceAll(from, to));
     Files.writeString(own, text.replaceAll(from, to));
   }
