@@ -20,8 +20,13 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.Date;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.function.UnaryOperator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Writes iCalendar text (RFC 5545): instants in UTC, days without a zone, lines folded by octets.
@@ -35,6 +40,10 @@ final class CalendarText {
   private static final Duration AT_ONCE = Duration.builder().seconds(0).build();
   private static final Duration EVENING_BEFORE = Duration.builder().prior(true).hours(6).build();
   private static final int WEEK = 7;
+
+  private static final String BEGIN = "BEGIN:VEVENT\r\n";
+  private static final String END = "END:VEVENT\r\n";
+  private static final Pattern URL = Pattern.compile("^URL:(.*)$", Pattern.MULTILINE);
 
   private final ICalendar calendar = new ICalendar();
   private final String language;
@@ -70,8 +79,9 @@ final class CalendarText {
   }
 
   /** An event that was given out before and no longer holds. */
-  CalendarText takeBack(Revisions.Gone gone, String summary) {
+  CalendarText takeBack(Revisions.Gone gone, String url, String summary) {
     VEvent event = event(gone.name(), gone.start(), gone.revision());
+    event.setUrl(url);
     event.setStatus(Status.cancelled());
     event.setSummary(Plain.text(summary)).setLanguage(language);
     return this;
@@ -122,6 +132,36 @@ final class CalendarText {
       throw new UncheckedIOException(e);
     }
     return Fold.lines(text.toString());
+  }
+
+  /** The events alone, as they stand in {@link #text}. */
+  String events() {
+    String text = text();
+    int first = text.indexOf(BEGIN);
+    return first < 0 ? "" : text.substring(first, text.lastIndexOf(END) + END.length());
+  }
+
+  /** The text with events from elsewhere, as of {@link #events}. */
+  String with(Collection<String> events) {
+    String text = text();
+    int end = text.lastIndexOf("END:VCALENDAR");
+    return text.substring(0, end) + String.join("", events) + text.substring(end);
+  }
+
+  /** The events of a text by their URL; those of one stand together. */
+  static Map<String, String> byAddress(String text) {
+    Map<String, String> events = new HashMap<>();
+    int from = text.indexOf(BEGIN);
+    while (from >= 0) {
+      int to = text.indexOf(END, from) + END.length();
+      String event = text.substring(from, to);
+      Matcher url = URL.matcher(event.replace("\r\n ", ""));
+      if (url.find()) {
+        events.merge(url.group(1), event, String::concat);
+      }
+      from = text.indexOf(BEGIN, to);
+    }
+    return events;
   }
 
   /** The time of the first revision of a job's dates, where no later one is known. */

@@ -53,7 +53,7 @@ public final class CareCalendar {
   public static String all(JobView view, Revisions revisions) {
     CalendarText all = calendar(view, revisions, CareEvents.of(view), e -> true);
     String gone = view.words().text("calendar.gone");
-    revisions.gone().forEach(g -> all.takeBack(g, gone));
+    revisions.gone().forEach(g -> all.takeBack(g, view.address().toString(), gone));
     return all.text();
   }
 

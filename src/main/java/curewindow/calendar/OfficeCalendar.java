@@ -6,6 +6,7 @@ import curewindow.told.LaterCare;
 import curewindow.told.VisitWords;
 import curewindow.words.Words;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,14 +22,6 @@ public final class OfficeCalendar {
   private static final String MARK = "office\n";
 
   private OfficeCalendar() {}
-
-  /**
-   * A job in the office's calendar.
-   *
-   * @param view the job
-   * @param revisions how its visits were moved since they were first given out
-   */
-  public record Entry(JobView view, Revisions revisions) {}
 
   /**
    * The visits of a job: the one to which the customer is invited, and what is due later.
@@ -67,31 +60,51 @@ public final class OfficeCalendar {
   }
 
   /**
+   * The events of a job in the calendar of all visits.
+   *
+   * @param view the job
+   * @param revisions how its visits were moved since they were first given out
+   * @param words the words of the shop's language
+   * @return a part of an iCalendar file; may be empty
+   */
+  public static String events(JobView view, Revisions revisions, Words words) {
+    CalendarText text = new CalendarText("", words.language(), uid -> uid);
+    for (CareEvent visit : visits(view, words)) {
+      text.add(
+          named(visit, view),
+          revisions.of(visit, CalendarText.first(view.job().pickup())),
+          view.address().toString());
+    }
+    for (Revisions.Gone gone : revisions.gone()) {
+      Revisions.Gone named =
+          new Revisions.Gone(uid(view, gone.name()), gone.start(), gone.revision());
+      text.takeBack(
+          named, view.address().toString(), view.job().id() + ": " + words.text("calendar.gone"));
+    }
+    return text.events();
+  }
+
+  /**
    * The calendar of all visits.
    *
-   * @param entries the jobs
+   * @param events those of each job
    * @param words the words of the shop's language
    * @param shop the shop's name
    * @return the text of an iCalendar file; to be written as UTF-8
    */
-  public static String text(List<Entry> entries, Words words, String shop) {
+  public static String text(Collection<String> events, Words words, String shop) {
     String name = words.text("calendar.office", Map.of("shop", shop));
-    CalendarText text = new CalendarText(name, words.language(), uid -> uid);
-    for (Entry entry : entries) {
-      JobView view = entry.view();
-      for (CareEvent visit : visits(view, words)) {
-        text.add(
-            named(visit, view),
-            entry.revisions().of(visit, CalendarText.first(view.job().pickup())),
-            view.address().toString());
-      }
-      for (Revisions.Gone gone : entry.revisions().gone()) {
-        Revisions.Gone named =
-            new Revisions.Gone(uid(view, gone.name()), gone.start(), gone.revision());
-        text.takeBack(named, view.job().id() + ": " + words.text("calendar.gone"));
-      }
-    }
-    return text.text();
+    return new CalendarText(name, words.language(), uid -> uid).with(events);
+  }
+
+  /**
+   * Takes such a calendar apart.
+   *
+   * @param text a text as of {@link #text}
+   * @return the events of each job by the address of its page
+   */
+  public static Map<String, String> byAddress(String text) {
+    return CalendarText.byAddress(text);
   }
 
   private static CareEvent named(CareEvent visit, JobView view) {

@@ -13,7 +13,7 @@ import java.util.List;
  *
  * @param overdue those whose day is past, by at most 30 days, and that have not come
  * @param ahead those of this day and the seven after it
- * @param older how many are left out, as their day is past by more
+ * @param older how many are left out, as their day is past by more, up to {@value #OLDEST} days
  */
 public record OfficeVisits(List<Visit> overdue, List<Visit> ahead, int older) {
 
@@ -21,6 +21,9 @@ public record OfficeVisits(List<Visit> overdue, List<Visit> ahead, int older) {
 
   /** As long as a missed visit is still worth a call. */
   private static final int OVERDUE = 30;
+
+  /** After how many days a missed visit is not even counted. */
+  public static final int OLDEST = 90;
 
   /** Copies the lists. */
   public OfficeVisits {
@@ -55,7 +58,7 @@ public record OfficeVisits(List<Visit> overdue, List<Visit> ahead, int older) {
     int older = 0;
     for (Due due : all(jobs)) {
       if (due.day().isBefore(today.minusDays(OVERDUE))) {
-        older++;
+        older += due.day().isBefore(today.minusDays(OLDEST)) ? 0 : 1;
       } else if (due.day().isBefore(today)) {
         past.add(due);
       } else if (!due.day().isAfter(today.plusDays(AHEAD))) {

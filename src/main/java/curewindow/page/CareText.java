@@ -3,6 +3,8 @@ package curewindow.page;
 import curewindow.guide.Guide;
 import curewindow.guide.GuideFacts;
 import curewindow.guide.GuideLibrary;
+import curewindow.shop.Catalogue;
+import curewindow.shop.Job;
 import curewindow.shop.Service;
 import curewindow.told.JobView;
 import curewindow.words.WordsLibrary;
@@ -30,22 +32,22 @@ final class CareText {
   }
 
   /** The cautions, then the care of exactly what was fitted and of what was found, then washing. */
-  static Set<String> ids(JobView view) {
+  static Set<String> ids(Job job, Catalogue catalogue) {
     Set<String> ids = new LinkedHashSet<>();
     ids.add(CAUTIONS);
-    view.job().items().stream()
-        .map(i -> view.catalogue().services().get(i.service()))
+    job.items().stream()
+        .map(i -> catalogue.services().get(i.service()))
         .filter(s -> s != null)
         .map(Service::guide)
         .forEach(ids::add);
-    view.job().found().forEach(f -> ids.add(f.kind().id()));
+    job.found().forEach(f -> ids.add(f.kind().id()));
     ids.add("washing");
     return ids;
   }
 
   /** The texts of the guides that belong on a job's page. */
   List<Text> care(JobView view) {
-    return ids(view).stream()
+    return ids(view.job(), view.catalogue()).stream()
         .flatMap(id -> text(id, 1).stream())
         .map(t -> t.id().equals(CAUTIONS) ? firstPart(t) : t)
         .toList();

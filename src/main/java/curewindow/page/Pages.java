@@ -4,6 +4,8 @@ import static curewindow.words.WordsLibrary.FALLBACK;
 
 import curewindow.guide.GuideLibrary;
 import curewindow.problem.Problems;
+import curewindow.shop.Catalogue;
+import curewindow.shop.Job;
 import curewindow.shop.Shop;
 import curewindow.shop.ShopFiles;
 import curewindow.shop.ShopLook;
@@ -153,12 +155,13 @@ public final class Pages {
    * lacks one.
    *
    * @param job the job
+   * @param catalogue the catalogue
    * @param guides all guides
    * @return their files, relative to the shop folder
    */
-  public static Set<String> guides(JobView job, GuideLibrary guides) {
-    String own = job.words().language();
-    return Stream.concat(CareText.ids(job).stream(), Stream.of(PublicViews.QUESTIONS))
+  public static Set<String> guides(Job job, Catalogue catalogue, GuideLibrary guides) {
+    String own = job.language();
+    return Stream.concat(CareText.ids(job, catalogue).stream(), Stream.of(PublicViews.QUESTIONS))
         .map(id -> GuideLibrary.file(guides.find(own, id).isEmpty() ? FALLBACK : own, id))
         .collect(Collectors.toSet());
   }

@@ -43,8 +43,8 @@ final class CalendarDates {
 
   private final Path shop;
 
-  /** As it stood before it was read; empty where that cannot be told. */
-  private final Optional<AsOnDisk> file;
+  /** As it stood before it was read, or when it was written; empty where that cannot be told. */
+  private Optional<AsOnDisk> file;
 
   private final NavigableMap<Key, Map<String, Row>> calendars;
   private boolean changed;
@@ -200,6 +200,7 @@ final class CalendarDates {
       return;
     }
     CSV.write(shop, lines(calendars));
+    file = AsOnDisk.of(shop.resolve(FILE));
     changed = false;
   }
 

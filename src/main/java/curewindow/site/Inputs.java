@@ -1,12 +1,14 @@
 package curewindow.site;
 
 import curewindow.guide.GuideLibrary;
+import curewindow.page.Pages;
 import curewindow.shop.Catalogue;
 import curewindow.shop.FittedItem;
 import curewindow.shop.Job;
 import curewindow.shop.ShopFiles;
 import curewindow.shop.ShopRead;
 import curewindow.told.JobView;
+import curewindow.told.Printed;
 import curewindow.words.WordsLibrary;
 import java.io.IOException;
 import java.net.URISyntaxException;
@@ -39,6 +41,7 @@ final class Inputs {
   /** Of these a page depends on what it uses. */
   private static final List<String> BY_USE = List.of("content/catalogue/", PLACES);
 
+  private final LoadedShop loaded;
   private final String shared;
   private final SortedMap<String, String> guides = new TreeMap<>();
   private final SortedMap<String, String> words = new TreeMap<>();
@@ -47,7 +50,16 @@ final class Inputs {
   /** The print of what jobs of the same services and films use of the catalogue. */
   private final Map<Fitted, String> catalogue = new ConcurrentHashMap<>();
 
-  private Inputs(ShopFiles shop, Path out) throws IOException {
+  /**
+   * The inputs of a shop folder.
+   *
+   * @param loaded the shop folder, as a whole
+   * @param out the output folder, which may stand in it
+   * @throws IOException where a folder cannot be read
+   */
+  Inputs(LoadedShop loaded, Path out) throws IOException {
+    ShopFiles shop = loaded.files();
+    this.loaded = loaded;
     StringBuilder all = new StringBuilder(program());
     Path root = shop.root().toAbsolutePath();
     files(root, out.toAbsolutePath().normalize())
@@ -68,18 +80,6 @@ final class Inputs {
     this.shared = MadeBefore.print(all.toString());
   }
 
-  /**
-   * The inputs of a shop folder.
-   *
-   * @param shop the shop folder
-   * @param out the output folder, which may stand in it
-   * @return the inputs
-   * @throws IOException where a folder cannot be read
-   */
-  static Inputs of(ShopFiles shop, Path out) throws IOException {
-    return new Inputs(shop, out);
-  }
-
   /** What pages for anyone are made from: the catalogue and the places as a whole, too. */
   MadeBefore.From open() {
     return new MadeBefore.From(shared + words + byUse, of(guides.keySet()), "");
@@ -91,21 +91,54 @@ final class Inputs {
   }
 
   /**
-   * What decides a job's files; its dates and its visit follow from that. Where it stands in its
-   * file makes no difference.
+   * What decides a job's files, beside what its calendars gave out; its dates and its visit follow
+   * from that. Where it stands in its file makes no difference.
    *
-   * @param noted the job, parked as noted
-   * @param shown the files of the guides that its page shows
-   * @param measured whether weather was measured where its car stands, so that its dates move; then
-   *     the job knows its other parkings
-   * @param calendars what its calendars gave out
+   * @param job the job
+   * @param token the secret part of its page's address
+   * @param cards what the customer was told by cards
+   * @param moved what else decides its dates where weather was measured; else nothing
    * @return its inputs
    */
-  MadeBefore.From of(JobView noted, Set<String> shown, boolean measured, String calendars) {
+  private MadeBefore.From of(Job job, String token, Printed cards, String moved) {
+    Set<String> shown = Pages.guides(job, loaded.read().catalogue(), loaded.guides());
     return new MadeBefore.From(
-        shared + wordsOf(noted.job().language()) + used(noted),
-        of(shown),
-        own(noted, measured) + calendars);
+        shared + wordsOf(job.language()) + used(job), of(shown), own(job, token, cards, moved));
+  }
+
+  /**
+   * What decides the files of a job whose dates follow from its place; no date is worked out.
+   *
+   * @param job a job where no weather was measured
+   * @param token the secret part of its page's address
+   * @return its inputs, without what its calendars gave out
+   */
+  MadeBefore.From unmeasured(Job job, String token) {
+    return of(job, token, loaded.ledgers().printedFor(job.id()), "");
+  }
+
+  /**
+   * What decides the files of a job.
+   *
+   * @param noted the job, parked as noted; where weather was measured, it knows its other parkings
+   * @return its inputs, without what its calendars gave out
+   */
+  MadeBefore.From of(JobView noted) {
+    return of(noted.job(), noted.token(), noted.printed(), moved(noted));
+  }
+
+  private String moved(JobView noted) {
+    boolean measured = loaded.dates().isMeasured(noted.job());
+    return measured ? noted.timeline() + noted.parkings().toString() : "";
+  }
+
+  /** What decides the dates of a job, and what is said of them, beside what jobs share. */
+  String own(JobView noted) {
+    return own(noted.job(), noted.token(), noted.printed(), moved(noted));
+  }
+
+  private static String own(Job job, String token, Printed cards, String moved) {
+    return job.toString().replace(job.where().toString(), "") + moved + token + cards;
   }
 
   /** The words of a language, those that stand behind it and those that all languages share. */
@@ -123,11 +156,10 @@ final class Inputs {
   }
 
   /** What a job uses of the catalogue, and where the car and the shop are. */
-  private String used(JobView noted) {
-    Fitted fitted = Fitted.of(noted.job());
-    return catalogue.computeIfAbsent(fitted, some -> some.print(noted.catalogue()))
-        + place(noted.job().place())
-        + place(noted.shop().place());
+  private String used(Job job) {
+    String fitted =
+        catalogue.computeIfAbsent(Fitted.of(job), some -> some.print(loaded.read().catalogue()));
+    return fitted + place(job.place()) + place(loaded.shop().orElseThrow().place());
   }
 
   private String place(String name) {
@@ -156,16 +188,6 @@ final class Inputs {
       all.visits().stream().filter(v -> services.contains(v.service())).forEach(used::append);
       return MadeBefore.print(used.toString());
     }
-  }
-
-  /**
-   * What decides the dates of a job, and what is said of them, beside what all share; the dates
-   * themselves, where weather was measured.
-   */
-  static String own(JobView noted, boolean measured) {
-    String where = noted.job().where().toString();
-    String moved = measured ? noted.timeline() + noted.parkings().toString() : "";
-    return noted.job().toString().replace(where, "") + moved + noted.token() + noted.printed();
   }
 
   private String of(Set<String> files) {

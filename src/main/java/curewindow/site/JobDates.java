@@ -80,7 +80,6 @@ final class JobDates {
 
   private JobView view(Job job, String token, String language) {
     Shop shop = read.shop().orElseThrow();
-    URI address = shop.address().resolve(PagePaths.folder(token));
     Timeline timeline = curing.timeline(cureCase(job));
     return new JobView(
         job,
@@ -90,14 +89,18 @@ final class JobDates {
         timeline,
         Visit.of(job, read.catalogue().visits(), timeline, shop, isFar(job, shop)),
         words.of(language),
-        address,
+        address(token),
         token);
+  }
+
+  /** The public address of a page. */
+  URI address(String token) {
+    return read.shop().orElseThrow().address().resolve(PagePaths.folder(token));
   }
 
   /** A job with what the cards say that were handed over; they are for the noted parking. */
   JobView withCards(JobView view) {
-    return withCards(
-        view, ledgers.printed().map(p -> p.of(view.job().id())).orElse(Printed.NOTHING));
+    return withCards(view, ledgers.printedFor(view.job().id()));
   }
 
   /** A job with what some of its cards say. */

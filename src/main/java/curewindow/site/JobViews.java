@@ -34,16 +34,22 @@ final class JobViews {
   static List<JobView> of(
       LoadedShop shop, List<Job> jobs, Clock clock, Supplier<String> tokens, Problems problems)
       throws IOException {
+    return of(shop, jobs, tokens(shop, jobs, clock, tokens), problems);
+  }
+
+  /** The secret part of the address of each of some jobs, old or new; it is in the ledger. */
+  static Function<Job, String> tokens(
+      LoadedShop shop, List<Job> jobs, Clock clock, Supplier<String> tokens) throws IOException {
     LocalDate today = LocalDate.now(clock.withZone(shop.shop().orElseThrow().zone()));
-    Map<Job, String> given = new HashMap<>();
+    Map<String, String> given = new HashMap<>();
     try (FolderLock lock = FolderLock.on(shop.files().root())) {
       LinkLedger ledger = Ledgers.links(lock);
       for (Job job : jobs) {
-        given.put(job, ledger.tokenOf(job.id(), tokens, today));
+        given.put(job.id(), ledger.tokenOf(job.id(), tokens, today));
       }
       ledger.save(today);
     }
-    return of(shop, jobs, given::get, problems);
+    return job -> given.get(job.id());
   }
 
   /**

@@ -110,8 +110,13 @@ record Ledgers(
     return ledger.orElseThrow(() -> new IOException(file + " was broken while it was in use"));
   }
 
+  /** What the customer of a job was told by cards. */
+  Printed printedFor(String job) {
+    return printed.map(p -> p.of(job)).orElse(Printed.NOTHING);
+  }
+
   /** Whether a card of a job was handed over that has a date. */
   boolean hasCard(Job job) {
-    return printed.filter(p -> !p.of(job.id()).equals(Printed.NOTHING)).isPresent();
+    return !printedFor(job.id()).equals(Printed.NOTHING);
   }
 }

@@ -10,7 +10,6 @@ import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.FileTime;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.List;
@@ -64,16 +63,23 @@ final class MadeBefore {
 
     private static final int SIGNS = 16;
 
+    /** The same with what calendars gave out. */
+    From and(String calendars) {
+      return new From(shared, guides, own + calendars);
+    }
+
     /** Three short prints. */
     String print() {
       return Stream.of(shared, guides, own).map(From::one).collect(Collectors.joining("-"));
     }
 
-    /** The short print of one part; what all share stands first. */
-    static String one(String part) {
+    private static String one(String part) {
       return MadeBefore.print(part).substring(0, SIGNS);
     }
   }
+
+  /** What stands in place of the job for the office's calendar. */
+  static final String INSPECTIONS = "/inspections";
 
   /** Why files are made. */
   enum Reason {
@@ -188,17 +194,12 @@ final class MadeBefore {
   /**
    * Remembers what was made.
    *
-   * @param job the job's id, or {@link #PUBLIC}
+   * @param job the job's id, or another name of this class
    * @param from what it was made from
-   * @param files the names of the files, which are written
-   * @throws IOException where they cannot be looked at
+   * @param files how many bytes each of the files has, which are written
    */
-  void remember(String job, From from, Collection<String> files) throws IOException {
-    Map<String, Long> sizes = new TreeMap<>();
-    for (String file : files) {
-      sizes.put(file, Files.size(out.resolve(file)));
-    }
-    now.put(job, new Made(from.print(), sizes));
+  void remember(String job, From from, Map<String, Long> files) {
+    now.put(job, new Made(from.print(), files));
   }
 
   /**

@@ -4,9 +4,14 @@ import curewindow.handout.OfficeCallers;
 import curewindow.handout.OfficeDay;
 import curewindow.handout.OfficeJobs;
 import curewindow.handout.OfficePaper;
+import curewindow.handout.OfficeVisits;
 import curewindow.problem.Faults;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
+import curewindow.shop.Catalogue;
+import curewindow.shop.Job;
+import curewindow.shop.RuleFor;
+import curewindow.shop.VisitRule;
 import curewindow.told.JobView;
 import curewindow.words.Isolates;
 import curewindow.words.Words;
@@ -15,11 +20,13 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -32,11 +39,18 @@ public final class Office {
   /** The paper to print, relative to the output folder. */
   static final String PDF = "office/today.pdf";
 
+  /** How many days a shop may be closed on end. */
+  private static final int CLOSED = 60;
+
   private final LoadedShop shop;
   private final OfficeJobs jobs;
 
-  private Office(LoadedShop shop, List<JobView> views, Words words) {
+  /** The jobs that are known to have nothing to do with a day. */
+  private final Set<String> others;
+
+  private Office(LoadedShop shop, List<JobView> views, Words words, Set<String> others) {
     this.shop = shop;
+    this.others = others;
     this.jobs = new OfficeJobs(shop.shop().orElseThrow(), words, shop.guides(), views);
   }
 
@@ -49,12 +63,32 @@ public final class Office {
    */
   public static Office of(LoadedShop shop, Problems problems) {
     // No paper of the office shows an address, so it does not need the jobs' real tokens.
-    return of(shop, JobViews.of(shop, shop.jobs(), "0", problems));
+    return of(shop, JobViews.of(shop, shop.jobs(), "0", problems), Set.of());
   }
 
-  /** The office with jobs whose views are there already. */
-  static Office of(LoadedShop shop, List<JobView> views) {
-    return of(shop, views, shop.words().of(shop.shop().orElseThrow().language()));
+  /** The office with views of all jobs that the paper of a day may name, and with the others. */
+  static Office of(LoadedShop shop, List<JobView> views, Set<String> others) {
+    return new Office(shop, views, shop.words().of(shop.shop().orElseThrow().language()), others);
+  }
+
+  /**
+   * Which jobs the paper of a day may name: nothing ends, and no visit is missed, longer after the
+   * pickup than the catalogue has it.
+   */
+  static Predicate<Job> concerned(LoadedShop shop, LocalDate day) {
+    Catalogue catalogue = shop.read().catalogue();
+    int longest = 0;
+    for (RuleFor rule : catalogue.rules()) {
+      longest = Math.max(longest, (int) Math.ceil(rule.rule().limitHours() / 24));
+    }
+    for (VisitRule visit : catalogue.visits()) {
+      longest = Math.max(longest, visit.latest());
+    }
+    Instant first =
+        day.minusDays(longest + OfficeVisits.OLDEST + CLOSED)
+            .atStartOfDay(shop.shop().orElseThrow().zone())
+            .toInstant();
+    return job -> !job.pickup().isBefore(first);
   }
 
   /**
@@ -66,7 +100,7 @@ public final class Office {
    * @return the office
    */
   public static Office of(LoadedShop shop, List<JobView> views, Words words) {
-    return new Office(shop, views, words);
+    return new Office(shop, views, words, Set.of());
   }
 
   /**
@@ -152,7 +186,9 @@ public final class Office {
 
   private Map<String, byte[]> papers(
       OfficePaper paper, OfficeJobs some, LocalDate day, Problems problems) {
-    Set<String> told = some.views().stream().map(v -> v.job().id()).collect(Collectors.toSet());
+    Set<String> told =
+        some.views().stream().map(v -> v.job().id()).collect(Collectors.toCollection(HashSet::new));
+    told.addAll(others);
     OfficeDay gathered = OfficeDay.of(some, day, calls(some, day, problems), shop.leftOut(told));
     Optional<byte[]> html =
         paper.html(some, gathered, problems).map(text -> text.getBytes(StandardCharsets.UTF_8));

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +14,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 
@@ -33,6 +36,11 @@ public final class Output implements AutoCloseable {
   private final FolderLock lock;
   private final Map<String, byte[]> files = new TreeMap<>();
   private final Set<String> left = new HashSet<>();
+
+  /** What stands already, and how many of these files were new or differed. */
+  private final Set<String> written = ConcurrentHashMap.newKeySet();
+
+  private final AtomicInteger changed = new AtomicInteger();
   private Progress progress = Progress.NONE;
 
   private Output(Path root, FolderLock lock) {
@@ -163,12 +171,49 @@ public final class Output implements AutoCloseable {
    * @param bytes its content
    */
   void put(String name, byte[] bytes) {
+    refuseOutside(name);
+    if (files.put(name, bytes) != null || written.contains(name)) {
+      throw new IllegalArgumentException(name + " is made twice");
+    }
+  }
+
+  private void refuseOutside(String name) {
     if (!root.resolve(name).normalize().startsWith(root.normalize())) {
       throw new IllegalArgumentException(name + " leaves the output folder");
     }
-    if (files.put(name, bytes) != null) {
+  }
+
+  /**
+   * Names files that will be written by {@link #writeNow}, so that a press that is cut off forgets
+   * none of them.
+   *
+   * @param names relative to the output folder, with forward slashes
+   * @throws IOException where the folder cannot be written
+   */
+  void announce(Collection<String> names) throws IOException {
+    TreeSet<String> all = listed();
+    names.forEach(this::refuseOutside);
+    if (all.addAll(names)) {
+      saveList(all);
+    }
+  }
+
+  /**
+   * Writes a file at once, so that it need not be kept until {@link #write}; one that differs is
+   * replaced as a whole. May be called by several threads.
+   *
+   * @param name one of those that were announced
+   * @param text its content
+   * @return how many bytes it has
+   * @throws IOException where the folder cannot be written
+   */
+  long writeNow(String name, String text) throws IOException {
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+    if (!written.add(name)) {
       throw new IllegalArgumentException(name + " is made twice");
     }
+    changed.addAndGet(writeIfDifferent(name, bytes) ? 1 : 0);
+    return bytes.length;
   }
 
   /**
@@ -201,21 +246,22 @@ public final class Output implements AutoCloseable {
   Written write(Predicate<String> keep) throws IOException {
     TreeSet<String> before = listed();
     TreeSet<String> after = new TreeSet<>(files.keySet());
+    after.addAll(written);
     before.stream().filter(name -> left.contains(name) || keep.test(name)).forEach(after::add);
     // The list first names old and new files, so that an interrupted press forgets none of them.
     TreeSet<String> both = new TreeSet<>(before);
     both.addAll(after);
     saveList(both);
-    int changed = 0;
     for (Map.Entry<String, byte[]> file : files.entrySet()) {
-      changed += writeIfDifferent(file.getKey(), file.getValue()) ? 1 : 0;
+      changed.addAndGet(writeIfDifferent(file.getKey(), file.getValue()) ? 1 : 0);
     }
     int removed = 0;
     for (String name : before) {
       removed += !after.contains(name) && remove(name) ? 1 : 0;
     }
     saveList(after);
-    return new Written(files.size() + left.size(), changed, removed);
+    int made = files.size() + written.size() + left.size();
+    return new Written(made, changed.get(), removed);
   }
 
   /**

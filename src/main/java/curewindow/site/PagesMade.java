@@ -1,142 +1,154 @@
 package curewindow.site;
 
 import curewindow.calendar.CareCalendar;
+import curewindow.calendar.OfficeCalendar;
 import curewindow.page.HomeScreen;
 import curewindow.page.Pages;
+import curewindow.page.SharedFile;
 import curewindow.problem.Faults;
 import curewindow.problem.Problems;
+import curewindow.shop.Job;
+import curewindow.shop.Shop;
 import curewindow.told.JobView;
+import curewindow.words.Words;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
  * The pages and calendars of a press: those that would come out as they stand are left alone, all
- * others are made and put into the output folder.
+ * others are made. Customers' pages are made and written some at a time, as all of them together
+ * need more memory than a shop's computer has.
  */
 final class PagesMade {
 
   private static final String CLOSED = "site/" + Pages.CLOSED;
+  private static final String INSPECTIONS = "office/inspections.ics";
+
+  /** How many jobs are looked at together. */
+  private static final int SOME = 200;
 
   private final LoadedShop shop;
   private final Output output;
+  private final Function<Job, String> tokens;
+  private final Calendars.Notes notes;
   private final Problems problems;
   private final MadeBefore memory;
   private final Inputs inputs;
-  private final List<JobView> standing = new ArrayList<>();
-  private final List<JobView> made = new ArrayList<>();
+  private final FirstAnswer answers;
+  private final List<Job> standing = new ArrayList<>();
+  private final List<PressReport.Made> made = new ArrayList<>();
+  private final Set<String> ids = new HashSet<>();
 
-  /** What is to be remembered once it is written: by job, from what its files were made. */
+  /** The events of each job in the office's calendar, by its id. */
+  private final SortedMap<String, String> office = new TreeMap<>();
+
+  /** What is to be remembered once all is written: by job, from what its files were made. */
   private final Map<String, Written> written = new TreeMap<>();
 
-  private Calendars calendars;
   private boolean openIsWhole;
 
   /** As it was made now; it is not where it stands. */
   private Optional<String> closed = Optional.empty();
 
-  private record Written(MadeBefore.From from, Set<String> files) {}
+  private record Written(MadeBefore.From from, Map<String, Long> files) {}
 
-  private PagesMade(LoadedShop shop, Output output, Problems problems) throws IOException {
-    Path out = output.root();
+  /**
+   * Begins with what stands.
+   *
+   * @param shop the shop folder
+   * @param output where the files are put
+   * @param tokens the secret part of each job's address
+   * @param notes where dates that calendars give out are noted
+   * @param problems where it is told what cannot be made
+   * @throws IOException where a folder cannot be read
+   */
+  PagesMade(
+      LoadedShop shop,
+      Output output,
+      Function<Job, String> tokens,
+      Calendars.Notes notes,
+      Problems problems)
+      throws IOException {
     this.shop = shop;
     this.output = output;
+    this.tokens = tokens;
+    this.notes = notes;
     this.problems = problems;
-    this.memory = MadeBefore.read(out);
-    this.inputs = Inputs.of(shop.files(), out);
+    this.memory = MadeBefore.read(output.root());
+    this.inputs = new Inputs(shop, output.root());
+    this.answers = new FirstAnswer(shop);
   }
 
   /**
    * Makes what does not stand already.
    *
-   * @param shop the shop folder
-   * @param output where the files are put
-   * @param views its good jobs
-   * @param pressedBefore whether an earlier press made calendars
-   * @param clock gives the time of a change
-   * @param problems where it is told what cannot be made
-   * @return the pages
+   * @param jobs the good jobs
    * @throws IOException where a folder cannot be read or written
    */
-  static PagesMade of(
-      LoadedShop shop,
-      Output output,
-      List<JobView> views,
-      boolean pressedBefore,
-      Clock clock,
-      Problems problems)
-      throws IOException {
-    PagesMade pages = new PagesMade(shop, output, problems);
-    List<List<JobView>> anew = pages.anew(views);
-    boolean openStands = pages.stands(MadeBefore.PUBLIC, pages.inputs.open());
-    // On disk before the calendars are, so that a date that moves is always seen to move.
-    pages.calendars = Calendars.note(shop, anew, pages.standing, pressedBefore, clock, problems);
-    Rendering rendered =
-        Rendering.of(
-            shop, pages.calendars.noted(), pages.calendars, !openStands, output.progress());
-    problems.addAll(rendered.problems());
-    rendered.customers().forEach(pages::put);
-    pages.putOpen(rendered);
-    pages.openIsWhole = openStands || rendered.openIsWhole();
-    return pages;
+  void make(List<Job> jobs) throws IOException {
+    List<Job> anew = anew(jobs);
+    boolean openStands = stands(MadeBefore.PUBLIC, inputs.open());
+    Rendering rendering = Rendering.of(shop, problems);
+    customers(anew, rendering);
+    open(rendering, openStands);
+    inspections();
   }
 
-  /**
-   * The jobs whose files have to be made, in all cases of parking. Those cases are worked out only
-   * where they are needed: else what a job is made from decides them, too.
-   */
-  private List<List<JobView>> anew(List<JobView> views) throws IOException {
-    Map<Boolean, List<JobView>> measured =
-        views.stream().collect(Collectors.partitioningBy(v -> shop.dates().isMeasured(v.job())));
-    List<List<JobView>> anew = new ArrayList<>();
-    for (List<JobView> cases : ParkedViews.of(shop, measured.get(true), problems)) {
-      if (!stands(cases.get(0))) {
-        anew.add(cases);
+  /** The jobs whose files have to be made. Dates are only worked out where they moved. */
+  private List<Job> anew(List<Job> jobs) throws IOException {
+    List<Job> anew = new ArrayList<>();
+    for (List<Job> some : inParts(jobs)) {
+      Map<String, JobView> measured = measured(some);
+      for (Job job : some) {
+        Optional<MadeBefore.From> from =
+            shop.dates().isMeasured(job)
+                ? Optional.ofNullable(measured.get(job.id())).map(inputs::of)
+                : Optional.of(inputs.unmeasured(job, tokens.apply(job)));
+        if (from.isPresent() && stands(job.id(), from.get().and(shop.calendarsSaid(job.id())))) {
+          standing.add(job);
+          ids.add(job.id());
+        } else {
+          anew.add(job);
+        }
       }
     }
-    List<JobView> others = new ArrayList<>();
-    for (JobView noted : measured.get(false)) {
-      if (!stands(noted)) {
-        others.add(noted);
-      }
-    }
-    anew.addAll(ParkedViews.of(shop, others, problems));
-    anew.sort(Comparator.comparing(cases -> cases.get(0).job().id()));
     return anew;
   }
 
-  private boolean stands(JobView noted) throws IOException {
-    String id = noted.job().id();
-    boolean stands = stands(id, from(noted, shop.calendarsSaid(id)));
-    if (stands) {
-      standing.add(noted);
+  /** Those of some jobs where weather was measured, each with its parkings, by id. */
+  private Map<String, JobView> measured(List<Job> some) {
+    List<Job> moving = some.stream().filter(shop.dates()::isMeasured).toList();
+    // A fault is told when the job is made.
+    return cases(moving, new Problems()).stream()
+        .collect(Collectors.toMap(c -> c.get(0).job().id(), c -> c.get(0)));
+  }
+
+  private List<List<JobView>> cases(List<Job> some, Problems found) {
+    return ParkedViews.of(shop, JobViews.of(shop, some, tokens, found), found);
+  }
+
+  private static List<List<Job>> inParts(List<Job> jobs) {
+    List<List<Job>> parts = new ArrayList<>();
+    for (int i = 0; i < jobs.size(); i += SOME) {
+      parts.add(jobs.subList(i, Math.min(i + SOME, jobs.size())));
     }
-    return stands;
-  }
-
-  private MadeBefore.From from(JobView noted, String calendarsSaid) {
-    return from(shop, inputs, noted, calendarsSaid);
-  }
-
-  /** What a job's files are made from; where weather was measured, the job knows its parkings. */
-  static MadeBefore.From from(LoadedShop shop, Inputs inputs, JobView noted, String calendarsSaid) {
-    return inputs.of(
-        noted,
-        Pages.guides(noted, shop.guides()),
-        shop.dates().isMeasured(noted.job()),
-        calendarsSaid);
+    return parts;
   }
 
   /**
@@ -153,87 +165,177 @@ final class PagesMade {
     return stands;
   }
 
-  /** Whether the cards to look at stand as they would be made; if so they are left alone. */
-  boolean cardsStand(String own) throws IOException {
-    return stands(MadeBefore.CARDS, inputs.papers(own));
+  private void customers(List<Job> anew, Rendering rendering) throws IOException {
+    List<String> names = new ArrayList<>();
+    anew.forEach(job -> names.addAll(files(tokens.apply(job))));
+    rendering.shared().forEach(file -> names.add("site/" + file.name()));
+    output.announce(names);
+    for (SharedFile file : rendering.shared()) {
+      output.writeNow("site/" + file.name(), file.text());
+    }
+    AtomicInteger pages = new AtomicInteger();
+    int looked = 0;
+    for (List<Job> some : inParts(anew)) {
+      Calendars calendars = Calendars.note(notes, cases(some, problems), problems);
+      List<Rendering.Customer> customers =
+          rendering.customers(
+              calendars.noted(),
+              calendars,
+              () -> output.progress().made(pages.incrementAndGet(), anew.size()));
+      write(customers, calendars);
+      office.putAll(calendars.office());
+      // Jobs with a mistake have no page.
+      looked += some.size();
+      pages.set(looked);
+      output.progress().made(looked, anew.size());
+    }
   }
 
-  private void put(Rendering.Customer customer) {
+  private static List<String> files(String token) {
+    String folder = "site/" + PagePaths.folder(token);
+    return Stream.of("index.html", CareCalendar.MAIN, CareCalendar.ALL, HomeScreen.MANIFEST)
+        .map(folder::concat)
+        .toList();
+  }
+
+  /** A job whose files are written. */
+  private record Done(PressReport.Made row, Written written) {}
+
+  private void write(List<Rendering.Customer> customers, Calendars calendars) throws IOException {
+    List<Problems> faults = customers.stream().map(c -> new Problems()).toList();
+    try {
+      List<Optional<Done>> done =
+          IntStream.range(0, customers.size())
+              .parallel()
+              .mapToObj(i -> write(customers.get(i), calendars, faults.get(i)))
+              .toList();
+      faults.forEach(f -> problems.addAll(f.all()));
+      for (Done job : done.stream().flatMap(Optional::stream).toList()) {
+        made.add(job.row());
+        ids.add(job.row().job());
+        written.put(job.row().job(), job.written());
+      }
+    } catch (UncheckedIOException e) {
+      throw e.getCause();
+    }
+  }
+
+  private Optional<Done> write(Rendering.Customer customer, Calendars calendars, Problems faults) {
     JobView view = customer.view();
-    String folder = "site/" + PagePaths.folder(view.token());
-    Faults.guard(
+    List<String> names = files(view.token());
+    return Faults.guard(
             view.job().where(),
-            problems,
+            faults,
             () ->
-                Map.of(
-                    folder + "index.html", customer.html(),
-                    folder + CareCalendar.MAIN, calendars.main(view),
-                    folder + CareCalendar.ALL, calendars.all(view),
-                    folder + HomeScreen.MANIFEST, HomeScreen.manifest(view)))
-        .ifPresent(
-            files -> {
-              files.forEach(output::put);
-              made.add(view);
-              String id = view.job().id();
-              MadeBefore.From from = from(view, calendars.said(id));
-              written.put(id, new Written(from, files.keySet()));
+                List.of(
+                    customer.html(),
+                    calendars.main(view),
+                    calendars.all(view),
+                    HomeScreen.manifest(view)))
+        .map(
+            texts -> {
+              Map<String, Long> sizes = new TreeMap<>();
+              for (int i = 0; i < texts.size(); i++) {
+                sizes.put(names.get(i), writeNow(names.get(i), texts.get(i)));
+              }
+              MadeBefore.From from = inputs.of(view).and(calendars.said(view.job().id()));
+              return new Done(answers.of(view, names.get(0)), new Written(from, sizes));
             });
   }
 
-  /** Puts the cards to look at, and remembers them once they are written. */
-  void putCards(String own, String file, byte[] bytes) {
-    output.put(file, bytes);
-    written.put(MadeBefore.CARDS, new Written(inputs.papers(own), Set.of(file)));
+  private long writeNow(String name, String text) {
+    try {
+      return output.writeNow(name, text);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   /** The public pages, and what all pages share. */
-  private void putOpen(Rendering rendered) {
+  private void open(Rendering rendering, boolean stands) {
     output.put("site/" + HomeScreen.WORKER, HomeScreen.worker(shop.files(), problems));
-    rendered.shared().forEach(file -> output.put("site/" + file.name(), file.text()));
-    shop.shop()
-        .flatMap(own -> own.look().logo())
-        .ifPresent(logo -> output.put("site/" + logo.name(), logo.bytes()));
-    output.put("site/" + PagePaths.HEADERS, PagePaths.headers(shop.shop().orElseThrow().address()));
+    Shop own = shop.shop().orElseThrow();
+    own.look().logo().ifPresent(logo -> output.put("site/" + logo.name(), logo.bytes()));
+    output.put("site/" + PagePaths.HEADERS, PagePaths.headers(own.address()));
     for (String icon : List.of("icon.svg", "icon-180.png", "icon-512.png")) {
       shop.files()
           .bytes("site-templates/" + icon, problems)
           .ifPresent(bytes -> output.put("site/" + icon, bytes));
     }
-    Map<String, String> open = new TreeMap<>(rendered.open());
-    Optional.ofNullable(open.get(Pages.NOT_FOUND))
-        .ifPresent(html -> open.put(PagePaths.NO_LIST, html));
-    closed = Optional.ofNullable(open.get(Pages.CLOSED));
-    Set<String> names = new TreeSet<>();
-    open.forEach(
-        (name, html) -> {
-          output.put("site/" + name, html);
-          names.add("site/" + name);
-        });
-    if (rendered.openIsWhole()) {
-      written.put(MadeBefore.PUBLIC, new Written(inputs.open(), names));
+    if (stands) {
+      openIsWhole = true;
+      return;
+    }
+    Rendering.Open open = rendering.open();
+    openIsWhole = open.whole();
+    Map<String, String> pages = new TreeMap<>(open.pages());
+    Optional.ofNullable(pages.get(Pages.NOT_FOUND))
+        .ifPresent(html -> pages.put(PagePaths.NO_LIST, html));
+    closed = Optional.ofNullable(pages.get(Pages.CLOSED));
+    Map<String, Long> sizes = new TreeMap<>();
+    pages.forEach((name, html) -> sizes.put("site/" + name, put("site/" + name, html)));
+    if (openIsWhole) {
+      written.put(MadeBefore.PUBLIC, new Written(inputs.open(), sizes));
     }
   }
 
-  /** The jobs that have a page, by id. */
-  List<JobView> jobs() {
-    return Stream.concat(standing.stream(), made.stream())
-        .sorted(Comparator.comparing(view -> view.job().id()))
-        .toList();
+  private long put(String name, String text) {
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+    output.put(name, bytes);
+    return bytes.length;
+  }
+
+  /** The office's calendar; what stands in it for jobs whose pages stand is taken from there. */
+  private void inspections() throws IOException {
+    MadeBefore.From from = inputs.papers("");
+    if (memory.reason(MadeBefore.INSPECTIONS, from).isEmpty()) {
+      Map<String, String> before =
+          OfficeCalendar.byAddress(Files.readString(output.root().resolve(INSPECTIONS)));
+      for (Job job : standing) {
+        String events = before.get(shop.dates().address(tokens.apply(job)).toString());
+        Optional.ofNullable(events).ifPresent(e -> office.put(job.id(), e));
+      }
+    } else {
+      for (List<Job> some : inParts(standing)) {
+        List<JobView> views = JobViews.of(shop, some, tokens, problems);
+        office.putAll(Calendars.noteOffice(notes, views, problems).office());
+      }
+    }
+    Shop own = shop.shop().orElseThrow();
+    Words words = shop.words().of(own.language());
+    String text = OfficeCalendar.text(office.values(), words, own.name());
+    written.put(
+        MadeBefore.INSPECTIONS, new Written(from, Map.of(INSPECTIONS, put(INSPECTIONS, text))));
+  }
+
+  /** Whether the cards to look at stand as they would be made; if so they are left alone. */
+  boolean cardsStand(List<JobView> views) throws IOException {
+    return stands(MadeBefore.CARDS, cardsFrom(views));
+  }
+
+  /** Puts the cards to look at, and remembers them once they are written. */
+  void putCards(List<JobView> views, String file, byte[] bytes) {
+    output.put(file, bytes);
+    written.put(MadeBefore.CARDS, new Written(cardsFrom(views), Map.of(file, (long) bytes.length)));
+  }
+
+  private MadeBefore.From cardsFrom(List<JobView> views) {
+    return inputs.papers(views.stream().map(inputs::own).collect(Collectors.joining("\n")));
+  }
+
+  /** Ids of the jobs that have a page. */
+  Set<String> jobs() {
+    return Set.copyOf(ids);
   }
 
   /** The jobs whose pages were made now. */
-  List<JobView> madeNow() {
+  List<PressReport.Made> madeNow() {
     return List.copyOf(made);
   }
 
   /** Whether all public pages could be made, or stand. */
   boolean openIsWhole() {
     return openIsWhole;
-  }
-
-  /** The calendars. */
-  Calendars calendars() {
-    return calendars;
   }
 
   /** The page that stands where a customer's page was; empty where it could not be made. */
@@ -246,9 +348,7 @@ final class PagesMade {
 
   /** Remembers what was made; to be called when all is written. */
   void remember() throws IOException {
-    for (Map.Entry<String, Written> job : written.entrySet()) {
-      memory.remember(job.getKey(), job.getValue().from(), job.getValue().files());
-    }
+    written.forEach((job, from) -> memory.remember(job, from.from(), from.files()));
     memory.save();
   }
 }

@@ -67,8 +67,7 @@ public final class PagesNow {
   }
 
   private static boolean isFrom(String from, JobView view, LoadedShop shop, Inputs all) {
-    String said = shop.calendarsSaid(view.job().id());
-    return PagesMade.from(shop, all, view, said).print().equals(from);
+    return all.of(view).and(shop.calendarsSaid(view.job().id())).print().equals(from);
   }
 
   /** The job as it is, and as it was before each card. */
@@ -83,7 +82,7 @@ public final class PagesNow {
 
   private synchronized Inputs inputs(LoadedShop shop) throws IOException {
     if (inputs.isEmpty()) {
-      inputs = Optional.of(Inputs.of(shop.files(), out));
+      inputs = Optional.of(new Inputs(shop, out));
     }
     return inputs.get();
   }

@@ -1,21 +1,17 @@
 package curewindow.site;
 
 import curewindow.calendar.ShopCard;
-import curewindow.cure.HoldKind;
-import curewindow.cure.Release;
 import curewindow.handout.HandoutPress;
 import curewindow.page.Pages;
 import curewindow.problem.Faults;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.shop.Handout;
+import curewindow.shop.Job;
 import curewindow.shop.PaperChoice;
 import curewindow.shop.SheetPaper;
 import curewindow.shop.Shop;
 import curewindow.told.JobView;
-import curewindow.told.Urgency;
-import curewindow.told.When;
-import curewindow.words.Words;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -23,6 +19,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -93,8 +91,8 @@ public final class Press {
     Leaving leaving = allowed.letGo() ? Leaving.FREELY : Leaving.of(shop, before);
     PressJobs jobs = PressJobs.of(shop, allowed.same(), clock);
     Press press = new Press(shop, output, leaving, jobs);
-    List<JobView> views = JobViews.of(shop, jobs.good(), clock, tokens, press.problems);
-    PressReport report = press.build(last, before, views, clock);
+    Function<Job, String> given = JobViews.tokens(shop, jobs.good(), clock, tokens);
+    PressReport report = press.build(last, before, given, clock);
     ReusedIds.note(shop, jobs.good());
     shop.dates().keep();
     return report;
@@ -131,14 +129,14 @@ public final class Press {
       problems.addAll(ReusedIds.of(shop));
     }
     List<JobView> views = JobViews.of(shop, shop.jobs(), Tokens.SAMPLE, problems);
-    Calendars calendars = Calendars.unnoted(shop.words().of(shop.shop().orElseThrow().language()));
+    Rendering rendering = Rendering.of(shop, problems);
     if (shop.files().changes(Pages.TEMPLATES)) {
       List<List<JobView>> cases = ParkedViews.of(shop, views, problems);
-      problems.addAll(Rendering.of(shop, cases, calendars, true).problems());
+      rendering.customers(cases, Calendars.unnoted(), () -> {});
+      rendering.open();
       rehearseHandouts(shop, views.stream().limit(1).toList(), problems);
     } else {
-      List<List<JobView>> noted = views.stream().map(List::of).toList();
-      problems.addAll(Rendering.rehearsed(shop, noted, calendars).problems());
+      rendering.rehearse(views.stream().map(List::of).toList());
     }
     for (JobView view : views) {
       Faults.guard(view.job().where(), problems, () -> HandoutPress.lackingSigns(view))
@@ -155,7 +153,7 @@ public final class Press {
       HandoutPress.read(shop.files(), kind, problems)
           .ifPresent(press -> CardFile.print(press, views, tried, problems));
     }
-    Office papers = Office.of(shop, views);
+    Office papers = Office.of(shop, views, Set.of());
     views.forEach(v -> papers.papers(papers.day(v.job().pickup()), problems));
   }
 
@@ -164,34 +162,33 @@ public final class Press {
    *
    * @param last the customers' pages of the last press
    * @param before those of them whose address is still their job's
+   * @param tokens the secret part of each job's address
    */
   private PressReport build(
-      List<PageList.Row> last, List<PageList.Row> before, List<JobView> views, Clock clock)
+      List<PageList.Row> last, List<PageList.Row> before, Function<Job, String> tokens, Clock clock)
       throws IOException {
-    PagesMade pages = PagesMade.of(shop, output, views, !before.isEmpty(), clock, problems);
-    List<JobView> good = pages.jobs();
-    Optional<Integer> cards = cards(pages, clock);
-    Set<String> ids = good.stream().map(view -> view.job().id()).collect(Collectors.toSet());
+    Calendars.Notes notes = Calendars.Notes.of(shop, !before.isEmpty(), clock);
+    PagesMade pages = new PagesMade(shop, output, tokens, notes, problems);
+    pages.make(jobs.good());
+    Set<String> ids = pages.jobs();
+    LocalDate today = LocalDate.now(clock.withZone(shop.shop().orElseThrow().zone()));
+    List<JobView> now = now(tokens, today);
+    Optional<Integer> cards =
+        cards(pages, now.stream().filter(v -> ids.contains(v.job().id())).toList(), today);
     List<String> leftOut = jobs.leftOut(shop, ids);
     KeptPages stay =
         new KeptPages(before, ids, leaving.with(leftOut), !pages.openIsWhole(), cards.isEmpty());
-    Office papers = Office.of(shop, views);
-    papers.papers(papers.day(clock.instant()), problems).forEach(output::put);
+    Office.of(shop, now, past(today)).papers(today, problems).forEach(output::put);
     Shop own = shop.shop().orElseThrow();
-    output.put("office/inspections.ics", pages.calendars().office(own.name(), problems));
     output.put("site/" + ShopCard.FILE, ShopCard.text(own, shop.words().of(own.language())));
-    List<PageList.Row> rows = rows(good, stay);
+    List<PageList.Row> rows = rows(tokens, ids, stay);
     output.put(PageList.FILE, PageList.text(rows));
     ClosedPages.put(shop, output, rows, last, pages.closed());
-    List<PressReport.Made> made =
-        pages.madeNow().stream()
-            .flatMap(v -> Faults.guard(v.job().where(), problems, () -> made(v)).stream())
-            .toList();
     Output.Written written = output.write(stay);
     pages.remember();
     return new PressReport(
-        good.size(),
-        made,
+        ids.size(),
+        pages.madeNow(),
         leftOut,
         cards.orElse(0),
         new PressReport.Files(written.files(), written.changed(), written.removed()),
@@ -199,12 +196,22 @@ public final class Press {
         output.root());
   }
 
-  private PressReport.Made made(JobView view) {
-    return new PressReport.Made(
-        view.job().id(),
-        view.job().firstName(),
-        answer(view),
-        "site/" + PagePaths.folder(view.token()) + "index.html");
+  /** Ids of the jobs that no paper of today can name. */
+  private Set<String> past(LocalDate today) {
+    return jobs.good().stream()
+        .filter(Predicate.not(Office.concerned(shop, today)))
+        .map(Job::id)
+        .collect(Collectors.toSet());
+  }
+
+  /** The jobs that papers of today may name. What is wrong with one of them may be told already. */
+  private List<JobView> now(Function<Job, String> tokens, LocalDate today) {
+    List<Job> some = jobs.good().stream().filter(Office.concerned(shop, today)).toList();
+    Problems faults = new Problems();
+    List<JobView> views = JobViews.of(shop, some, tokens, faults);
+    Set<Problem> told = Set.copyOf(problems.all());
+    problems.addAll(faults.all().stream().filter(p -> !told.contains(p)).toList());
+    return views;
   }
 
   /**
@@ -213,19 +220,15 @@ public final class Press {
    *
    * @return how many there are, or empty where they could not be made
    */
-  private Optional<Integer> cards(PagesMade pages, Clock clock) throws IOException {
+  private Optional<Integer> cards(PagesMade pages, List<JobView> now, LocalDate today)
+      throws IOException {
     Shop own = shop.shop().orElseThrow();
-    LocalDate today = LocalDate.now(clock.withZone(own.zone()));
     List<JobView> views =
-        pages.jobs().stream()
+        now.stream()
             .filter(v -> !v.job().pickup().atZone(own.zone()).toLocalDate().isBefore(today))
             .filter(v -> HandoutPress.isFor(v, own.handout().as()))
             .toList();
-    String from =
-        views.stream()
-            .map(v -> Inputs.own(v, shop.dates().isMeasured(v.job())))
-            .collect(Collectors.joining("\n"));
-    if (views.isEmpty() || pages.cardsStand(from)) {
+    if (views.isEmpty() || pages.cardsStand(views)) {
       return Optional.of(views.size());
     }
     Problems found = new Problems();
@@ -235,53 +238,27 @@ public final class Press {
         HandoutPress.read(shop.files(), own.handout().as(), found)
             .flatMap(press -> CardFile.print(press, views, shown, found));
     problems.addAll(found.all());
-    printed.ifPresent(cards -> put(pages, cards, found.all().isEmpty() ? from : ""));
+    if (printed.isPresent() && found.all().isEmpty()) {
+      pages.putCards(views, CARDS, printed.get().pdf());
+    } else {
+      // Made again each time, so that what is wrong with them is told again.
+      printed.ifPresent(cards -> output.put(CARDS, cards.pdf()));
+    }
     return printed.map(cards -> cards.views().size());
   }
 
-  /** Cards of which something has to be told are made again each time, so that it is told again. */
-  private void put(PagesMade pages, CardFile.Printed cards, String from) {
-    if (from.isEmpty()) {
-      output.put(CARDS, cards.pdf());
-    } else {
-      pages.putCards(from, CARDS, cards.pdf());
-    }
-  }
-
-  private static List<PageList.Row> rows(List<JobView> good, KeptPages kept) {
-    return Stream.concat(good.stream().map(Press::row), kept.rows().stream())
+  private List<PageList.Row> rows(Function<Job, String> tokens, Set<String> ids, KeptPages kept) {
+    return Stream.concat(
+            jobs.good().stream()
+                .filter(job -> ids.contains(job.id()))
+                .map(job -> row(job, tokens.apply(job))),
+            kept.rows().stream())
         .sorted((a, b) -> a.job().compareTo(b.job()))
         .toList();
   }
 
-  private static PageList.Row row(JobView view) {
+  private PageList.Row row(Job job, String token) {
     return new PageList.Row(
-        view.job().id(),
-        view.job().firstName(),
-        PagePaths.folder(view.token()),
-        view.address().toString());
-  }
-
-  /**
-   * The first thing that the customer has to hold off from, in the shop's language; of a car that
-   * left late there is none.
-   */
-  private String answer(JobView view) {
-    Words words = shop.words().of(view.shop().language());
-    List<Release> holds = Urgency.holds(view);
-    Optional<Release> first =
-        (holds.isEmpty() ? view.timeline().releases() : holds).stream().findFirst();
-    return first
-        .map(release -> answer(view, release, words))
-        .orElseGet(() -> words.text("page.now.clear"));
-  }
-
-  private static String answer(JobView view, Release first, Words words) {
-    String until = first.kind() == HoldKind.HOLD ? "hold" : "settle";
-    return words.text("hold." + first.hold() + ".short")
-        + " "
-        + words.text("page.state." + until)
-        + " "
-        + new When(view.in(words)).shortDayAndTime(first);
+        job.id(), job.firstName(), PagePaths.folder(token), shop.dates().address(token).toString());
   }
 }

@@ -117,7 +117,7 @@ public final class PressPlan {
   }
 
   private void make(List<JobView> views) throws IOException {
-    Inputs inputs = Inputs.of(shop.files(), out);
+    Inputs inputs = new Inputs(shop, out);
     MadeBefore memory = MadeBefore.read(out);
     Map<MadeBefore.Reason, List<String>> make = new EnumMap<>(MadeBefore.Reason.class);
     int stand = 0;
@@ -126,7 +126,7 @@ public final class PressPlan {
       JobView view =
           shop.dates().isMeasured(noted.job()) ? ParkedViews.of(shop, noted).get(0) : noted;
       Optional<MadeBefore.Reason> reason =
-          memory.reason(id, PagesMade.from(shop, inputs, view, shop.calendarsSaid(id)));
+          memory.reason(id, inputs.of(view).and(shop.calendarsSaid(id)));
       reason.ifPresent(why -> make.computeIfAbsent(why, w -> new ArrayList<>()).add(id));
       stand += reason.isEmpty() ? 1 : 0;
     }

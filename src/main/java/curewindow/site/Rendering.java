@@ -3,7 +3,6 @@ package curewindow.site;
 import curewindow.page.Pages;
 import curewindow.page.SharedFile;
 import curewindow.problem.Faults;
-import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Where;
 import curewindow.shop.BodyType;
@@ -19,26 +18,21 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 
-/**
- * All pages of a shop folder, rendered in memory.
- *
- * @param customers the customers' pages, in the order of the jobs; without those that could not be
- *     made
- * @param open the public pages by path
- * @param openIsWhole whether all public pages could be made
- * @param shared the files that the customers' pages share
- * @param problems what is wrong with templates and guides
- */
-record Rendering(
-    List<Customer> customers,
-    SortedMap<String, String> open,
-    boolean openIsWhole,
-    List<SharedFile> shared,
-    List<Problem> problems) {
+/** Renders the pages of a shop folder, in memory. */
+final class Rendering {
+
+  private final LoadedShop shop;
+  private final Pages pages;
+  private final Problems problems;
+
+  private Rendering(LoadedShop shop, Pages pages, Problems problems) {
+    this.shop = shop;
+    this.pages = pages;
+    this.problems = problems;
+  }
 
   /** A job in all cases of parking, the noted one first, and its page. */
   record Customer(List<JobView> cases, String html) {
@@ -48,58 +42,63 @@ record Rendering(
   }
 
   /**
-   * Renders the pages of some jobs, and the public ones.
+   * Public pages.
+   *
+   * @param pages the pages by path
+   * @param whole whether all could be made
+   */
+  record Open(SortedMap<String, String> pages, boolean whole) {}
+
+  /**
+   * Reads the templates.
    *
    * @param shop a shop folder whose shop.yaml is right
-   * @param jobs the jobs, each in all cases of parking, the noted one first
-   * @param calendars their calendars
-   * @param wantsOpen whether the public pages are made
-   * @return the pages
+   * @param problems where it is told what is wrong with templates and guides, now and later
+   * @return what renders its pages
    */
-  static Rendering of(
-      LoadedShop shop, List<List<JobView>> jobs, Calendars calendars, boolean wantsOpen) {
-    return of(shop, jobs, calendars, wantsOpen, Progress.NONE);
-  }
-
-  /** The same, where somebody is told of each customer's page. */
-  static Rendering of(
-      LoadedShop shop,
-      List<List<JobView>> jobs,
-      Calendars calendars,
-      boolean wantsOpen,
-      Progress progress) {
-    Problems problems = new Problems();
+  static Rendering of(LoadedShop shop, Problems problems) {
     Pages pages =
         Pages.read(shop.files(), shop.shop().orElseThrow().look(), shop.guides(), problems);
-    AtomicInteger made = new AtomicInteger();
+    return new Rendering(shop, pages, problems);
+  }
+
+  /**
+   * The pages of some jobs.
+   *
+   * @param jobs the jobs, each in all cases of parking, the noted one first
+   * @param calendars their calendars
+   * @param told is told after each page
+   * @return the pages in the order of the jobs; without those that could not be made
+   */
+  List<Customer> customers(List<List<JobView>> jobs, Calendars calendars, Runnable told) {
     PageMaker telling =
         (cases, others, mistakes) -> {
           Optional<String> page = pages.customer(cases, others, mistakes);
-          progress.made(made.incrementAndGet(), jobs.size());
+          told.run();
           return page;
         };
-    List<Customer> customers = customers(shop, jobs, calendars, telling, problems);
-    // Jobs with a mistake have no page.
-    progress.made(jobs.size(), jobs.size());
+    return customers(shop, jobs, calendars, telling, problems);
+  }
+
+  /** The pages that anyone may read. */
+  Open open() {
     int before = problems.errorCount();
-    SortedMap<String, String> open = wantsOpen ? openPages(shop, pages, problems) : new TreeMap<>();
-    boolean whole = problems.errorCount() == before && !open.isEmpty();
-    return new Rendering(customers, open, whole, pages.shared(), problems.all());
+    SortedMap<String, String> open = openPages(shop, pages, problems);
+    return new Open(open, problems.errorCount() == before && !open.isEmpty());
+  }
+
+  /** The files that the customers' pages share. */
+  List<SharedFile> shared() {
+    return pages.shared();
   }
 
   /**
    * Finds out what stands in the way of all pages, where the templates are the program's own. Of
    * jobs of one kind one page is filled, as the others would say the same with other dates.
    *
-   * @param shop a shop folder whose shop.yaml is right
    * @param jobs the jobs, each in some cases of parking, the noted one first
-   * @param calendars their calendars
-   * @return the customers' pages that were filled, however heavy; no public ones
    */
-  static Rendering rehearsed(LoadedShop shop, List<List<JobView>> jobs, Calendars calendars) {
-    Problems problems = new Problems();
-    Pages pages =
-        Pages.read(shop.files(), shop.shop().orElseThrow().look(), shop.guides(), problems);
+  void rehearse(List<List<JobView>> jobs) {
     Map<Kind, String> kinds = new HashMap<>();
     jobs.forEach(cases -> kinds.putIfAbsent(Kind.of(cases.get(0)), cases.get(0).job().id()));
     Set<String> first = Set.copyOf(kinds.values());
@@ -108,12 +107,11 @@ record Rendering(
             first.contains(cases.get(0).job().id())
                 ? pages.rehearsed(cases, others, mistakes)
                 : Optional.empty();
-    List<Customer> customers = customers(shop, jobs, calendars, maker, problems);
+    customers(shop, jobs, Calendars.unnoted(), maker, problems);
     List<Words> languages = languages(shop);
     if (!languages.isEmpty()) {
       pages.rehearseOpen(shop.shop().orElseThrow(), languages, problems);
     }
-    return new Rendering(customers, new TreeMap<>(), false, pages.shared(), problems.all());
   }
 
   /** What decides which parts a job's page has. */

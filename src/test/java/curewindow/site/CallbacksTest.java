@@ -200,9 +200,9 @@ class CallbacksTest {
 
   @Test
   void aPressMakesNothingAnewForACall() throws IOException {
-    String before = Inputs.of(load().files(), shop.resolve("out")).toString();
+    MadeBefore.From before = new Inputs(load(), shop.resolve("out")).open();
     note("Q-3101", "haze", CallOutcome.SOLVED);
-    assertEquals(before, Inputs.of(load().files(), shop.resolve("out")).toString());
+    assertEquals(before, new Inputs(load(), shop.resolve("out")).open());
   }
 
   @Test

@@ -36,13 +36,15 @@ class EveryLanguageWeightTest {
     LoadedShop shop = LoadedShop.load(shop(language), PressedDemo.CLOCK);
     List<JobView> views = shop.jobs().stream().map(j -> shop.view(j, Tokens.SAMPLE)).toList();
     assertEquals(15, views.size());
-    Calendars calendars = Calendars.unnoted(shop.words().of("en"));
-    Rendering pages =
-        Rendering.of(shop, ParkedViews.of(shop, views, new Problems()), calendars, true);
-    assertEquals(views.size(), pages.customers().size(), () -> pages.problems().toString());
+    Calendars calendars = Calendars.unnoted();
+    Problems problems = new Problems();
+    List<Rendering.Customer> pages =
+        Rendering.of(shop, problems)
+            .customers(ParkedViews.of(shop, views, problems), calendars, () -> {});
+    assertEquals(views.size(), pages.size(), () -> problems.all().toString());
     List<String> heavy = new ArrayList<>();
     int weighed = 0;
-    for (Rendering.Customer customer : pages.customers()) {
+    for (Rendering.Customer customer : pages) {
       weighed++;
       String id = customer.view().job().id();
       int weight = gzipped(customer.html());

@@ -87,10 +87,11 @@ class ShortPageTest {
         ParkedViews.of(shop, views, new Problems()).stream()
             .map(c -> c.stream().map(ShortPageTest::carded).toList())
             .toList();
-    Calendars calendars = Calendars.unnoted(shop.words().of("en"));
-    Rendering pages = Rendering.of(shop, cases, calendars, true);
-    assertEquals(jobs, pages.customers().size(), () -> pages.problems().toString());
-    for (SharedFile file : pages.shared()) {
+    Problems problems = new Problems();
+    Rendering rendering = Rendering.of(shop, problems);
+    List<Rendering.Customer> pages = rendering.customers(cases, Calendars.unnoted(), () -> {});
+    assertEquals(jobs, pages.size(), () -> problems.all().toString());
+    for (SharedFile file : rendering.shared()) {
       Files.writeString(temp.resolve(file.name()), file.text());
     }
     List<String> tooLong = new ArrayList<>();
@@ -99,7 +100,7 @@ class ShortPageTest {
       for (int i = 0; i < jobs; i++) {
         String id = cases.get(i).get(0).job().id();
         Path page = Files.createDirectories(temp.resolve("C/" + id)).resolve("index.html");
-        Files.writeString(page, pages.customers().get(i).html());
+        Files.writeString(page, pages.get(i).html());
         browser.clock(Instant.EPOCH).go(page);
         for (int parked = 0; parked < cases.get(i).size(); parked++) {
           String where = id + ", case " + parked + " at ";

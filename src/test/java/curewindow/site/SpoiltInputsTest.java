@@ -147,9 +147,8 @@ class SpoiltInputsTest {
                     CardFile.print(
                         press, views.subList(0, 1), PaperChoice.on(SheetPaper.NONE), more));
       } else if (file.startsWith("site-templates")) {
-        Calendars calendars = Calendars.unnoted(shop.words().of("en"));
         List<List<JobView>> first = List.of(views.subList(0, 1));
-        more.addAll(Rendering.of(shop, first, calendars, false).problems());
+        Rendering.of(shop, more).customers(first, Calendars.unnoted(), () -> {});
       } else if (COPIES.contains(file)) {
         more.addAll(Press.rehearse(shop));
       }
