@@ -18,7 +18,32 @@ line() {
   awk -v text="$text" '{printf "| %s | %.1f | %.1f | %d |\n", text, $1, $2 + $3, $4 / 1024}' "$work/time"
 }
 
-# shop JOBS DIR: the demo with that many jobs, copies of its own under other ids.
+# What puts all days of a job back; days are counted from March on, as its leap day then comes last.
+earlier='
+function count(y, m, d) {
+  y -= m < 3; m = (m + 9) % 12
+  return 365 * y + int(y / 4) - int(y / 100) + int(y / 400) + int((153 * m + 2) / 5) + d - 1
+}
+function day(n,  y, d, m) {
+  y = int((10000 * n + 14780) / 3652425)
+  d = n - (365 * y + int(y / 4) - int(y / 100) + int(y / 400))
+  if (d < 0) { y--; d = n - (365 * y + int(y / 4) - int(y / 100) + int(y / 400)) }
+  m = int((100 * d + 52) / 3060)
+  return sprintf("%04d-%02d-%02d", y + (m > 9), (m + 2) % 12 + 1, d - int((306 * m + 5) / 10) + 1)
+}
+/^id: / { print "id: " id; next }
+{
+  out = ""
+  while (match($0, /[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]/)) {
+    then = substr($0, RSTART, 10)
+    out = out substr($0, 1, RSTART - 1) day(count(substr(then, 1, 4) + 0, substr(then, 6, 2) + 0, substr(then, 9, 2) + 0) - back)
+    $0 = substr($0, RSTART + 10)
+  }
+  print out $0
+}
+'
+
+# shop JOBS DIR: the demo with that many jobs: copies of its own under other ids, each day ten earlier ones.
 shop() {
   cp -r "$demo" "$2"
   n=$(ls "$2"/jobs/*.yaml | wc -l)
@@ -26,7 +51,7 @@ shop() {
     for job in "$demo"/jobs/*.yaml; do
       [ "$n" -lt "$1" ] || break
       n=$((n + 1))
-      sed "s/^id: .*/id: W-$n/" "$job" >"$2/jobs/W-$n.yaml"
+      awk -v id="W-$n" -v back=$((n / 10)) "$earlier" "$job" >"$2/jobs/W-$n.yaml"
     done
   done
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 
 /**
  * Keeps a fault of the program that one of the user's things brings out from stopping the others:
@@ -45,6 +46,33 @@ public final class Faults {
       problems.add(told(where, e));
       return Optional.empty();
     }
+  }
+
+  /**
+   * Does the work on each of many things, by all processors at once.
+   *
+   * @param all the things
+   * @param where where each stands in the user's files
+   * @param problems where faults are told, and what the work finds
+   * @param work what to do with one thing, and where to tell what is found; what it gives is not
+   *     null
+   * @return what it gives, in the order of the things; empty after a fault
+   */
+  public static <T, R> List<Optional<R>> guardEach(
+      List<T> all, Function<T, Where> where, Problems problems, BiFunction<T, Problems, R> work) {
+    List<Problems> found = all.stream().map(one -> new Problems()).toList();
+    List<Optional<R>> done =
+        IntStream.range(0, all.size())
+            .parallel()
+            .mapToObj(i -> guard(where, found.get(i), all.get(i), work))
+            .toList();
+    found.forEach(one -> problems.addAll(one.all()));
+    return done;
+  }
+
+  private static <T, R> Optional<R> guard(
+      Function<T, Where> where, Problems found, T one, BiFunction<T, Problems, R> work) {
+    return guard(where.apply(one), found, () -> work.apply(one, found));
   }
 
   /**

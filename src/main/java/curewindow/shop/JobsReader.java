@@ -59,7 +59,7 @@ final class JobsReader {
     if (files.isNoFolder(FOLDER, problems)) {
       leftOut(FOLDER, List.of(BrokenJob.Part.whole(FOLDER)));
     }
-    files.list(FOLDER, ENDING).forEach(this::file);
+    files(files.list(FOLDER, ENDING));
     files.list(FOLDER, "").forEach(this::otherEnding);
     files.folders(FOLDER).forEach(this::folder);
     if (files.has(CsvJobs.FILE)) {
@@ -102,17 +102,22 @@ final class JobsReader {
     broken.computeIfAbsent(name, n -> new ArrayList<>()).addAll(parts);
   }
 
-  private void file(String file) {
-    String name = Source.shown(file);
-    List<BrokenJob.Part> parts = List.of(BrokenJob.Part.whole(name));
-    Faults.guard(Where.file(name), problems, () -> job(file, new Source(name, problems)))
-        .flatMap(Function.identity())
-        .ifPresentOrElse(read -> reads.add(new Placed(read, parts)), () -> leftOut(name, parts));
+  private void files(List<String> names) {
+    List<Optional<Optional<JobReader.Read>>> each =
+        Faults.guardEach(names, name -> Where.file(Source.shown(name)), problems, this::job);
+    for (int i = 0; i < names.size(); i++) {
+      String name = Source.shown(names.get(i));
+      List<BrokenJob.Part> parts = List.of(BrokenJob.Part.whole(name));
+      each.get(i)
+          .flatMap(Function.identity())
+          .ifPresentOrElse(read -> reads.add(new Placed(read, parts)), () -> leftOut(name, parts));
+    }
   }
 
-  private Optional<JobReader.Read> job(String file, Source source) {
+  private Optional<JobReader.Read> job(String file, Problems found) {
+    Source source = new Source(Source.shown(file), found);
     return files
-        .text(file, problems)
+        .text(file, found)
         .flatMap(t -> YamlTree.read(t, source))
         .map(n -> new JobReader(known, source).read(n))
         .map(read -> source.errors() == 0 ? read : read.without());

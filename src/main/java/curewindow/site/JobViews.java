@@ -13,7 +13,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import java.util.stream.IntStream;
 
 /** Gives jobs their secret addresses, for good, and computes their dates. */
 final class JobViews {
@@ -68,18 +67,10 @@ final class JobViews {
   /** The same, each with an address of its own, which is only looked up. */
   static List<JobView> of(
       LoadedShop shop, List<Job> jobs, Function<Job, String> tokens, Problems problems) {
-    List<Problems> faults = jobs.stream().map(j -> new Problems()).toList();
-    List<Optional<JobView>> views =
-        IntStream.range(0, jobs.size())
-            .parallel()
-            .mapToObj(i -> of(shop, jobs.get(i), tokens, faults.get(i)))
-            .toList();
-    faults.forEach(f -> problems.addAll(f.all()));
-    return views.stream().flatMap(Optional::stream).toList();
-  }
-
-  private static Optional<JobView> of(
-      LoadedShop shop, Job job, Function<Job, String> tokens, Problems problems) {
-    return Faults.guard(job.where(), problems, () -> shop.view(job, tokens.apply(job)));
+    return Faults.guardEach(
+            jobs, Job::where, problems, (job, found) -> shop.view(job, tokens.apply(job)))
+        .stream()
+        .flatMap(Optional::stream)
+        .toList();
   }
 }

@@ -15,11 +15,12 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.ConcurrentMap;
 import java.util.zip.GZIPInputStream;
 import java.util.zip.GZIPOutputStream;
 
@@ -35,8 +36,22 @@ final class KeptDates implements KnownDates {
   /** How many dates are kept for each that was asked for: a car has up to six parkings. */
   private static final int MOST = 10;
 
+  /** How many are kept of those that were asked for; a large shop asks for old work first. */
+  private static final int LAST = 20_000;
+
+  /** By when they were last asked for. */
+  private final Map<String, byte[]> used =
+      Collections.synchronizedMap(
+          new LinkedHashMap<>(16, 0.75f, true) {
+            private static final long serialVersionUID = 1;
+
+            @Override
+            protected boolean removeEldestEntry(Map.Entry<String, byte[]> eldest) {
+              return size() > LAST;
+            }
+          });
+
   private final Path file;
-  private final ConcurrentMap<String, byte[]> used = new ConcurrentHashMap<>();
 
   /** A place is told by a hash, as it has long tables. */
   private final Map<Place, String> places = new ConcurrentHashMap<>();
@@ -51,7 +66,7 @@ final class KeptDates implements KnownDates {
   @Override
   public Optional<Timeline> of(CureCase job) {
     String key = key(job);
-    byte[] bytes = last().get(key);
+    byte[] bytes = last().getOrDefault(key, used.get(key));
     if (bytes == null) {
       return Optional.empty();
     }

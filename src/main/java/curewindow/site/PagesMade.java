@@ -27,7 +27,6 @@ import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -40,8 +39,11 @@ final class PagesMade {
   private static final String CLOSED = "site/" + Pages.CLOSED;
   private static final String INSPECTIONS = "office/inspections.ics";
 
-  /** How many jobs are looked at together. */
-  private static final int SOME = 200;
+  /** How many jobs are looked at together; after each time the memory of calendars is written. */
+  private static final int SOME = 1000;
+
+  /** How many pages are in memory together. */
+  private static final int PAGES = 200;
 
   private final LoadedShop shop;
   private final Output output;
@@ -113,7 +115,7 @@ final class PagesMade {
   /** The jobs whose files have to be made. Dates are only worked out where they moved. */
   private List<Job> anew(List<Job> jobs) throws IOException {
     List<Job> anew = new ArrayList<>();
-    for (List<Job> some : inParts(jobs)) {
+    for (List<Job> some : inParts(jobs, SOME)) {
       Map<String, JobView> measured = measured(some);
       for (Job job : some) {
         Optional<MadeBefore.From> from =
@@ -143,10 +145,10 @@ final class PagesMade {
     return ParkedViews.of(shop, JobViews.of(shop, some, tokens, found), found);
   }
 
-  private static List<List<Job>> inParts(List<Job> jobs) {
-    List<List<Job>> parts = new ArrayList<>();
-    for (int i = 0; i < jobs.size(); i += SOME) {
-      parts.add(jobs.subList(i, Math.min(i + SOME, jobs.size())));
+  private static <T> List<List<T>> inParts(List<T> all, int most) {
+    List<List<T>> parts = new ArrayList<>();
+    for (int i = 0; i < all.size(); i += most) {
+      parts.add(all.subList(i, Math.min(i + most, all.size())));
     }
     return parts;
   }
@@ -174,15 +176,13 @@ final class PagesMade {
       output.writeNow("site/" + file.name(), file.text());
     }
     AtomicInteger pages = new AtomicInteger();
+    Runnable told = () -> output.progress().made(pages.incrementAndGet(), anew.size());
     int looked = 0;
-    for (List<Job> some : inParts(anew)) {
+    for (List<Job> some : inParts(anew, SOME)) {
       Calendars calendars = Calendars.note(notes, cases(some, problems), problems);
-      List<Rendering.Customer> customers =
-          rendering.customers(
-              calendars.noted(),
-              calendars,
-              () -> output.progress().made(pages.incrementAndGet(), anew.size()));
-      write(customers, calendars);
+      for (List<List<JobView>> few : inParts(calendars.noted(), PAGES)) {
+        write(rendering.customers(few, calendars, told), calendars);
+      }
       office.putAll(calendars.office());
       // Jobs with a mistake have no page.
       looked += some.size();
@@ -202,45 +202,36 @@ final class PagesMade {
   private record Done(PressReport.Made row, Written written) {}
 
   private void write(List<Rendering.Customer> customers, Calendars calendars) throws IOException {
-    List<Problems> faults = customers.stream().map(c -> new Problems()).toList();
     try {
-      List<Optional<Done>> done =
-          IntStream.range(0, customers.size())
-              .parallel()
-              .mapToObj(i -> write(customers.get(i), calendars, faults.get(i)))
-              .toList();
-      faults.forEach(f -> problems.addAll(f.all()));
-      for (Done job : done.stream().flatMap(Optional::stream).toList()) {
-        made.add(job.row());
-        ids.add(job.row().job());
-        written.put(job.row().job(), job.written());
-      }
+      Faults.guardEach(
+              customers,
+              customer -> customer.view().job().where(),
+              problems,
+              (customer, faults) -> write(customer.view(), customer.html(), calendars))
+          .stream()
+          .flatMap(Optional::stream)
+          .forEach(
+              done -> {
+                made.add(done.row());
+                ids.add(done.row().job());
+                written.put(done.row().job(), done.written());
+              });
     } catch (UncheckedIOException e) {
       throw e.getCause();
     }
   }
 
-  private Optional<Done> write(Rendering.Customer customer, Calendars calendars, Problems faults) {
-    JobView view = customer.view();
+  private Done write(JobView view, String html, Calendars calendars) {
     List<String> names = files(view.token());
-    return Faults.guard(
-            view.job().where(),
-            faults,
-            () ->
-                List.of(
-                    customer.html(),
-                    calendars.main(view),
-                    calendars.all(view),
-                    HomeScreen.manifest(view)))
-        .map(
-            texts -> {
-              Map<String, Long> sizes = new TreeMap<>();
-              for (int i = 0; i < texts.size(); i++) {
-                sizes.put(names.get(i), writeNow(names.get(i), texts.get(i)));
-              }
-              MadeBefore.From from = inputs.of(view).and(calendars.said(view.job().id()));
-              return new Done(answers.of(view, names.get(0)), new Written(from, sizes));
-            });
+    List<String> texts =
+        List.of(html, calendars.main(view), calendars.all(view), HomeScreen.manifest(view));
+    PressReport.Made row = answers.of(view, names.get(0));
+    Map<String, Long> sizes = new TreeMap<>();
+    for (int i = 0; i < texts.size(); i++) {
+      sizes.put(names.get(i), writeNow(names.get(i), texts.get(i)));
+    }
+    MadeBefore.From from = inputs.of(view).and(calendars.said(view.job().id()));
+    return new Done(row, new Written(from, sizes));
   }
 
   private long writeNow(String name, String text) {
@@ -296,7 +287,7 @@ final class PagesMade {
         Optional.ofNullable(events).ifPresent(e -> office.put(job.id(), e));
       }
     } else {
-      for (List<Job> some : inParts(standing)) {
+      for (List<Job> some : inParts(standing, SOME)) {
         List<JobView> views = JobViews.of(shop, some, tokens, problems);
         office.putAll(Calendars.noteOffice(notes, views, problems).office());
       }

@@ -27,19 +27,11 @@ final class ParkedViews {
    * @return for each job its cases
    */
   static List<List<JobView>> of(LoadedShop shop, List<JobView> noted, Problems problems) {
-    List<Problems> faults = noted.stream().map(v -> new Problems()).toList();
-    List<Optional<List<JobView>>> cases =
-        IntStream.range(0, noted.size())
-            .parallel()
-            .mapToObj(i -> guarded(shop, noted.get(i), faults.get(i)))
-            .toList();
-    faults.forEach(f -> problems.addAll(f.all()));
-    return cases.stream().flatMap(Optional::stream).toList();
-  }
-
-  private static Optional<List<JobView>> guarded(
-      LoadedShop shop, JobView noted, Problems problems) {
-    return Faults.guard(noted.job().where(), problems, () -> of(shop, noted));
+    return Faults.guardEach(
+            noted, view -> view.job().where(), problems, (view, found) -> of(shop, view))
+        .stream()
+        .flatMap(Optional::stream)
+        .toList();
   }
 
   /**

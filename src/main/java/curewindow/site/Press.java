@@ -204,14 +204,10 @@ public final class Press {
         .collect(Collectors.toSet());
   }
 
-  /** The jobs that papers of today may name. What is wrong with one of them may be told already. */
+  /** The jobs that papers of today may name. */
   private List<JobView> now(Function<Job, String> tokens, LocalDate today) {
     List<Job> some = jobs.good().stream().filter(Office.concerned(shop, today)).toList();
-    Problems faults = new Problems();
-    List<JobView> views = JobViews.of(shop, some, tokens, faults);
-    Set<Problem> told = Set.copyOf(problems.all());
-    problems.addAll(faults.all().stream().filter(p -> !told.contains(p)).toList());
-    return views;
+    return JobViews.of(shop, some, tokens, problems);
   }
 
   /**

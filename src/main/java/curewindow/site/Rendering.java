@@ -18,8 +18,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.function.Function;
-import java.util.stream.IntStream;
 
 /** Renders the pages of a shop folder, in memory. */
 final class Rendering {
@@ -77,13 +75,13 @@ final class Rendering {
           told.run();
           return page;
         };
-    return customers(shop, jobs, calendars, telling, problems);
+    return customers(jobs, calendars, telling);
   }
 
   /** The pages that anyone may read. */
   Open open() {
     int before = problems.errorCount();
-    SortedMap<String, String> open = openPages(shop, pages, problems);
+    SortedMap<String, String> open = openPages();
     return new Open(open, problems.errorCount() == before && !open.isEmpty());
   }
 
@@ -107,8 +105,8 @@ final class Rendering {
             first.contains(cases.get(0).job().id())
                 ? pages.rehearsed(cases, others, mistakes)
                 : Optional.empty();
-    customers(shop, jobs, Calendars.unnoted(), maker, problems);
-    List<Words> languages = languages(shop);
+    customers(jobs, Calendars.unnoted(), maker);
+    List<Words> languages = languages();
     if (!languages.isEmpty()) {
       pages.rehearseOpen(shop.shop().orElseThrow(), languages, problems);
     }
@@ -134,46 +132,31 @@ final class Rendering {
     Optional<String> page(List<JobView> cases, List<String> others, Problems mistakes);
   }
 
-  private static List<Customer> customers(
-      LoadedShop shop,
-      List<List<JobView>> jobs,
-      Calendars calendars,
-      PageMaker maker,
-      Problems problems) {
-    List<Problems> mistakes = jobs.stream().map(v -> new Problems()).toList();
-    List<Optional<Customer>> made =
-        IntStream.range(0, jobs.size())
-            .parallel()
-            .mapToObj(i -> guarded(shop, maker, jobs.get(i), calendars, mistakes.get(i)))
-            .toList();
-    mistakes.forEach(of -> problems.addAll(of.all()));
-    return made.stream().flatMap(Optional::stream).toList();
+  private List<Customer> customers(List<List<JobView>> jobs, Calendars calendars, PageMaker maker) {
+    return Faults.guardEach(
+            jobs,
+            cases -> cases.get(0).job().where(),
+            problems,
+            (cases, mistakes) -> customer(cases, calendars, maker, mistakes))
+        .stream()
+        .flatMap(Optional::stream)
+        .flatMap(Optional::stream)
+        .toList();
   }
 
-  private static Optional<Customer> guarded(
-      LoadedShop shop,
-      PageMaker maker,
-      List<JobView> cases,
-      Calendars calendars,
-      Problems mistakes) {
-    JobView noted = cases.get(0);
-    return Faults.guard(
-            noted.job().where(),
-            mistakes,
-            () -> {
-              Guideless.of(shop, noted.job()).ifPresent(mistakes::add);
-              return mistakes.hasErrors()
-                  ? Optional.<String>empty()
-                  : maker.page(cases, calendars.others(cases), mistakes);
-            })
-        .flatMap(Function.identity())
-        .filter(html -> !mistakes.hasErrors())
-        .map(html -> new Customer(cases, html));
+  private Optional<Customer> customer(
+      List<JobView> cases, Calendars calendars, PageMaker maker, Problems mistakes) {
+    Guideless.of(shop, cases.get(0).job()).ifPresent(mistakes::add);
+    return mistakes.hasErrors()
+        ? Optional.empty()
+        : maker
+            .page(cases, calendars.others(cases), mistakes)
+            .filter(html -> !mistakes.hasErrors())
+            .map(html -> new Customer(cases, html));
   }
 
-  private static SortedMap<String, String> openPages(
-      LoadedShop shop, Pages pages, Problems problems) {
-    List<Words> languages = languages(shop);
+  private SortedMap<String, String> openPages() {
+    List<Words> languages = languages();
     if (languages.isEmpty()) {
       return new TreeMap<>(Map.of());
     }
@@ -182,7 +165,7 @@ final class Rendering {
     return pages.open(shop.shop().orElseThrow(), year, languages, problems);
   }
 
-  private static List<Words> languages(LoadedShop shop) {
+  private List<Words> languages() {
     return shop.read().languages().stream().map(shop.words()::of).toList();
   }
 }
