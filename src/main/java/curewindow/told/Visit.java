@@ -62,6 +62,15 @@ public record Visit(LocalDate day, List<String> services, boolean byPhoto) {
     }
   }
 
+  /** A day, the wishes that it suits, and by how many days it misses the best ones of these. */
+  private record Choice(LocalDate day, List<Wish> suited, long away) {
+
+    static Choice of(LocalDate day, List<Wish> wishes) {
+      List<Wish> suited = wishes.stream().filter(w -> w.suits(day)).toList();
+      return new Choice(day, suited, suited.stream().mapToLong(w -> w.away(day)).sum());
+    }
+  }
+
   /**
    * The visit of a job: the open day after pickup that suits most of its services, of those the one
    * nearest to the days they like best, the later of two.
@@ -80,12 +89,12 @@ public record Visit(LocalDate day, List<String> services, boolean byPhoto) {
     OpenDays open = new OpenDays(shop);
     return days(wishes)
         .filter(day -> day.isAfter(pickup) && open.isOpen(day))
+        .map(day -> Choice.of(day, wishes))
         .min(
-            Comparator.comparingLong((LocalDate day) -> -suited(wishes, day).size())
-                .thenComparingLong(
-                    day -> suited(wishes, day).stream().mapToLong(w -> w.away(day)).sum())
-                .thenComparing(Comparator.reverseOrder()))
-        .map(day -> new Visit(day, services(suited(wishes, day)), byPhoto));
+            Comparator.comparingInt((Choice choice) -> -choice.suited().size())
+                .thenComparingLong(Choice::away)
+                .thenComparing(Choice::day, Comparator.reverseOrder()))
+        .map(choice -> new Visit(choice.day(), services(choice.suited()), byPhoto));
   }
 
   private static List<Wish> wishes(Job job, List<VisitRule> rules, Timeline dates, Shop shop) {
@@ -141,10 +150,6 @@ public record Visit(LocalDate day, List<String> services, boolean byPhoto) {
         .flatMap(w -> w.earliest().datesUntil(w.latest().plusDays(1)))
         .distinct()
         .sorted();
-  }
-
-  private static List<Wish> suited(List<Wish> wishes, LocalDate day) {
-    return wishes.stream().filter(w -> w.suits(day)).toList();
   }
 
   private static List<String> services(List<Wish> wishes) {
