@@ -110,7 +110,7 @@ public final class Curewindow {
 
   /** With the called command alone where its name tells: to describe the others takes a while. */
   private static CommandLine line(Clock clock, String... args) {
-    CommandLine line = new CommandLine(new Curewindow(), new Clocked(clock));
+    CommandLine line = new CommandLine(new Curewindow(), new CommandFactory(clock));
     Class<?> called = args.length == 0 ? null : COMMANDS.get(args[0]);
     if (called == null || called == CommandLine.HelpCommand.class) {
       COMMANDS.values().forEach(line::addSubcommand);

@@ -21,8 +21,12 @@ final class PressProgress implements Progress {
   private final PrintWriter to;
   private final boolean terminal;
   private final LongSupplier nanoseconds;
-  private final long start;
   private long next;
+
+  /** When the first page was made, and how many were then: the rate counts from there. */
+  private long start;
+
+  private int first;
   private int width;
 
   /**
@@ -36,8 +40,7 @@ final class PressProgress implements Progress {
     this.to = to;
     this.terminal = terminal;
     this.nanoseconds = nanoseconds;
-    this.start = nanoseconds.getAsLong();
-    this.next = start + (terminal ? SOON : NOW_AND_THEN);
+    this.next = nanoseconds.getAsLong() + (terminal ? SOON : NOW_AND_THEN);
   }
 
   @Override
@@ -45,14 +48,16 @@ final class PressProgress implements Progress {
     long now = nanoseconds.getAsLong();
     if (made >= all) {
       clear();
+    } else if (first == 0) {
+      first = made;
+      start = now;
     } else if (now >= next) {
       next = now + (terminal ? OFTEN : NOW_AND_THEN);
-      say(line(made, all, (double) (now - start) / SECOND));
+      say(line(made, all, (made - first) / ((double) (now - start) / SECOND)));
     }
   }
 
-  private static String line(int made, int all, double seconds) {
-    double rate = made / seconds;
+  private static String line(int made, int all, double rate) {
     return "%,d of %,d pages, %.0f a second, %s left"
         .formatted(made, all, rate, time(Math.round((all - made) / rate)));
   }

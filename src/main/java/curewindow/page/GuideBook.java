@@ -7,8 +7,8 @@ import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Where;
 import curewindow.search.Entry;
-import curewindow.search.Headword;
-import curewindow.search.Volume;
+import curewindow.search.IndexWord;
+import curewindow.search.LanguageTexts;
 import curewindow.shop.Shop;
 import curewindow.told.Contact;
 import curewindow.told.YearHere;
@@ -147,12 +147,12 @@ final class GuideBook {
     return spots;
   }
 
-  List<Headword> heads() {
-    return Headword.read(words.text("public.index-words"));
+  List<IndexWord> heads() {
+    return IndexWord.read(words.text("public.index-words"));
   }
 
-  Volume volume() {
-    return new Volume(
+  LanguageTexts searched() {
+    return new LanguageTexts(
         words.language(),
         spots.stream().map(s -> new Entry(s.title(), s.text())).toList(),
         heads());

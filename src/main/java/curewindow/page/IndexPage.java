@@ -1,6 +1,6 @@
 package curewindow.page;
 
-import curewindow.search.Headword;
+import curewindow.search.IndexWord;
 import curewindow.search.Lookup;
 import curewindow.words.IndexGroup;
 import java.util.ArrayList;
@@ -28,7 +28,7 @@ final class IndexPage {
 
   private List<PublicView.Letter> letters() {
     Map<String, List<PublicView.Place>> places = new LinkedHashMap<>();
-    List<Headword> heads = book.heads();
+    List<IndexWord> heads = book.heads();
     for (int i = 0; i < heads.size(); i++) {
       List<PublicView.Place> found = lookup.places().get(i).stream().map(this::place).toList();
       if (!found.isEmpty()) {

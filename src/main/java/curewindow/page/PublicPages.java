@@ -97,7 +97,7 @@ final class PublicPages {
 
   private Optional<List<Lookup>> lookups(List<GuideBook> books, Problems problems) {
     Optional<SearchPress> press = looks.search();
-    return press.flatMap(p -> p.press(books.stream().map(GuideBook::volume).toList(), problems));
+    return press.flatMap(p -> p.press(books.stream().map(GuideBook::searched).toList(), problems));
   }
 
   /** What robots may do is asked at the top of a host only. */

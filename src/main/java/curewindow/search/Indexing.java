@@ -15,14 +15,14 @@ final class Indexing {
   static final int PLACES = 5;
 
   private final Engine engine;
-  private final Volume volume;
+  private final LanguageTexts all;
   private final List<Set<String>> titles = new ArrayList<>();
   private final List<Set<String>> texts = new ArrayList<>();
 
-  Indexing(Engine engine, Volume volume) {
+  Indexing(Engine engine, LanguageTexts all) {
     this.engine = engine;
-    this.volume = volume;
-    for (Entry entry : volume.entries()) {
+    this.all = all;
+    for (Entry entry : all.entries()) {
       titles.add(new TreeSet<>(words(entry.title())));
       texts.add(new TreeSet<>(words(entry.text())));
     }
@@ -30,9 +30,9 @@ final class Indexing {
 
   Lookup lookup() {
     List<List<Integer>> places = new ArrayList<>();
-    List<StringBuilder> keys = volume.entries().stream().map(e -> new StringBuilder()).toList();
-    List<StringBuilder> further = volume.entries().stream().map(e -> new StringBuilder()).toList();
-    for (Headword head : volume.heads()) {
+    List<StringBuilder> keys = all.entries().stream().map(e -> new StringBuilder()).toList();
+    List<StringBuilder> further = all.entries().stream().map(e -> new StringBuilder()).toList();
+    for (IndexWord head : all.heads()) {
       List<String> beginnings = head.beginnings().stream().flatMap(b -> words(b).stream()).toList();
       List<Integer> found = new ArrayList<>(matches(titles, beginnings));
       found.forEach(n -> keys.get(n).append(' ').append(head.names()));
@@ -45,13 +45,13 @@ final class Indexing {
       places.add(found.subList(0, Math.min(PLACES, found.size())));
     }
     List<Object> rows = new ArrayList<>();
-    for (int i = 0; i < volume.entries().size(); i++) {
-      Entry entry = volume.entries().get(i);
+    for (int i = 0; i < all.entries().size(); i++) {
+      Entry entry = all.entries().get(i);
       rows.add(
           engine.array(
               List.of(entry.title(), keys.get(i).toString(), entry.text() + further.get(i))));
     }
-    return new Lookup(engine.text("build", engine.array(rows), volume.language()), places);
+    return new Lookup(engine.text("build", engine.array(rows), all.language()), places);
   }
 
   private List<String> words(String text) {

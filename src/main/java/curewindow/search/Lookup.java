@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * A volume made ready to be looked up.
+ * The texts of one language made ready to be looked up.
  *
  * @param index the search index as JSON, to be loaded by the same library in a browser
  * @param places for each headword, in their order, the numbers of the entries where it is found,

@@ -54,15 +54,15 @@ public final class SearchPress {
   /**
    * Builds the indexes of some languages.
    *
-   * @param volumes one a language
+   * @param languages one a language
    * @param problems where a mistake in the script is reported
    * @return the indexes in the same order, or empty where the script has a mistake
    */
-  public Optional<List<Lookup>> press(List<Volume> volumes, Problems problems) {
+  public Optional<List<Lookup>> press(List<LanguageTexts> languages, Problems problems) {
     try (Engine engine = new Engine()) {
       engine.run(resource("lunr.min.js"), "lunr.min.js");
       engine.run(own, OWN);
-      return Optional.of(volumes.stream().map(v -> new Indexing(engine, v).lookup()).toList());
+      return Optional.of(languages.stream().map(v -> new Indexing(engine, v).lookup()).toList());
     } catch (RhinoException e) {
       String what = e.details() == null ? "the script has a mistake" : e.details();
       problems.add(

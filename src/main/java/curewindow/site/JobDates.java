@@ -106,7 +106,7 @@ final class JobDates {
   /** A job with what some of its cards say. */
   JobView withCards(JobView view, Printed cards) {
     return isMeasured(view.job())
-        ? Slowed.mark(view, cards, () -> unmeasured.timeline(cureCase(view.job())))
+        ? DelayedDates.mark(view, cards, () -> unmeasured.timeline(cureCase(view.job())))
         : view.withPrinted(cards);
   }
 

@@ -22,15 +22,15 @@ class SearchPressTest {
 
   private static final ShopFiles OWN = new ShopFiles(Path.of("no-such-shop"));
 
-  private static final Volume VOLUME =
-      new Volume(
+  private static final LanguageTexts VOLUME =
+      new LanguageTexts(
           "en",
           List.of(
               new Entry("¿Por qué se ve turbio el cristal?", "Hay agua detrás de la lámina."),
               new Entry("First wash", "By hand, with a soft cloth."),
               new Entry("There are bubbles", "Leave them. Do not wash yet."),
               new Entry("متى أغسل السيارة؟", "لا تفتح النوافذ قبل المَوعد.")),
-          Headword.read(
+          IndexWord.read(
               "wash: wash: laundry rinse\nlámina: lamina\nsomething else: else\n\nsoft cloth\nbubbles: bubble: blisters"));
 
   private static Lookup lookup() {

@@ -10,10 +10,10 @@ import java.util.Objects;
  * @param entries sections and questions, in reading order
  * @param heads the words of the printed index
  */
-public record Volume(String language, List<Entry> entries, List<Headword> heads) {
+public record LanguageTexts(String language, List<Entry> entries, List<IndexWord> heads) {
 
   /** Refuses missing parts and copies the lists. */
-  public Volume {
+  public LanguageTexts {
     Objects.requireNonNull(language, "language");
     entries = List.copyOf(entries);
     heads = List.copyOf(heads);

@@ -11,9 +11,9 @@ import java.util.Optional;
 import java.util.function.Supplier;
 
 /** Finds out which dates came too early onto a card because of the weather measured since. */
-final class Slowed {
+final class DelayedDates {
 
-  private Slowed() {}
+  private DelayedDates() {}
 
   /**
    * A job with its printed dates.

@@ -12,10 +12,10 @@ import java.util.Objects;
  *     where a word of its title or text begins so
  * @param typed what else people type for it; shown nowhere
  */
-public record Headword(String word, List<String> beginnings, List<String> typed) {
+public record IndexWord(String word, List<String> beginnings, List<String> typed) {
 
   /** Refuses missing parts and copies the lists. */
-  public Headword {
+  public IndexWord {
     Objects.requireNonNull(word, "word");
     beginnings = List.copyOf(beginnings);
     typed = List.copyOf(typed);
@@ -28,14 +28,14 @@ public record Headword(String word, List<String> beginnings, List<String> typed)
    * @param lines the text
    * @return the headwords in the order of the lines; empty lines and empty words are left out
    */
-  public static List<Headword> read(String lines) {
-    List<Headword> heads = new ArrayList<>();
+  public static List<IndexWord> read(String lines) {
+    List<IndexWord> heads = new ArrayList<>();
     for (String line : lines.lines().toList()) {
       String[] parts = line.split(":", 3);
       String word = parts[0].strip();
       List<String> beginnings = parts.length < 2 ? pieces(word) : pieces(parts[1]);
       if (!word.isEmpty() && !beginnings.isEmpty()) {
-        heads.add(new Headword(word, beginnings, parts.length < 3 ? List.of() : pieces(parts[2])));
+        heads.add(new IndexWord(word, beginnings, parts.length < 3 ? List.of() : pieces(parts[2])));
       }
     }
     return heads;

@@ -4,12 +4,12 @@ import java.time.Clock;
 import picocli.CommandLine;
 
 /** Makes the commands and options, and hands the clock to those that ask what time it is. */
-final class Clocked implements CommandLine.IFactory {
+final class CommandFactory implements CommandLine.IFactory {
 
   private final CommandLine.IFactory usual = CommandLine.defaultFactory();
   private final Clock clock;
 
-  Clocked(Clock clock) {
+  CommandFactory(Clock clock) {
     this.clock = clock;
   }
 
