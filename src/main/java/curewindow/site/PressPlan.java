@@ -27,8 +27,8 @@ public final class PressPlan {
           MadeBefore.Reason.NEW, new Why("new", "new"),
           MadeBefore.Reason.SHARED,
               new Why(
-                  "what all pages are made from has changed",
-                  "what all pages are made from has changed"),
+                  "what it shares with other pages has changed",
+                  "what they share with other pages has changed"),
           MadeBefore.Reason.GUIDE,
               new Why("a guide on it has changed", "a guide on them has changed"),
           MadeBefore.Reason.OWN,

@@ -88,8 +88,8 @@ class PressPlanTest {
     edit("shop.yaml", "Quillhaven Film", "Quillhaven Window Film");
     assertEquals(
         List.of(
-            "make       3 pages, what all pages are made from has changed: Q-3101, Q-3103, Q-3114",
-            "make       the pages for anyone: what all pages are made from has changed"),
+            "make       3 pages, what they share with other pages has changed: Q-3101, Q-3103, Q-3114",
+            "make       the pages for anyone: what they share with other pages has changed"),
         plan(Exit.OK));
   }
 
