@@ -1,16 +1,13 @@
 package curewindow.site;
 
 import curewindow.calendar.CareCalendar;
-import curewindow.calendar.OfficeCalendar;
 import curewindow.page.HomeScreen;
 import curewindow.page.Pages;
 import curewindow.page.SharedFile;
 import curewindow.problem.Faults;
 import curewindow.problem.Problems;
 import curewindow.shop.Job;
-import curewindow.shop.Shop;
 import curewindow.told.JobView;
-import curewindow.words.Words;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -22,7 +19,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
@@ -37,7 +33,6 @@ import java.util.stream.Stream;
 final class PagesMade {
 
   private static final String CLOSED = "site/" + Pages.CLOSED;
-  private static final String INSPECTIONS = "office/inspections.ics";
 
   /** How many jobs are looked at together; after each time the memory of calendars is written. */
   private static final int SOME = 1000;
@@ -53,12 +48,10 @@ final class PagesMade {
   private final MadeBefore memory;
   private final Inputs inputs;
   private final FirstAnswer answers;
+  private final Inspections inspections;
   private final List<Job> standing = new ArrayList<>();
   private final List<PressReport.Made> made = new ArrayList<>();
   private final Set<String> ids = new HashSet<>();
-
-  /** The events of each job in the office's calendar, by its id. */
-  private final SortedMap<String, String> office = new TreeMap<>();
 
   /** What is to be remembered once all is written: by job, from what its files were made. */
   private final Map<String, Written> written = new TreeMap<>();
@@ -95,6 +88,7 @@ final class PagesMade {
     this.memory = MadeBefore.read(output.root());
     this.inputs = new Inputs(shop, output.root());
     this.answers = new FirstAnswer(shop);
+    this.inspections = new Inspections(shop);
   }
 
   /**
@@ -183,7 +177,7 @@ final class PagesMade {
       for (List<List<JobView>> few : inParts(calendars.noted(), PAGES)) {
         write(rendering.customers(few, calendars, told), calendars);
       }
-      office.putAll(calendars.office());
+      inspections.add(calendars);
       // Jobs with a mistake have no page.
       looked += some.size();
       pages.set(looked);
@@ -242,17 +236,8 @@ final class PagesMade {
     }
   }
 
-  /** The public pages, and what all pages share. */
+  /** The public pages. */
   private void open(Rendering rendering, boolean stands) {
-    output.put("site/" + HomeScreen.WORKER, HomeScreen.worker(shop.files(), problems));
-    Shop own = shop.shop().orElseThrow();
-    own.look().logo().ifPresent(logo -> output.put("site/" + logo.name(), logo.bytes()));
-    output.put("site/" + PagePaths.HEADERS, PagePaths.headers(own.address()));
-    for (String icon : List.of("icon.svg", "icon-180.png", "icon-512.png")) {
-      shop.files()
-          .bytes("site-templates/" + icon, problems)
-          .ifPresent(bytes -> output.put("site/" + icon, bytes));
-    }
     if (stands) {
       openIsWhole = true;
       return;
@@ -280,23 +265,16 @@ final class PagesMade {
   private void inspections() throws IOException {
     MadeBefore.From from = inputs.papers("");
     if (memory.reason(MadeBefore.INSPECTIONS, from).isEmpty()) {
-      Map<String, String> before =
-          OfficeCalendar.byAddress(Files.readString(output.root().resolve(INSPECTIONS)));
-      for (Job job : standing) {
-        String events = before.get(shop.dates().address(tokens.apply(job)).toString());
-        Optional.ofNullable(events).ifPresent(e -> office.put(job.id(), e));
-      }
+      Path before = output.root().resolve(Inspections.FILE);
+      inspections.keep(standing, tokens, Files.readString(before));
     } else {
       for (List<Job> some : inParts(standing, SOME)) {
         List<JobView> views = JobViews.of(shop, some, tokens, problems);
-        office.putAll(Calendars.noteOffice(notes, views, problems).office());
+        inspections.add(Calendars.noteOffice(notes, views, problems));
       }
     }
-    Shop own = shop.shop().orElseThrow();
-    Words words = shop.words().of(own.language());
-    String text = OfficeCalendar.text(office.values(), words, own.name());
-    written.put(
-        MadeBefore.INSPECTIONS, new Written(from, Map.of(INSPECTIONS, put(INSPECTIONS, text))));
+    long bytes = put(Inspections.FILE, inspections.text());
+    written.put(MadeBefore.INSPECTIONS, new Written(from, Map.of(Inspections.FILE, bytes)));
   }
 
   /** Whether the cards to look at stand as they would be made; if so they are left alone. */

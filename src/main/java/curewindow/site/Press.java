@@ -1,6 +1,5 @@
 package curewindow.site;
 
-import curewindow.calendar.ShopCard;
 import curewindow.handout.HandoutPress;
 import curewindow.page.Pages;
 import curewindow.problem.Faults;
@@ -179,8 +178,7 @@ public final class Press {
     KeptPages stay =
         new KeptPages(before, ids, leaving.with(leftOut), !pages.openIsWhole(), cards.isEmpty());
     Office.of(shop, now, past(today)).papers(today, problems).forEach(output::put);
-    Shop own = shop.shop().orElseThrow();
-    output.put("site/" + ShopCard.FILE, ShopCard.text(own, shop.words().of(own.language())));
+    BesidePages.put(shop, output, problems);
     List<PageList.Row> rows = rows(tokens, ids, stay);
     output.put(PageList.FILE, PageList.text(rows));
     ClosedPages.put(shop, output, rows, last, pages.closed());
