@@ -159,8 +159,7 @@ final class FilmScreen {
   /** What is still to be filled in is no mistake while somebody types. */
   private Answer show(Asked asked, Words words) {
     Tried tried = tried(asked);
-    List<Problem> told =
-        tried.problems().stream().filter(p -> !p.code().equals("missing-key")).toList();
+    List<Problem> told = tried.problems().stream().filter(p -> !p.isMissing()).toList();
     return show(asked, tried, told, words, 200);
   }
 

@@ -109,16 +109,7 @@ final class FormFields {
   }
 
   private static boolean isAt(Problem problem, String name) {
-    String at = place(problem);
+    String at = problem.place();
     return at.equals(name) || at.startsWith(name + "[");
-  }
-
-  /** Where a problem stands; a value that is missing stands where it would be. */
-  private static String place(Problem problem) {
-    if (!problem.code().equals("missing-key")) {
-      return problem.path();
-    }
-    String key = problem.message().replaceFirst(" is missing$", "");
-    return problem.path().isEmpty() ? key : problem.path() + "." + key;
   }
 }

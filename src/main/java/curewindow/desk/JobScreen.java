@@ -240,7 +240,7 @@ final class JobScreen {
 
   /** What is still to be filled in is no mistake while somebody types. */
   private static boolean isGap(Problem problem) {
-    return List.of("missing-key", "no-spots", "no-items").contains(problem.code());
+    return problem.isMissing() || List.of("no-spots", "no-items").contains(problem.code());
   }
 
   private Answer show(

@@ -26,8 +26,8 @@ final class FilmProblems {
   static List<Problem> of(Joined job, OurCells cells, List<Problem> found) {
     List<Problem> told = new ArrayList<>();
     for (Problem problem : found) {
-      Matcher service = SERVICE.matcher(TheirPlaces.path(problem));
-      if (!problem.code().equals("missing-key") || !service.matches()) {
+      Matcher service = SERVICE.matcher(problem.place());
+      if (!problem.isMissing() || !service.matches()) {
         told.add(problem);
         continue;
       }
@@ -36,7 +36,7 @@ final class FilmProblems {
       Set<String> services = cells.services(row);
       if (services.size() > 1) {
         told.add(several(problem.file(), film, theirs(row, cells), services));
-      } else if (found.stream().noneMatch(p -> TheirPlaces.path(p).equals(film))) {
+      } else if (found.stream().noneMatch(p -> p.place().equals(film))) {
         told.add(problem);
       }
     }

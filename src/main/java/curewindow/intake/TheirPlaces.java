@@ -4,6 +4,7 @@ import curewindow.problem.Problem;
 import curewindow.problem.Where;
 import curewindow.shop.ImportMap;
 import curewindow.shop.JobColumns;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,7 +15,6 @@ import java.util.regex.Pattern;
 final class TheirPlaces {
 
   private static final Pattern ITEM = Pattern.compile("items\\[(\\d+)](?:\\.(.*))?");
-  private static final String LACKING = " is missing";
 
   /** Columns by the path in a job file, where the two differ. */
   private static final Map<String, String> COLUMNS =
@@ -45,7 +45,7 @@ final class TheirPlaces {
 
   /** A problem of a job file, at the cell of the table that it comes from. */
   Problem of(Joined job, Problem problem) {
-    String path = path(problem);
+    String path = problem.place();
     Matcher item = ITEM.matcher(path);
     boolean ofItem = item.matches();
     int number = ofItem ? Math.min(Integer.parseInt(item.group(1)), job.rows().size()) : 1;
@@ -70,28 +70,14 @@ final class TheirPlaces {
         facts(problem, column));
   }
 
-  /** What stands in no cell is told by what the column is called here. */
+  /** What stands in no cell is told by what the column is called here, in place of our key. */
   private static Map<String, String> facts(Problem problem, String column) {
-    return JobColumns.all().contains(column)
-        ? problem.with("column", column).facts()
-        : problem.facts();
-  }
-
-  /** Where a problem stands; what is missing has no place, it is told of the keys around it. */
-  static String path(Problem problem) {
-    if (!problem.code().equals("missing-key") || !problem.message().endsWith(LACKING)) {
-      return problem.path();
+    Map<String, String> facts = new HashMap<>(problem.facts());
+    facts.remove("key");
+    if (JobColumns.all().contains(column)) {
+      facts.put("column", column);
     }
-    String message = problem.message();
-    String key = message.substring(0, message.length() - LACKING.length());
-    String parent = problem.path();
-    // The place of keys with values is that of the first of them.
-    Matcher item = ITEM.matcher(parent);
-    boolean ofLamp = item.matches() && "lamp".equals(item.group(2));
-    String around = item.matches() ? "items[" + item.group(1) + "]." + (ofLamp ? "lamp." : "") : "";
-    boolean ofCar = List.of("body", "paint").contains(key);
-    boolean ofParking = List.of("day", "night").contains(key);
-    return around + (ofCar ? "car." : ofParking ? "parking." : "") + key;
+    return facts;
   }
 
   /** The row of an item; of what belongs to the job, the first. */
@@ -110,7 +96,7 @@ final class TheirPlaces {
   }
 
   private String fix(Problem problem, String column, Optional<Integer> cell) {
-    if (problem.code().equals("missing-key")) {
+    if (problem.isMissing()) {
       return (cell.isPresent() ? "fill in the cell" : "write under columns which heading has it")
           + ", or write under fixed in "
           + map.file()

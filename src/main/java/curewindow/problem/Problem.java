@@ -34,6 +34,8 @@ public record Problem(
     Map<String, String> facts)
     implements Comparable<Problem> {
 
+  private static final String MISSING = "missing-key";
+
   private static final Comparator<Problem> ORDER =
       Comparator.comparing(Problem::file)
           .thenComparingInt(Problem::line)
@@ -69,6 +71,19 @@ public record Problem(
    */
   public static Problem error(String code, Where where, String message, String fix) {
     return at(Severity.ERROR, code, where, message, fix);
+  }
+
+  /**
+   * A value that has to be there and is not.
+   *
+   * @param where the place of the keys around it
+   * @param key the key or column that it lacks, as the file calls it
+   * @param message what is wrong
+   * @param fix what to do
+   * @return the problem, of the kind {@code missing-key}
+   */
+  public static Problem missing(Where where, String key, String message, String fix) {
+    return error(MISSING, where, message, fix).with("key", key);
   }
 
   /**
@@ -118,6 +133,26 @@ public record Problem(
    */
   public boolean isError() {
     return severity == Severity.ERROR;
+  }
+
+  /**
+   * Whether it is told of a value that is not there.
+   *
+   * @return true where it was made by {@link #missing}
+   */
+  public boolean isMissing() {
+    return code.equals(MISSING);
+  }
+
+  /**
+   * The path of the value that has to change: the path, and of a value that is missing where it
+   * would stand.
+   *
+   * @return the place in words of the file's keys; may be empty
+   */
+  public String place() {
+    String key = isMissing() ? facts.getOrDefault("key", "") : "";
+    return path.isEmpty() || key.isEmpty() ? path + key : path + "." + key;
   }
 
   /**

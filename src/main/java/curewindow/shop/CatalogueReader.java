@@ -153,10 +153,9 @@ final class CatalogueReader {
     Upkeep upkeep = upkeep(f, film);
     if (film.orElse(false) && !f.has("reference-permeance")) {
       f.source()
-          .error(
-              "missing-key",
+          .missing(
               f.where(),
-              "reference-permeance is missing",
+              "reference-permeance",
               "add the water permeance of the film its hours are meant for");
     }
     if (inside.isEmpty() || film.isEmpty() || spots.isEmpty() || guide.isEmpty()) {
@@ -202,11 +201,8 @@ final class CatalogueReader {
     Optional<String> finish = f.name("finish", Names.of("finish", FILM_FINISHES));
     if (service.isPresent() && services.get(service.get()).film() && !f.has("permeance")) {
       f.source()
-          .error(
-              "missing-key",
-              f.where(),
-              "permeance is missing",
-              "add the film's water permeance, which its maker can name");
+          .missing(
+              f.where(), "permeance", "add the film's water permeance, which its maker can name");
     }
     if (service.isEmpty() || name.isEmpty() || material.isEmpty()) {
       return Optional.empty();

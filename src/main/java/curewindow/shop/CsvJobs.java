@@ -1,5 +1,6 @@
 package curewindow.shop;
 
+import curewindow.problem.Problem;
 import curewindow.shop.Node.Branch;
 import curewindow.shop.Node.Entry;
 import curewindow.shop.Node.Leaf;
@@ -155,7 +156,8 @@ final class CsvJobs {
     }
     lost = true;
     if (line.whole()) {
-      source.error("missing-key", line.where(), "the row names no job", "fill in the column job");
+      source.error(
+          Problem.missing(line.where(), "job", "the row names no job", "fill in the column job"));
     }
   }
 

@@ -60,7 +60,7 @@ final class Fields {
     for (String key : keys.required()) {
       if (!branch.entries().containsKey(key)) {
         String label = branch.labels().getOrDefault(key, key);
-        source.error("missing-key", where(), label + " is missing", "add " + label);
+        source.missing(where(), label, "add " + label);
       }
     }
   }

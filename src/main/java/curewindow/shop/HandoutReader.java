@@ -1,5 +1,6 @@
 package curewindow.shop;
 
+import curewindow.problem.Problem;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -44,10 +45,11 @@ final class HandoutReader {
     Optional<String> spot = handout.text("spot", LONGEST_SPOT).flatMap(s -> spot(s, handout));
     if (ink == Ink.SPOT && !handout.has("spot")) {
       source.error(
-          "missing-key",
-          handout.where("ink"),
-          "spot is missing, the name of the ink of the shop's color",
-          "add spot: and the name as the print shop has it, or choose another ink");
+          Problem.missing(
+              handout.where("ink"),
+              "spot",
+              "spot is missing, the name of the ink of the shop's color",
+              "add spot: and the name as the print shop has it, or choose another ink"));
     }
     return new InkChoice(
         ink == Ink.SPOT && spot.isEmpty() ? Ink.SCREEN : ink,

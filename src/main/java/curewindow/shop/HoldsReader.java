@@ -254,7 +254,7 @@ final class HoldsReader {
           "a " + kind.id() + " has a " + key + ", not a " + other,
           "write " + key + ": with days");
     } else if (!f.has(key)) {
-      source.error("missing-key", f.where(), key + " is missing", "add " + key + ", in days");
+      source.missing(f.where(), key, "add " + key + ", in days");
     }
     return f.number(key, 0, LONGEST_DAYS).map(days -> days * HOURS_IN_DAY);
   }

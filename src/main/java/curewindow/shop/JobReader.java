@@ -109,11 +109,15 @@ final class JobReader {
   private List<Stay> stays(Fields f, Optional<ZoneId> clock) {
     if (f.has("pickup") == f.has("stays")) {
       boolean both = f.has("pickup");
-      source.error(
-          both ? "both-given" : "missing-key",
-          both ? f.where("stays") : f.where(),
-          both ? "pickup and stays are both given" : "pickup is missing",
-          both ? "keep one of the two; each of the stays has its own pickup" : "add pickup");
+      if (both) {
+        source.error(
+            "both-given",
+            f.where("stays"),
+            "pickup and stays are both given",
+            "keep one of the two; each of the stays has its own pickup");
+      } else {
+        source.missing(f.where(), "pickup", "add pickup");
+      }
       return List.of();
     }
     if (f.has("pickup")) {

@@ -175,10 +175,17 @@ final class ObservedReader {
     boolean humid = line.cells().containsKey("humidity");
     if (dew == humid) {
       source.error(
-          dew ? "both-given" : "missing-key",
-          line.where(),
-          dew ? "dew-point and humidity are both given" : "neither dew-point nor humidity is given",
-          dew ? "leave one of the two empty" : "write one of the two");
+          dew
+              ? Problem.error(
+                  "both-given",
+                  line.where(),
+                  "dew-point and humidity are both given",
+                  "leave one of the two empty")
+              : Problem.missing(
+                  line.where(),
+                  "dew-point",
+                  "neither dew-point nor humidity is given",
+                  "write one of the two"));
       return Optional.empty();
     }
     if (humid) {
@@ -218,6 +225,6 @@ final class ObservedReader {
   }
 
   private void missing(CsvTable.Line line, String column) {
-    source.error("missing-key", line.where(), column + " is missing", "fill in " + column);
+    source.missing(line.where(), column, "fill in " + column);
   }
 }

@@ -247,12 +247,12 @@ final class PlaceReader {
       return Optional.empty();
     }
     if (f.has("dew-point") == f.has("humidity")) {
-      f.source()
-          .error(
-              "missing-key",
-              f.where(),
-              f.has("humidity") ? "both dew-point and humidity are given" : "dew-point is missing",
-              "write either dew-point or humidity");
+      String fix = "write either dew-point or humidity";
+      if (f.has("humidity")) {
+        f.source().error("both-given", f.where(), "both dew-point and humidity are given", fix);
+      } else {
+        f.source().missing(f.where(), "dew-point", fix);
+      }
       return Optional.empty();
     }
     Optional<Double> dew =

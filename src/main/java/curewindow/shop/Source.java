@@ -83,6 +83,11 @@ final class Source {
     error(code, Where.line(file, line, column), message, fix);
   }
 
+  /** Tells that a key or column has no value, where it has to have one. */
+  void missing(Where where, String key, String fix) {
+    error(Problem.missing(where, key, key + " is missing", fix));
+  }
+
   /** Tells what is worth knowing but stops nothing. */
   void notice(String code, Where where, String message, String fix) {
     problems.add(Problem.notice(code, where, message, fix));

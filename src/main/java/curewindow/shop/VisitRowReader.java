@@ -1,6 +1,7 @@
 package curewindow.shop;
 
 import curewindow.cure.Stay;
+import curewindow.problem.Problem;
 import curewindow.shop.Node.Leaf;
 import curewindow.shop.PastVisit.Result;
 import java.time.Instant;
@@ -134,11 +135,7 @@ final class VisitRowReader {
       return Optional.empty();
     }
     if (!line.cells().containsKey("what")) {
-      source.error(
-          "missing-key",
-          line.where(),
-          "what is missing",
-          "name the service or the spots that were fitted anew");
+      source.missing(line.where(), "what", "name the service or the spots that were fitted anew");
     }
     Optional<Instant> finished =
         cell(line, "finished")
@@ -186,10 +183,11 @@ final class VisitRowReader {
     LocalDate day = day(finished);
     if (shop.filter(s -> !s.opening().isEmpty() && !new OpenDays(s).isOpen(day)).isPresent()) {
       source.error(
-          "missing-key",
-          line.where(),
-          "pickup is missing, and the shop was closed on " + day,
-          "fill in pickup, or check finished");
+          Problem.missing(
+              line.where(),
+              "pickup",
+              "pickup is missing, and the shop was closed on " + day,
+              "fill in pickup, or check finished"));
       return Optional.empty();
     }
     return Optional.of(
@@ -227,7 +225,7 @@ final class VisitRowReader {
   Optional<Leaf> cell(CsvTable.Line line, String column) {
     Optional<Leaf> cell = Optional.ofNullable(line.cells().get(column));
     if (cell.isEmpty()) {
-      source.error("missing-key", line.where(), column + " is missing", "fill in " + column);
+      source.missing(line.where(), column, "fill in " + column);
     }
     return cell;
   }
