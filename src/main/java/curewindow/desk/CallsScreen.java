@@ -11,7 +11,6 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -24,6 +23,7 @@ final class CallsScreen {
    *
    * @param basis what was counted, in sentences
    * @param leftOut what was not, and why
+   * @param unread cars that could not be looked at
    * @param compared which pickups are compared
    * @param soon that it is too soon to compare any
    * @param since the first day whose pickups count
@@ -34,6 +34,7 @@ final class CallsScreen {
       Frame frame,
       List<String> basis,
       List<String> leftOut,
+      Optional<LostCars.Unread> unread,
       List<CallsTables.Table> tables,
       Optional<String> compared,
       Optional<String> soon,
@@ -76,13 +77,15 @@ final class CallsScreen {
             shop,
             new CallReport.Asked(
                 desk.time(), Day.read(since.typed(), today), Day.read(changed.typed(), today)),
+            words,
             problems);
     CallReportWords said = new CallReportWords(words, words::date);
     View view =
         new View(
             frame,
             basis(report, said),
-            leftOut(report, shop, problems, words),
+            leftOut(report, problems, words),
+            LostCars.unread(shop, "desk.calls.unread", words),
             new CallsTables(words).of(report),
             report.change().filter(c -> c.days() > 0).map(said::change),
             report.change().filter(c -> c.days() == 0).map(said::change),
@@ -104,15 +107,13 @@ final class CallsScreen {
     return lines;
   }
 
-  private static List<String> leftOut(
-      CallReport report, LoadedShop shop, Problems problems, Words words) {
+  private static List<String> leftOut(CallReport report, Problems problems, Words words) {
     CallReportWords said = new CallReportWords(words, words::date);
     List<String> lines = new ArrayList<>(said.leftOut(report.basis().leftOut()));
-    if (!shop.brokenJobs().isEmpty()) {
-      String jobs = String.join(", ", shop.brokenJobs());
-      lines.add(words.text("desk.today.left-out", Map.of("jobs", jobs)));
-    }
-    problems.all().stream().filter(Problem::isError).map(Problem::oneLine).forEach(lines::add);
+    problems.all().stream()
+        .filter(Problem::isError)
+        .map(new ProblemWords(words)::toldOf)
+        .forEach(lines::add);
     return lines;
   }
 }

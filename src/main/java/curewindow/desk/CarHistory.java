@@ -7,12 +7,16 @@ import curewindow.shop.PastVisit;
 import curewindow.site.CallNote;
 import curewindow.site.CallNotes;
 import curewindow.site.CardFile;
+import curewindow.site.ToldNote;
 import curewindow.told.JobView;
+import curewindow.told.OtherClock;
 import curewindow.told.Printed;
 import curewindow.words.Words;
 import java.time.LocalDate;
+import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
@@ -54,6 +58,9 @@ final class CarHistory {
     List<Dated> dated = new ArrayList<>();
     stays(dated);
     CallNotes.of(desk.now().shop()).of(job.id()).forEach(c -> dated.add(call(c)));
+    ToldNote.of(desk.now().shop(), job.id()).forEach(t -> dated.add(told(t)));
+    // What was noted last on a day is taken back first.
+    Collections.reverse(dated);
     dated.sort(Comparator.comparing(Dated::day).reversed());
     List<Event> events = new ArrayList<>();
     if (CardFile.isHandedOver(desk.now().shop(), job.id())) {
@@ -101,6 +108,27 @@ final class CarHistory {
               words.text("desk.car.seen." + visit.result().id()) + note,
               anew ? Optional.empty() : Optional.of(Noted.SEEN)));
     }
+  }
+
+  private Dated told(ToldNote told) {
+    boolean visit = told.hold().isEmpty();
+    String about =
+        visit ? words.text("desk.car.visit") : words.text("hold." + told.hold() + ".label");
+    String date = visit ? words.date(LocalDate.parse(told.date())) : time(told.date());
+    return new Dated(
+        told.day(),
+        words.text("desk.car.told", Map.of("about", about, "date", date)),
+        Optional.of(Noted.TOLD));
+  }
+
+  /** A time by the clock that it was told by. */
+  private String time(String date) {
+    OffsetDateTime at = OffsetDateTime.parse(date);
+    return OtherClock.labelled(
+        words.dayAndTime(at.toInstant(), at.getOffset()),
+        at.toInstant(),
+        at.getOffset(),
+        view.in(words));
   }
 
   private Dated call(CallNote call) {

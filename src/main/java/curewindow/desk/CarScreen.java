@@ -111,7 +111,7 @@ final class CarScreen {
             new View(
                 frame,
                 job.id(),
-                who(theirs),
+                who(ours),
                 shop.madePage(out, job.id()).map(folder -> shown.site() + folder),
                 desk.now().page(job) == PagesNow.Stand.OLD,
                 asked.stream().limit(QUESTIONS).toList(),
@@ -214,6 +214,7 @@ final class CarScreen {
       return Answer.refused(400);
     }
     String done = what.get().takeBack(desk, job) ? "undone" : "not-undone";
-    return Answer.see((what.get() == Noted.TOLD ? "/" : path(job)) + "?done=" + done);
+    boolean fromToday = what.get() == Noted.TOLD && !form.one("from").equals("car");
+    return Answer.see((fromToday ? "/" : path(job)) + "?done=" + done);
   }
 }

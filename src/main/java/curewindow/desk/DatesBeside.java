@@ -4,6 +4,7 @@ import curewindow.cure.AtPickup;
 import curewindow.cure.CureCase;
 import curewindow.cure.ExplanationCause;
 import curewindow.cure.HoldKind;
+import curewindow.cure.Lamp;
 import curewindow.cure.Release;
 import curewindow.shop.Job;
 import curewindow.shop.OpenDays;
@@ -18,6 +19,7 @@ import curewindow.told.When;
 import curewindow.words.Words;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -112,37 +114,42 @@ final class DatesBeside {
   }
 
   private List<String> advice() {
-    Optional<BeforePickup> before = BeforePickup.of(curing, view.catalogue());
+    return BeforePickup.of(curing, view.catalogue()).map(this::advice).orElse(List.of());
+  }
+
+  private List<String> advice(BeforePickup before) {
     List<String> lines = new ArrayList<>();
-    before.ifPresent(
-        b -> {
-          lines.add(words.text("desk.advice.lacking", Map.of("holds", lacking(b))));
-          b.bayHours()
-              .ifPresent(h -> lines.add(words.text("desk.advice.bay", Map.of("when", after(h)))));
-          b.warmBay()
-              .ifPresent(
-                  w ->
-                      lines.add(
-                          words.text(
-                              "desk.advice.warm",
-                              Map.of(
-                                  "temperature", words.temperature(w.temperature()),
-                                  "when", after(w.hours())))));
-          b.lamp()
-              .ifPresent(
-                  l ->
-                      lines.add(
-                          words.text(
-                              "desk.advice.lamp",
-                              Map.of(
-                                  "minutes", words.number(l.minutes(), 0),
-                                  "temperature", words.temperature(l.surface()),
-                                  "when", after(b.lampStayHours())))));
-          if (lines.size() == 1) {
-            lines.add(words.text("desk.advice.nothing"));
-          }
-        });
+    lines.add(words.text("desk.advice.lacking", Map.of("holds", lacking(before))));
+    Optional<Instant> kept = before.bayHours().map(this::after);
+    kept.ifPresent(at -> lines.add(words.text("desk.advice.bay", Map.of("when", told(at)))));
+    before.warmBay().ifPresent(warm -> lines.add(warm(warm)));
+    Instant lit = after(before.lampStayHours());
+    before
+        .lamp()
+        // Who has to wait for the same opening hour need not work for it.
+        .filter(lamp -> kept.isEmpty() || lit.isBefore(kept.get()))
+        .ifPresent(lamp -> lines.add(underLamp(lamp, lit, lines.size() > 1)));
+    if (lines.size() == 1) {
+      lines.add(words.text("desk.advice.nothing"));
+    }
     return lines;
+  }
+
+  private String warm(BeforePickup.WarmBay warm) {
+    return words.text(
+        "desk.advice.warm",
+        Map.of(
+            "temperature", words.temperature(warm.temperature()),
+            "when", told(after(warm.hours()))));
+  }
+
+  private String underLamp(Lamp lamp, Instant until, boolean other) {
+    return words.text(
+        other ? "desk.advice.or-lamp" : "desk.advice.lamp",
+        Map.of(
+            "minutes", words.number(lamp.minutes(), 0),
+            "temperature", words.temperature(lamp.surface()),
+            "when", told(until)));
   }
 
   private String lacking(BeforePickup before) {
@@ -155,20 +162,24 @@ final class DatesBeside {
     return Listing.of(holds, words);
   }
 
-  private String after(long hours) {
-    Shop shop = view.shop();
-    Instant pickup = view.job().pickup();
-    Instant met = pickup.plus(Duration.ofHours(hours));
-    Instant at = hours == 0 ? met : firstOpen(met, shop);
-    return words.dayAndTime(at, shop.zone());
+  private String told(Instant at) {
+    return words.dayAndTime(at, view.shop().zone());
   }
 
-  /** Nobody picks a car up at night. */
-  private static Instant firstOpen(Instant from, Shop shop) {
-    return new OpenDays(shop)
-        .firstOpen(from.atZone(shop.zone()).toLocalDateTime())
-        .map(at -> at.atZone(shop.zone()).toInstant())
-        .filter(at -> at.isAfter(from))
-        .orElse(from);
+  /**
+   * When a car can go that stays for some hours after its pickup: at that time where somebody is
+   * there. The pickup itself may be at any hour of an open day, as it was agreed on.
+   */
+  private Instant after(long hours) {
+    Shop shop = view.shop();
+    Instant met = view.job().pickup().plus(Duration.ofHours(hours));
+    LocalDateTime there = met.atZone(shop.zone()).toLocalDateTime();
+    OpenDays days = new OpenDays(shop);
+    return hours == 0 && days.isOpen(there.toLocalDate())
+        ? met
+        : days.firstOpen(there)
+            .map(at -> at.atZone(shop.zone()).toInstant())
+            .filter(at -> at.isAfter(met))
+            .orElse(met);
   }
 }

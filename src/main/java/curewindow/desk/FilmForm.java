@@ -3,6 +3,7 @@ package curewindow.desk;
 import curewindow.shop.Catalogue;
 import curewindow.shop.FilmDraft;
 import curewindow.shop.Service;
+import curewindow.shop.TypedNumber;
 import curewindow.shop.UsualPermeance;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -22,7 +23,7 @@ final class FilmForm {
   /**
    * Rolls are sold by the mil, a thousandth of an inch, which is 25.4 micrometres by definition.
    */
-  private static final Pattern MIL = Pattern.compile("([0-9]{1,2}(?:[.][0-9]{1,2})?) ?mils?");
+  private static final Pattern MIL = Pattern.compile("([0-9]{1,2}(?:[.,][0-9]{1,2})?) ?mils?");
 
   private static final BigDecimal MICROMETRES = new BigDecimal("25.4");
 
@@ -35,9 +36,9 @@ final class FilmForm {
         typed(form, "name", before.name()),
         typed(form, "material", before.material()),
         thickness(typed(form, "thickness", before.thickness())),
-        typed(form, "permeance", before.permeance()),
-        typed(form, "vlt", before.vlt()),
-        typed(form, "reflectance", before.reflectance()),
+        TypedNumber.plain(typed(form, "permeance", before.permeance())),
+        TypedNumber.plain(typed(form, "vlt", before.vlt())),
+        TypedNumber.plain(typed(form, "reflectance", before.reflectance())),
         metal(form, before),
         typed(form, "finish", before.finish()));
   }
@@ -57,12 +58,12 @@ final class FilmForm {
   private static String thickness(String typed) {
     Matcher mil = MIL.matcher(typed);
     return mil.matches()
-        ? new BigDecimal(mil.group(1))
+        ? new BigDecimal(TypedNumber.plain(mil.group(1)))
             .multiply(MICROMETRES)
             .setScale(1, RoundingMode.HALF_UP)
             .stripTrailingZeros()
             .toPlainString()
-        : typed;
+        : TypedNumber.plain(typed);
   }
 
   /** The permeance that such a film usually has; empty for a coating, or where it is not known. */

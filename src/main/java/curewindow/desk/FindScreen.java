@@ -16,8 +16,6 @@ final class FindScreen {
   /** On one screen; more cars than any roll is enough for. */
   private static final int SHOWN = 500;
 
-  private static final int MOST_UNREAD = 20;
-
   /**
    * The screen.
    *
@@ -26,7 +24,7 @@ final class FindScreen {
    * @param count how many there are, and which of them are shown
    * @param before where those before are; empty where these are the first
    * @param after where those after are; empty where these are the last
-   * @param unread numbers of cars that could not be looked through
+   * @param unread cars that could not be looked through
    */
   record View(
       Frame frame,
@@ -35,7 +33,7 @@ final class FindScreen {
       String count,
       Optional<String> before,
       Optional<String> after,
-      List<String> unread) {}
+      Optional<LostCars.Unread> unread) {}
 
   /** A car. */
   record Row(String job, String firstName, String car, String films, String day) {}
@@ -65,7 +63,7 @@ final class FindScreen {
             last == found.all() || rows.isEmpty()
                 ? Optional.empty()
                 : Optional.of(at(query, from / SHOWN + 1)),
-            unread(now.shop(), query, rows.isEmpty()));
+            LostCars.unread(unread(now.shop(), query, rows.isEmpty()), "desk.find.unread", words));
     return Answer.html(200, pages.html("find", view, words));
   }
 
@@ -85,10 +83,7 @@ final class FindScreen {
 
   /** Where nothing was found, the car may be any of them. */
   private static List<String> unread(LoadedShop shop, String query, boolean any) {
-    return LostCars.unread(shop).stream()
-        .filter(id -> any || Finder.has(id, query))
-        .limit(MOST_UNREAD)
-        .toList();
+    return LostCars.unread(shop).stream().filter(id -> any || Finder.has(id, query)).toList();
   }
 
   private Row row(Job job, Words words) {

@@ -35,6 +35,7 @@ final class HandOverScreen {
    * @param steps what was done and what came of it
    * @param prints what can be printed
    * @param text a message for the customer, in their language
+   * @param language the tag of that
    * @param sms the same as a link that opens the phone's messages
    * @param given whether the customer has a card or took the page along
    */
@@ -45,10 +46,11 @@ final class HandOverScreen {
       Optional<Code> code,
       boolean old,
       Online online,
-      List<PressReports.Step> steps,
+      List<PressReports.Said> steps,
       List<FormFields.Choice> prints,
       DatesBeside.Dates dates,
       String text,
+      String language,
       String sms,
       boolean given) {}
 
@@ -108,14 +110,15 @@ final class HandOverScreen {
             new View(
                 frame,
                 job.id(),
-                CarScreen.who(view),
+                CarScreen.who(view.in(words)),
                 code,
                 stand == PagesNow.Stand.OLD,
                 new Online(online.orElse(false), !online.orElse(true)),
-                steps,
+                steps.stream().map(step -> step.in(words)).toList(),
                 prints(view, words),
                 DatesBeside.of(shop, job, words, desk.time()),
                 text,
+                view.words().language(),
                 Contact.sms("", text),
                 CardFile.isHandedOver(shop, job.id())),
             words));
@@ -167,8 +170,8 @@ final class HandOverScreen {
   }
 
   /** Makes the page, sends it where that is set up, and goes to what came of it. */
-  Answer press(Job job, Words words) throws IOException {
-    String number = reports.keep(job.id(), press.of(job, words));
+  Answer press(Job job) throws IOException {
+    String number = reports.keep(job.id(), press.of(job));
     return Answer.see(path(job) + "?" + PRESSED + "=" + number);
   }
 
@@ -201,7 +204,7 @@ final class HandOverScreen {
             .with("Content-Disposition", "inline; filename=\"" + job.id() + "-" + kind + ".pdf\"");
       }
       List<PressReports.Step> steps =
-          result.problems().stream().map(p -> new PressReports.Step(false, p.oneLine())).toList();
+          result.problems().stream().map(PressReports.Step::of).toList();
       return show(job, frame, steps, words);
     } finally {
       Files.deleteIfExists(file);

@@ -7,6 +7,7 @@ import curewindow.desk.FormFields.Choice;
 import curewindow.desk.FormFields.Choices;
 import curewindow.desk.FormFields.Field;
 import curewindow.page.CarSketch;
+import curewindow.problem.Nearest;
 import curewindow.problem.Problem;
 import curewindow.shop.BodyType;
 import curewindow.shop.Catalogue;
@@ -111,9 +112,11 @@ final class JobFields {
   /** By name; one that is not known stands for itself, with its problem. */
   private Choices places() {
     List<Choice> all = new ArrayList<>();
-    shop.read().places().values().stream()
-        .sorted(Comparator.comparing(Place::name))
-        .forEach(p -> all.add(new Choice(p.id(), p.name(), p.id().equals(draft.place()))));
+    for (Place place : shop.read().places().values()) {
+      String name = words.place(place.name(), place.zone());
+      all.add(new Choice(place.id(), name, place.id().equals(draft.place())));
+    }
+    all.sort(Comparator.comparing(c -> Nearest.fold(c.text())));
     if (all.stream().noneMatch(Choice::chosen)) {
       all.add(0, new Choice(draft.place(), draft.place(), true));
     }

@@ -5,6 +5,7 @@ import curewindow.shop.Film;
 import curewindow.shop.JobDraft;
 import curewindow.shop.JobDraft.CarDraft;
 import curewindow.shop.JobDraft.ItemDraft;
+import curewindow.shop.TypedNumber;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -72,12 +73,12 @@ final class JobForm {
         film,
         spots(form, n, catalogue),
         form.one(name(n, "finished")),
-        form.one(name(n, "vlt")),
-        form.one(name(n, "glass-vlt")),
+        TypedNumber.plain(form.one(name(n, "vlt"))),
+        TypedNumber.plain(form.one(name(n, "glass-vlt"))),
         form.one(name(n, "batch")),
-        form.one(name(n, "warranty-years")),
-        form.one(name(n, "lamp.surface")),
-        form.one(name(n, "lamp.minutes")));
+        TypedNumber.plain(form.one(name(n, "warranty-years"))),
+        TypedNumber.plain(form.one(name(n, "lamp.surface"))),
+        TypedNumber.plain(form.one(name(n, "lamp.minutes"))));
   }
 
   /** The spots that were chosen for an item, for the film that it has or for one before. */

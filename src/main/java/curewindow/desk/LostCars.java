@@ -7,6 +7,7 @@ import curewindow.site.CardFile;
 import curewindow.site.LoadedShop;
 import curewindow.words.Words;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -16,6 +17,9 @@ final class LostCars {
 
   /** More of what is wrong helps nobody at the counter. */
   private static final int TOLD = 5;
+
+  /** More numbers fill a screen; who mends these sees the next. */
+  private static final int MOST_NAMED = 20;
 
   private static final String WRONG = "wrong";
 
@@ -76,6 +80,29 @@ final class LostCars {
             "the file of this car is gone",
             "bring it back from a copy")
         .with("job", job);
+  }
+
+  /**
+   * Cars that a screen is without.
+   *
+   * @param text says so, and how many there are
+   * @param jobs the numbers of some of them
+   */
+  record Unread(String text, List<String> jobs) {}
+
+  /** The cars that a screen is without, as their files cannot be read; empty where none is. */
+  static Optional<Unread> unread(LoadedShop shop, String key, Words words) {
+    return unread(unread(shop), key, words);
+  }
+
+  /** The same of some of them. */
+  static Optional<Unread> unread(List<String> jobs, String key, Words words) {
+    return jobs.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Unread(
+                words.text(key, Map.of("n", jobs.size())),
+                jobs.stream().limit(MOST_NAMED).toList()));
   }
 
   /** The cars that cannot be found by their words, as nothing of them can be read. */

@@ -57,7 +57,9 @@ final class OurWords {
     return switch (column) {
       case "language" -> shop.words().of(id).text("language.name");
       case "place" ->
-          Optional.ofNullable(shop.read().places().get(id)).map(p -> p.name()).orElse(id);
+          Optional.ofNullable(shop.read().places().get(id))
+              .map(p -> words.place(p.name(), p.zone()))
+              .orElse(id);
       case "film" ->
           Optional.ofNullable(shop.read().catalogue().films().get(id)).map(Film::name).orElse(id);
       case "body" -> text("car.body.", id);

@@ -39,16 +39,16 @@ final class PagePress {
     this.clock = clock;
   }
 
-  Made of(Job job, Words words) throws IOException {
+  Made of(Job job) throws IOException {
     List<Step> steps = new ArrayList<>();
     PressReport report = press();
     desk.readAgain();
     List<Problem> wrong =
         report.problems().stream().filter(Problem::isError).filter(p -> concerns(p, job)).toList();
     boolean made = isNow(job.id()) && !report.leftOut().contains(job.id());
-    steps.add(new Step(made, words.text(made ? "desk.hand-over.made" : "desk.hand-over.not-made")));
-    wrong.forEach(p -> steps.add(new Step(false, p.oneLine())));
-    return made ? sent(job, steps, words) : new Made(steps, Optional.empty());
+    steps.add(Step.of(made, made ? "desk.hand-over.made" : "desk.hand-over.not-made", Map.of()));
+    wrong.stream().map(Step::of).forEach(steps::add);
+    return made ? sent(job, steps) : new Made(steps, Optional.empty());
   }
 
   private boolean isNow(String job) {
@@ -67,19 +67,19 @@ final class PagePress {
     }
   }
 
-  private Made sent(Job job, List<Step> steps, Words words) throws IOException {
+  private Made sent(Job job, List<Step> steps) throws IOException {
     Shop own = desk.now().shop().shop().orElseThrow();
     if (own.send().isEmpty()) {
       String folder = out.resolve("site").toString();
-      steps.add(new Step(false, words.text("desk.hand-over.not-sent", Map.of("folder", folder))));
+      steps.add(Step.of(false, "desk.hand-over.not-sent", Map.of("folder", folder)));
     } else {
-      steps.addAll(send(own.send().get(), words));
+      steps.add(send(own.send().get()));
     }
     Optional<NotLive> wrong = Send.wrongAtAddress(out, job.id());
     steps.add(
         wrong
-            .map(w -> new Step(false, silent(w, words)))
-            .orElseGet(() -> new Step(true, words.text("desk.hand-over.answers"))));
+            .map(w -> new Step(false, words -> silent(w, words)))
+            .orElseGet(() -> Step.of(true, "desk.hand-over.answers", Map.of())));
     return new Made(steps, Optional.of(wrong.isEmpty()));
   }
 
@@ -89,17 +89,22 @@ final class PagePress {
   }
 
   /** Which other pages do not answer, the command tells; here it is about one car. */
-  private List<Step> send(SendTo to, Words words) {
+  private Step send(SendTo to) {
     try {
       Send.Report report =
           new Send(to, out, line -> {}).run(Login.ofEnvironment(), new Send.Allowed(false, false));
-      return report.done().isEmpty()
-          ? report.wrong().stream().map(w -> new Step(false, w)).toList()
-          : List.of(new Step(true, words.text("desk.hand-over.sent")));
+      return report
+          .refused()
+          .map(PagePress::notSent)
+          .orElseGet(() -> Step.of(true, "desk.hand-over.sent", Map.of()));
     } catch (SendTrouble e) {
-      return List.of(new Step(false, words.text("desk.send." + e.kind().id(), e.parts())));
+      return notSent(e);
     } catch (IOException e) {
-      return List.of(new Step(false, String.valueOf(e.getMessage())));
+      return new Step(false, words -> String.join(" ", ProblemWords.told(e, words)));
     }
+  }
+
+  private static Step notSent(SendTrouble why) {
+    return Step.of(false, "desk.send." + why.kind().id(), why.parts());
   }
 }

@@ -38,10 +38,18 @@ final class PlaceChoices {
   /**
    * A place.
    *
+   * @param english whether the source is noted in English, as ours are; a shop notes that of its
+   *     own places in whatever language it likes
    * @param away how far it is from the point that was typed; empty where a name was
    */
   record Match(
-      String id, String name, String climate, String source, String away, boolean chosen) {}
+      String id,
+      String name,
+      String climate,
+      String source,
+      boolean english,
+      String away,
+      boolean chosen) {}
 
   /** The places, and whether something was typed that none is called by. */
   record Found(List<Match> matches, boolean none) {}
@@ -116,6 +124,7 @@ final class PlaceChoices {
         words.place(place.name(), place.zone()),
         climate(place, words),
         place.source(),
+        Places.builtIn().containsKey(place.id()),
         away,
         chosen);
   }

@@ -1,8 +1,11 @@
 package curewindow.desk;
 
+import curewindow.problem.Problem;
+import curewindow.words.Words;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** What came of making a car's page, the last time for each of the last few hundred cars. */
 final class PressReports {
@@ -13,8 +16,24 @@ final class PressReports {
 
   private int number;
 
-  /** Something that was done. */
-  record Step(boolean good, String text) {}
+  /** Something that was done, which is said in the language of whoever looks at it. */
+  record Step(boolean good, Function<Words, String> text) {
+
+    static Step of(boolean good, String key, Map<String, ?> facts) {
+      return new Step(good, words -> words.text(key, facts));
+    }
+
+    static Step of(Problem problem) {
+      return new Step(false, words -> new ProblemWords(words).toldOf(problem));
+    }
+
+    Said in(Words words) {
+      return new Said(good, text.apply(words));
+    }
+  }
+
+  /** Something that was done, in words. */
+  record Said(boolean good, String text) {}
 
   /**
    * What came of it.

@@ -10,6 +10,7 @@ import curewindow.shop.Service;
 import curewindow.shop.Shop;
 import curewindow.shop.ShopFolder;
 import curewindow.shop.SpotFact;
+import curewindow.shop.TypedNumber;
 import curewindow.site.KeptFile;
 import curewindow.site.LoadedShop;
 import curewindow.site.Saved;
@@ -106,8 +107,13 @@ final class RuleScreen {
     Map<String, String> numbers = new LinkedHashMap<>();
     rules(text, service)
         .flatMap(rule -> rule.numbers().stream())
-        .forEach(n -> numbers.put(n.path(), form.has(n.path()) ? form.one(n.path()) : n.text()));
+        .forEach(n -> numbers.put(n.path(), typed(form, n)));
     return numbers;
+  }
+
+  private static String typed(Request.Values form, RuleText.Value number) {
+    String path = number.path();
+    return form.has(path) ? TypedNumber.plain(form.one(path)) : number.text();
   }
 
   private Answer save(Asked asked, Words words) throws IOException {

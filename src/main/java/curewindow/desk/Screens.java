@@ -205,7 +205,7 @@ final class Screens implements DeskServer.Screens {
   }
 
   private Answer shown(Job job, String what, Request request, Words words) {
-    Frame frame = frame(request, words, CarScreen.who(desk.now().view(job)));
+    Frame frame = frame(request, words, CarScreen.who(desk.now().view(job).in(words)));
     return switch (what) {
       case "" -> cars.show(job, frame, request.site(), words);
       case "change" -> jobs.change(job, words);
@@ -216,10 +216,10 @@ final class Screens implements DeskServer.Screens {
   }
 
   private Answer done(Job job, String what, Request request, Words words) throws IOException {
-    Frame frame = frame(request, words, CarScreen.who(desk.now().view(job)));
+    Frame frame = frame(request, words, CarScreen.who(desk.now().view(job).in(words)));
     return switch (what) {
       case "change" -> jobs.changed(job, request, words);
-      case "press" -> handOver.press(job, words);
+      case "press" -> handOver.press(job);
       case "print" -> handOver.print(job, request.form().one("as"), frame, words);
       case "taken" -> handOver.taken(job);
       case "called" -> cars.called(job, request.form());

@@ -220,10 +220,12 @@ final class ShopFields {
                 whole ? Stream.of(ShopForm.AS + hours) : Stream.<String>empty())
             .flatMap(Function.identity());
     String[] span = whole ? new String[] {"", ""} : (hours + "-").split("-", -1);
+    // What is wrong with the day above is told there.
+    Choices choices = fields.choices(ShopForm.hours(day), ways.toList(), how, this::way);
     return new Day(
         day,
         words.fullWeekday(MONDAY.plus(Duration.ofDays(index)), ZoneOffset.UTC),
-        fields.choices(ShopForm.hours(day), ways.toList(), how, this::way),
+        same ? new Choices(choices.name(), choices.all(), List.of()) : choices,
         same ? "" : padded(span[0]),
         same ? "" : padded(span[1]),
         new Times(ShopForm.from(day), ShopForm.to(day)));

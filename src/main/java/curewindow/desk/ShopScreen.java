@@ -199,7 +199,7 @@ final class ShopScreen {
           both.get().clashes().stream()
               // The clock goes with the place, of which it is told already.
               .filter(c -> !c.name().equals("zone"))
-              .map(c -> clash(now.file(), c))
+              .map(c -> clash(now.file(), c, words))
               .toList();
       return show(merged.with(now.version(), clashes), words, 409);
     }
@@ -210,14 +210,17 @@ final class ShopScreen {
   }
 
   /** Said in the desk's own words. */
-  private Problem clash(String file, Merging.Clash clash) {
-    return FormFields.overtaken(file, clash.name(), said(clash));
+  private Problem clash(String file, Merging.Clash clash, Words words) {
+    return FormFields.overtaken(file, clash.name(), said(clash, words));
   }
 
-  private String said(Merging.Clash clash) {
+  private String said(Merging.Clash clash, Words words) {
     String value = ShopFields.said(clash.theirs());
     return switch (clash.name()) {
-      case "place" -> Optional.ofNullable(places().get(value)).map(Place::name).orElse(value);
+      case "place" ->
+          Optional.ofNullable(places().get(value))
+              .map(p -> words.place(p.name(), p.zone()))
+              .orElse(value);
       case "language" -> desk.now().shop().words().of(value).text("language.name");
       default -> value;
     };

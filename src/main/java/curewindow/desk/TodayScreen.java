@@ -45,7 +45,7 @@ final class TodayScreen {
    * @param pickups cars that are picked up
    * @param ends what may be done from today on
    * @param old says how many pages are from before a change; empty where none is
-   * @param leftOut says which jobs have problems; empty where none has
+   * @param unread cars that are not on it, as something is wrong with their files
    */
   record View(
       Frame frame,
@@ -59,7 +59,7 @@ final class TodayScreen {
       List<Pickup> pickups,
       List<End> ends,
       Optional<Old> old,
-      Optional<String> leftOut) {}
+      Optional<LostCars.Unread> unread) {}
 
   /** Pages that are from before a change, and a car among them. */
   record Old(String job, String text) {}
@@ -99,7 +99,7 @@ final class TodayScreen {
     List<JobView> views = views(shop, now);
     Problems problems = new Problems();
     OfficeDay day = Office.of(shop, views, words).gathered(today, problems);
-    DueCalls due = DueCalls.of(shop, views, now, problems);
+    DueCalls due = DueCalls.of(shop, views, now, words, problems);
     return Answer.html(
         200,
         pages.html(
@@ -116,7 +116,7 @@ final class TodayScreen {
                 pickups(day.pickups(), shop),
                 ends(views, own, today, words),
                 old(views, words),
-                leftOut(day.leftOut(), words)),
+                LostCars.unread(shop, "desk.today.unread", words)),
             words));
   }
 
@@ -150,12 +150,6 @@ final class TodayScreen {
                         .flatMap(view -> VisitWords.reminder(view, desk.time()))
                         .map(text -> Contact.sms("", text))))
         .toList();
-  }
-
-  private static Optional<String> leftOut(List<String> jobs, Words words) {
-    return jobs.isEmpty()
-        ? Optional.empty()
-        : Optional.of(words.text("desk.today.left-out", Map.of("jobs", String.join(", ", jobs))));
   }
 
   private static List<Call> calls(List<DueCalls.Call> calls, Words words) {

@@ -3,16 +3,12 @@ package curewindow.intake;
 import curewindow.shop.Catalogue;
 import curewindow.shop.ImportMap;
 import curewindow.shop.JobColumns;
+import curewindow.shop.TypedNumber;
 import java.util.List;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** What a row says in each of our columns, in the words of a job file. */
 final class OurCells {
-
-  /** A number as many countries write it, perhaps with a percent sign. */
-  private static final Pattern NUMBER = Pattern.compile("([0-9]+)(?:[.,]([0-9]+))?\\s*%?");
 
   private final ImportMap map;
   private final Binding binding;
@@ -44,7 +40,7 @@ final class OurCells {
     }
     String text = String.join(" ", texts);
     return JobColumns.isNumber(column)
-        ? number(text)
+        ? TypedNumber.plain(text)
         : JobColumns.isName(column) && !JobColumns.isList(column) ? names.one(column, text) : text;
   }
 
@@ -71,13 +67,5 @@ final class OurCells {
   List<String> list(TableRow row, String column) {
     String value = value(row, column);
     return value.isEmpty() ? List.of() : names.several(column, value);
-  }
-
-  private static String number(String text) {
-    Matcher number = NUMBER.matcher(text);
-    if (!number.matches()) {
-      return text;
-    }
-    return number.group(2) == null ? number.group(1) : number.group(1) + "." + number.group(2);
   }
 }

@@ -59,8 +59,9 @@ public final class Send {
    *
    * @param done what to tell the user
    * @param wrong what does not work and what to do about it
+   * @param refused why nothing was sent, which stands among what is wrong too; empty where it was
    */
-  public record Report(List<String> done, List<String> wrong) {
+  public record Report(List<String> done, List<String> wrong, Optional<SendTrouble> refused) {
 
     /** Copies the lists. */
     public Report {
@@ -68,8 +69,13 @@ public final class Send {
       wrong = List.copyOf(wrong);
     }
 
-    static Report refused(String why) {
-      return new Report(List.of(), List.of(why));
+    static Report of(List<String> done, List<String> wrong) {
+      return new Report(done, wrong, Optional.empty());
+    }
+
+    static Report refused(SendTrouble.Kind kind, Map<String, Object> parts, String why) {
+      SendTrouble trouble = new SendTrouble(kind, parts, why, null);
+      return new Report(List.of(), List.of(why), Optional.of(trouble));
     }
   }
 
@@ -92,7 +98,7 @@ public final class Send {
                   plan.put().stream().map(path -> "put     " + path),
                   plan.remove().stream().map(path -> "remove  " + path))
               .toList();
-      return new Report(lines.isEmpty() ? List.of(nothing(plan)) : lines, List.of());
+      return Report.of(lines.isEmpty() ? List.of(nothing(plan)) : lines, List.of());
     }
   }
 
@@ -116,6 +122,8 @@ public final class Send {
           plan.remove().stream().flatMap(p -> SendPlan.customersFolder(p).stream()).count();
       if (!allowed.letGo() && pages > Math.max(FEW, pagesThere(sent) / TENTH)) {
         return Report.refused(
+            SendTrouble.Kind.PAGES_GONE,
+            Map.of("gone", (int) pages, "all", (int) pagesThere(sent), "folder", site.toString()),
             "%d of %d customers' pages that are there are gone from %s. Nothing was sent. If that is right, use --let-go."
                 .formatted(pages, pagesThere(sent), site));
       }
@@ -146,7 +154,10 @@ public final class Send {
   }
 
   private Report noSite() {
-    return Report.refused("There is no site in " + out + "; press first, or name it with --out.");
+    return Report.refused(
+        SendTrouble.Kind.NO_SITE,
+        Map.of("folder", out.toString()),
+        "There is no site in " + out + "; press first, or name it with --out.");
   }
 
   private static long pagesThere(SentFiles sent) {
@@ -223,7 +234,7 @@ public final class Send {
     if (!pages.isEmpty() && wrong.isEmpty()) {
       done.add("Asked for %d of the pages on cards: all answer as sent.".formatted(pages.size()));
     }
-    return new Report(done, told(wrong, pages.size()));
+    return Report.of(done, told(wrong, pages.size()));
   }
 
   private static List<String> told(List<LivePages.Wrong> wrong, int asked) {

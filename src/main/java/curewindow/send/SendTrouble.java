@@ -24,6 +24,10 @@ public final class SendTrouble extends IOException {
     NO_FOLDER,
     /** There is no such folder on this machine: {@code folder}. */
     NOT_A_FOLDER,
+    /** Too many of the pages that are there are gone: {@code gone}, {@code all}, {@code folder}. */
+    PAGES_GONE,
+    /** There is nothing to send yet: {@code folder}. */
+    NO_SITE,
     /** It broke off after some files: {@code done}, {@code all}. */
     CUT_OFF;
 

@@ -3,6 +3,7 @@ package curewindow.site;
 import curewindow.problem.Problems;
 import curewindow.tally.Rate;
 import curewindow.tally.RateRatio;
+import curewindow.words.Words;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -58,8 +59,23 @@ public final class CallReports {
    * @return the report
    */
   public static CallReport of(LoadedShop shop, CallReport.Asked asked, Problems problems) {
+    return of(shop, asked, shop.words().of(shop.shop().orElseThrow().language()), problems);
+  }
+
+  /**
+   * The same in some language.
+   *
+   * @param shop a shop folder whose shop.yaml and ledgers are right
+   * @param asked what is asked for
+   * @param words of the language in which questions and holds are named
+   * @param problems where faults are told; a call of a job with one has no place and no hold
+   * @return the report
+   */
+  public static CallReport of(
+      LoadedShop shop, CallReport.Asked asked, Words words, Problems problems) {
     CountedCalls counted = new CountedCalls(shop, asked);
-    CallReports made = new CallReports(counted, new CalledPages(shop, counted.calls(), problems));
+    CalledPages pages = new CalledPages(shop, counted.calls(), words, problems);
+    CallReports made = new CallReports(counted, pages);
     return new CallReport(
         counted.basis(),
         made.services(),

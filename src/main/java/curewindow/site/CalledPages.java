@@ -45,12 +45,13 @@ final class CalledPages {
    *
    * @param shop the shop folder
    * @param all the calls that count
+   * @param words of the language in which questions, services and holds are named
    * @param problems where faults are told; the calls of a job with one have no place
    */
-  CalledPages(LoadedShop shop, List<CountedCalls.Call> all, Problems problems) {
+  CalledPages(LoadedShop shop, List<CountedCalls.Call> all, Words words, Problems problems) {
     this.shop = shop;
     this.guides = shop.guides();
-    this.words = shop.words().of(shop.shop().orElseThrow().language());
+    this.words = words;
     this.calls =
         all.stream()
             .filter(c -> !c.note().question().equals(CallNote.OTHER))
@@ -94,7 +95,7 @@ final class CalledPages {
     return new Page(QuestionPlaces.of(view, guides), holds);
   }
 
-  /** Each question in the shop's words, from the first car that has it. */
+  /** Each question in words, from the first car that has it. */
   private void name(List<JobView> views, Problems problems) {
     for (JobView view : views) {
       Set<String> unnamed = new HashSet<>(asked.get(view.job().id()));
@@ -111,14 +112,14 @@ final class CalledPages {
         .collect(Collectors.toMap(GuideQuestion::id, GuideQuestion::heading));
   }
 
-  /** A question in the shop's words; its id where no car that was asked about has it. */
+  /** A question in words; its id where no car that was asked about has it. */
   String text(String question) {
     return question.equals(CallNote.OTHER)
         ? "none of the questions in the guides"
         : texts.getOrDefault(question, question);
   }
 
-  /** A service in the shop's words. */
+  /** A service in words. */
   String service(String id) {
     return words.text("service." + id);
   }

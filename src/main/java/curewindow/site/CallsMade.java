@@ -121,6 +121,13 @@ final class CallsMade {
         .isPresent();
   }
 
+  /** What the customer of a job was told, the first first. */
+  List<ToldNote> of(String job) {
+    return rows.of(job).stream()
+        .map(r -> new ToldNote(r.calledAt().toLocalDate(), r.hold(), r.told()))
+        .toList();
+  }
+
   private Optional<Row> last(String job, String hold) {
     return rows.of(job).stream().filter(r -> r.hold().equals(hold)).reduce((a, b) -> b);
   }

@@ -48,7 +48,7 @@ public record DueCalls(List<Call> tooEarly, List<Call> sooner, List<Call> visits
    * @param job the job's id
    * @param firstName whom to ask for; may be empty
    * @param hold the hold's id; empty for the visit
-   * @param about what it is about, in the shop's language
+   * @param about what it is about
    * @param promised what the customer was told last; of a visit the beginning of its day
    * @param told the same in words, by the clock it was told by, which is named where it is not the
    *     shop's
@@ -101,13 +101,30 @@ public record DueCalls(List<Call> tooEarly, List<Call> sooner, List<Call> visits
    * @return the lists
    */
   public static DueCalls of(LoadedShop shop, List<JobView> views, Instant at, Problems problems) {
+    return of(shop, views, at, shop.words().of(shop.shop().orElseThrow().language()), problems);
+  }
+
+  /**
+   * The same in some language.
+   *
+   * @param shop a shop folder whose shop.yaml and ledgers are right
+   * @param views some of its jobs
+   * @param at the time at which the lists are asked for
+   * @param words of the language of who reads the lists
+   * @param problems where faults are told; a job with one is not looked at
+   * @return the lists
+   */
+  public static DueCalls of(
+      LoadedShop shop, List<JobView> views, Instant at, Words words, Problems problems) {
     List<DueCalls> each =
         views.stream()
             .filter(view -> shop.ledgers().hasCard(view.job()))
             .flatMap(
                 view ->
                     Faults.guard(
-                        view.job().where(), problems, () -> new Moved(shop, view, at).all())
+                        view.job().where(),
+                        problems,
+                        () -> new Moved(shop, view.in(words), at).all())
                         .stream())
             .toList();
     return new DueCalls(
@@ -209,8 +226,8 @@ public record DueCalls(List<Call> tooEarly, List<Call> sooner, List<Call> visits
     private final When when;
 
     Moved(LoadedShop shop, JobView view, Instant at) {
-      this.words = shop.words().of(view.shop().language());
-      this.view = view.in(words).withPrinted(shop.dates().known(view));
+      this.words = view.words();
+      this.view = view.withPrinted(shop.dates().known(view));
       this.cards = view.printed().dates();
       this.at = at;
       this.when = new When(this.view);

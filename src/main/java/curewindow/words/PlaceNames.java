@@ -25,6 +25,10 @@ final class PlaceNames {
                   code -> code,
                   (first, next) -> first));
 
+  /** Countries that our places name otherwise than CLDR does. */
+  private static final Map<String, String> CALLED =
+      Map.of("Turkey", "TR", "Democratic Republic of the Congo", "CD");
+
   /** Frozen, so that several threads can use it. */
   private static final Collator LETTERS = letters();
 
@@ -46,21 +50,26 @@ final class PlaceNames {
    *
    * @param name its English name, a city with its country or state behind a comma
    * @param zone its time zone
-   * @return the name in the language; as it is where neither CLDR nor the list has the city
+   * @return the name in the language, with its country; in another script as it is where neither
+   *     CLDR nor the list has the city
    */
   String of(String name, ZoneId zone) {
     String[] parts = name.split(",", 2);
     String city = parts[0].strip();
     String listed = cities.in(city);
     String own = listed.equals(city) && isCity(name, zone) ? exemplar(locale, zone) : listed;
-    if (own == null || own.equals(city)) {
+    boolean same = own == null || own.equals(city);
+    if (same && (!isLatin() || isEnglish())) {
       return name;
     }
     if (parts.length == 1) {
-      return own;
+      return same ? name : own;
     }
     Optional<String> country = country(parts[1].strip());
-    return country.isEmpty() && !isLatin() ? own : own + comma() + country.orElse(parts[1].strip());
+    if (country.isEmpty()) {
+      return same ? name : isLatin() ? own + comma() + parts[1].strip() : own;
+    }
+    return (same ? city : own) + comma() + country.get();
   }
 
   /** Whether a place, by its English name, is the city that its time zone is named after. */
@@ -90,8 +99,12 @@ final class PlaceNames {
   }
 
   private Optional<String> country(String english) {
-    return Optional.ofNullable(COUNTRIES.get(english))
+    return Optional.ofNullable(CALLED.getOrDefault(english, COUNTRIES.get(english)))
         .map(code -> ULocale.getDisplayCountry("-" + code, locale));
+  }
+
+  private boolean isEnglish() {
+    return locale.getLanguage().equals("en");
   }
 
   /** A state has no name here, and Latin letters would stand beside others. */

@@ -294,6 +294,32 @@ class FilmScreenTest {
     }
   }
 
+  /** As Windows and scales write numbers in most of Europe; 38.1 micrometres are 1.5 mil. */
+  @Test
+  void aDecimalCommaIsAsGoodAsAPoint() throws IOException {
+    try (Desk desk = open()) {
+      Browser browser = new Browser(desk);
+      String film = Browser.version(browser.get("/film?service=tint"));
+      Map<String, List<String>> tern =
+          tern(film, "thickness", "1,5 mil", "permeance", "0,5", "vlt", "15,5 %");
+      assertEquals("/films?done=saved", Browser.leadsTo(browser.post("/film", tern)));
+      String version = Browser.version(browser.get("/rules/tint"));
+      // Nobody knows whether these are one day or a thousand hours.
+      HttpResponse<String> unsure =
+          browser.post("/rules/tint", form(version, "rules[1].floor", "1,000"));
+      assertEquals(422, unsure.statusCode(), unsure.body());
+      HttpResponse<String> saved =
+          browser.post("/rules/tint", form(version, "rules[1].floor", "24,5"));
+      assertEquals("/films?done=saved", Browser.leadsTo(saved), saved.body());
+    }
+    assertTrue(
+        Files.readString(films()).contains("thickness: 38.1, permeance: 0.5, vlt: 15.5}"),
+        Files.readString(films()));
+    Path holds = shop().resolve("content/catalogue/holds.yaml");
+    assertTrue(Files.readString(holds).contains("floor: 24.5, limit: 10}"));
+    assertEquals(List.of(), errors());
+  }
+
   @Test
   void theNumbersOfARuleAreChangedWhereTheyStand() throws IOException {
     Path holds = shop().resolve("content/catalogue/holds.yaml");

@@ -89,6 +89,47 @@ class NotedTest {
     assertEquals(2, calls().size(), "nothing is noted that was not told");
   }
 
+  @Test
+  void theHistorySaysWhatTheyWereToldAndTakesItBack() throws IOException {
+    promise();
+    assertFalse(page(CAR).select("dl.facts").text().contains("We told them."));
+    told(calls().get(0).selectFirst("input[name=date]").val());
+    Element history = page(CAR).selectFirst("dl.facts");
+    String told = file("calls.csv").lines().skip(1).findFirst().orElseThrow();
+    // The row says the date as ISO 8601, the history as people read it.
+    assertTrue(told.contains(",windows-up,2026-12-"), told);
+    Element row = history.selectFirst("dd:contains(We told them. Windows stay up:)");
+    assertTrue(row.text().matches(".*: \\w+, December \\d+, .*"), history.text());
+    assertEquals("told", row.selectFirst("button").val());
+    HttpResponse<String> undone = desk.post(CAR + "/undo", "what", "told", "from", "car");
+    assertTrue(undone.headers().map().toString().contains(CAR + "?done=undone"));
+    assertFalse(page(CAR).select("dl.facts").text().contains("We told them."));
+    Files.writeString(
+        desk.shop.resolve("calls.csv"), "job,day,hold,told\nQ-3101,2026-11-24T18:00,,2026-12-11\n");
+    again();
+    history = page(CAR).selectFirst("dl.facts");
+    assertTrue(history.text().contains("We told them. Visit: December 11, 2026"), history.text());
+  }
+
+  /** Of several notes of a day the last can be taken back, and stands first. */
+  @Test
+  void theUndoStandsAtWhatItTakesBack() throws IOException {
+    desk.post(CAR + "/called", "question", "other", "outcome", "solved");
+    desk.post(CAR + "/called", "question", "other", "outcome", "coming-in");
+    List<Element> rows = page(CAR).select("dl.facts dd:has(button)");
+    assertEquals(1, rows.size());
+    assertTrue(rows.get(0).text().contains("coming in"), rows.toString());
+  }
+
+  @Test
+  void carsThatTodayIsWithoutAreATapAway() throws IOException {
+    Files.writeString(desk.shop.resolve("jobs/Q-3300.yaml"), "id: Q-3300\nfirst-name: [\n");
+    again();
+    Element line = page("/").selectFirst("p.warn:contains(1 car is not on this screen)");
+    assertEquals("/job/Q-3300", line.selectFirst("a").attr("href"));
+    assertTrue(page("/job/Q-3300").text().contains("its file cannot be read"));
+  }
+
   private HttpResponse<String> told(String date) {
     return desk.post(CAR + "/told", "hold", "windows-up", "date", date);
   }

@@ -159,8 +159,9 @@ class OpenFormTest {
     String car = desk.page("/job/Q-3101");
     assertTrue(car.contains("Q-3101.yaml") && car.contains("harbour"), car);
     String found = desk.page("/find?q=Mara");
-    assertTrue(found.contains("Not looked through") && found.contains("/job/Q-3101"), found);
-    assertFalse(desk.page("/find?q=Ana").contains("Not looked through"));
+    assertTrue(
+        found.contains("1 car was not looked through") && found.contains("/job/Q-3101"), found);
+    assertFalse(desk.page("/find?q=Ana").contains("not looked through"));
     assertTrue(desk.page("/find?q=3101").contains("/job/Q-3101"));
     assertEquals(404, desk.get("/job/Q-9999").statusCode());
     assertTrue(desk.page("/job/Q-9999").contains("nothing at this address"));
@@ -234,6 +235,46 @@ class OpenFormTest {
     List<String> advice = Jsoup.parse(look).select("#advice p").eachText();
     assertTrue(advice.size() > 1, look);
     assertTrue(advice.get(2).contains("until Monday, November 30, 8:30 AM"), advice::toString);
+  }
+
+  private List<String> advice(String finished, String pickup) {
+    String[] car =
+        DeskClient.car(
+            "Q-3118",
+            "fieldcoat-gloss",
+            "do",
+            "look",
+            "items[1].spots",
+            "hood",
+            "items[1].finished",
+            finished,
+            "pickup",
+            pickup);
+    String look = desk.post("/new", car).body().replace('\u00A0', ' ');
+    return Jsoup.parse(look).select("#advice p").eachText();
+  }
+
+  /**
+   * A lamp that would let the car go when the bay alone does is work for nothing: here both wait
+   * for Monday 8:30.
+   */
+  @Test
+  void aLampThatGainsNothingIsNotAdvised() {
+    List<String> weekend = advice("2026-11-28T11:30", "2026-11-28T12:45");
+    assertEquals(3, weekend.size(), weekend::toString);
+    assertTrue(weekend.get(2).startsWith("Keep it in"), weekend::toString);
+    List<String> week = advice("2026-11-24T08:45", "2026-11-24T12:45");
+    assertTrue(week.stream().anyMatch(a -> a.startsWith("Or give each part")), week::toString);
+  }
+
+  /** On the closed Sunday of the pickup nobody hands the car over, though a lamp makes it ready. */
+  @Test
+  void aPickupOnAClosedDayIsNotNamedAsIfWeWereOpen() {
+    for (String finished : List.of("2026-11-28T11:30", "2026-11-29T09:00", "2026-11-28T18:00")) {
+      List<String> sunday = advice(finished, "2026-11-29T10:00");
+      assertTrue(sunday.size() > 2, sunday::toString);
+      assertFalse(sunday.toString().contains("until Sunday"), sunday::toString);
+    }
   }
 
   /** Where the limit ends a hold, though nothing is left to be careful with, it says so. */

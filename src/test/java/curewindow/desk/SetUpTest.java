@@ -128,6 +128,8 @@ class SetUpTest {
       assertAt(page, "id=\"phone\"", "This is not a phone number, such as");
       assertAt(page, "id=\"address\"", "This is not a whole web address, such as");
       assertAt(page, "name=\"opening.mon.to\"", "Type when you open and when you close.");
+      // Tuesday to Friday are the same as Monday, and so is what is wrong with them.
+      assertEquals(2, page.split("Type when you open and when you close", -1).length, page);
       assertAt(page, "name=\"town\"", "Please fill this in.");
       assertTrue(page.contains("value=\"18 Tern Yard\""), "what was right is kept");
       assertFalse(Files.exists(shop()));

@@ -72,6 +72,13 @@ final class DatesAndNumbersTest {
     assertEquals("Múnich, Alemania", es.place("Munich, Germany", ZoneId.of("Europe/Berlin")));
     assertEquals("لوس انجلوس", ar.place("Los Angeles, California", pacific));
     assertEquals("Los Ángeles, California", es.place("Los Angeles, California", pacific));
+    // A country has a name also where its city is called the same.
+    assertEquals("Frankfurt, Alemania", es.place("Frankfurt, Germany", ZoneId.of("Europe/Berlin")));
+    assertEquals(
+        "Kinsasa, República Democrática del Congo",
+        es.place("Kinshasa, Democratic Republic of the Congo", ZoneId.of("Africa/Kinshasa")));
+    assertEquals("Ankara, Turquía", es.place("Ankara, Turkey", ZoneId.of("Europe/Istanbul")));
+    assertEquals("Ankara, Turkey", en.place("Ankara, Turkey", ZoneId.of("Europe/Istanbul")));
     assertEquals("Phoenix, AZ", en.place("Phoenix, AZ", phoenix));
   }
 

@@ -134,6 +134,7 @@ class UnusedTextsTest {
               "desk/LostCars",
               "desk/ShopScreen",
               "problem/Faults",
+              "problem/Problem",
               "shop/Fields",
               "shop/HardlyMeant",
               "shop/HoldsReader",
@@ -162,6 +163,7 @@ class UnusedTextsTest {
               "intake/Planning",
               "intake/RowSorting",
               "intake/TableDates",
+              "problem/Problem",
               "shop/Fields",
               "shop/Times"),
           new Built(
