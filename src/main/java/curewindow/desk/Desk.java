@@ -10,6 +10,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executors;
+import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 
@@ -19,7 +20,11 @@ import java.util.concurrent.TimeUnit;
  */
 public final class Desk implements AutoCloseable {
 
-  private static final int SECONDS = 2;
+  /** How often all files of the folder are looked at, milliseconds. */
+  private static final long OFTEN = 1000;
+
+  /** Where that takes long, it is done so much more seldom that the machine has time for others. */
+  private static final long SHARE = 10;
 
   private final DeskShop desk;
   private final Screens screens;
@@ -80,15 +85,22 @@ public final class Desk implements AutoCloseable {
     desk.screens.warmSearch();
     desk.server.start();
     desk.watch.execute(desk.screens::warmUp);
-    desk.watch.scheduleWithFixedDelay(desk::look, SECONDS, SECONDS, TimeUnit.SECONDS);
+    desk.watch.schedule(desk::look, OFTEN, TimeUnit.MILLISECONDS);
     return desk;
   }
 
   private void look() {
+    long began = System.nanoTime();
     try {
       desk.look();
     } catch (RuntimeException e) {
       // The folder is away for a moment, as a disk in the network may be; it is looked at again.
+    }
+    long took = (System.nanoTime() - began) / 1_000_000;
+    try {
+      watch.schedule(this::look, Math.max(OFTEN, SHARE * took), TimeUnit.MILLISECONDS);
+    } catch (RejectedExecutionException e) {
+      // The desk was closed meanwhile.
     }
   }
 

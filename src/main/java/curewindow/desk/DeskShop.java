@@ -6,11 +6,7 @@ import curewindow.site.PagesNow;
 import curewindow.told.JobView;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.FileVisitResult;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.SimpleFileVisitor;
-import java.nio.file.attribute.BasicFileAttributes;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -43,7 +39,7 @@ final class DeskShop {
   }
 
   /** What was read, when, and how the files stood then. */
-  private record State(Now now, Instant at, long stamp) {}
+  private record State(Now now, Instant at, FolderStamp stamp) {}
 
   /**
    * The shop at one moment, and what was found out about it.
@@ -99,7 +95,7 @@ final class DeskShop {
   }
 
   private State read() {
-    long stamp = stamp();
+    FolderStamp stamp = stamp();
     return new State(
         Now.of(LoadedShop.load(folder, clock), new PagesNow(out)), clock.instant(), stamp);
   }
@@ -139,14 +135,15 @@ final class DeskShop {
   synchronized void put(Job job) {
     State before = state;
     LoadedShop shop = before.now().shop().with(job);
-    state = new State(Now.of(shop, before.now().made()), before.at(), before.stamp());
+    FolderStamp stamp = before.stamp().knowing(jobs(), folder.resolve(job.where().file()));
+    state = new State(Now.of(shop, before.now().made()), before.at(), stamp);
   }
 
   /** Reads the folder again where it is another by now. */
   void look() {
     State before = state;
     boolean old = Duration.between(before.at(), clock.instant()).compareTo(LONGEST) > 0;
-    if (old || stamp() != before.stamp()) {
+    if (old || !stamp().isAs(before.stamp())) {
       synchronized (this) {
         if (state == before) {
           state = read();
@@ -155,41 +152,34 @@ final class DeskShop {
     }
   }
 
-  /** Another number where a file came, went or changed. */
-  private long stamp() {
-    long[] sum = {0};
-    try {
-      Files.walkFileTree(
-          folder,
-          new SimpleFileVisitor<>() {
-            @Override
-            public FileVisitResult preVisitDirectory(Path dir, BasicFileAttributes facts) {
-              boolean hidden = !dir.equals(folder) && dir.getFileName().toString().startsWith(".");
-              return hidden || dir.toAbsolutePath().normalize().equals(out)
-                  ? FileVisitResult.SKIP_SUBTREE
-                  : FileVisitResult.CONTINUE;
-            }
-
-            @Override
-            public FileVisitResult visitFile(Path file, BasicFileAttributes facts) {
-              if (!file.getFileName().toString().startsWith(".")) {
-                long one =
-                    31 * (31 * file.hashCode() + facts.size())
-                        + facts.lastModifiedTime().toMillis();
-                sum[0] += one * 0x9E3779B97F4A7C15L;
-              }
-              return FileVisitResult.CONTINUE;
-            }
-
-            @Override
-            public FileVisitResult visitFileFailed(Path file, IOException e) {
-              return FileVisitResult.CONTINUE;
-            }
-          });
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+  /**
+   * The same where a glance, which costs next to nothing, shows that a job came, went or changed:
+   * who has just written a file by hand asks for it at once.
+   *
+   * @param id the number of the job that is asked for, which names a file; empty for any
+   */
+  void glance(String id) {
+    FolderStamp known = state.stamp();
+    boolean same =
+        known.has(jobs())
+            && known.has(folder.resolve("jobs.csv"))
+            && (id.isEmpty() || known.has(folder.resolve(file(id))));
+    if (!same) {
+      look();
     }
-    return sum[0];
+  }
+
+  /** Where a job stands; one that cannot be read most likely in the file of its name. */
+  private String file(String id) {
+    return job(id).map(job -> job.where().file()).orElse("jobs/" + id + ".yaml");
+  }
+
+  private Path jobs() {
+    return folder.resolve("jobs");
+  }
+
+  private FolderStamp stamp() {
+    return FolderStamp.of(folder, out);
   }
 
   /** A good job by its id. */

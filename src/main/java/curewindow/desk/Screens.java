@@ -22,7 +22,8 @@ import java.util.regex.Pattern;
 final class Screens implements DeskServer.Screens {
 
   private static final String JOB = "/job/";
-  private static final Pattern JOB_PATH = Pattern.compile(JOB + "([A-Za-z0-9._-]{1,40})/hand-over");
+  private static final Pattern JOB_PATH =
+      Pattern.compile(JOB + "([A-Za-z0-9._-]{1,40})(/[a-z-]*)?");
   private static final Set<String> LANGUAGES = Set.of("en", "es");
 
   /** Searches that find little, until the machine has learned to look through all cars fast. */
@@ -146,6 +147,7 @@ final class Screens implements DeskServer.Screens {
     if (shop.isPresent()) {
       return shop.get();
     }
+    glance(path);
     if (!desk.now().isUsable()) {
       return broken(request, words);
     }
@@ -173,6 +175,16 @@ final class Screens implements DeskServer.Screens {
       case EnterScreen.PATH -> in(request, words);
       default -> notHere(request, words);
     };
+  }
+
+  /** Files that somebody has just written by hand are looked for where cars are. */
+  private void glance(String path) {
+    Matcher job = JOB_PATH.matcher(path);
+    if (job.matches()) {
+      desk.glance(job.group(1));
+    } else if (path.equals("/") || path.equals("/find")) {
+      desk.glance("");
+    }
   }
 
   /** Who typed the passcode in a window of its own has the form still open in the other. */
@@ -282,7 +294,7 @@ final class Screens implements DeskServer.Screens {
   private static Optional<String> told(Request request, Words words) {
     String done = request.query().one("done");
     String from = request.query().one("from");
-    if (done.equals("moved") && JOB_PATH.matcher(JOB + from + "/hand-over").matches()) {
+    if (done.equals("moved") && JOB_PATH.matcher(JOB + from).matches()) {
       Matcher at = JOB_PATH.matcher(request.path());
       return at.matches()
           ? Optional.of(words.text("desk.done.moved", Map.of("id", at.group(1), "from", from)))

@@ -237,6 +237,28 @@ class OpenFormTest {
     assertTrue(advice.get(2).contains("until Monday, November 30, 8:30 AM"), advice::toString);
   }
 
+  /** No sleep: whoever has written a file by hand asks for it the next moment. */
+  @Test
+  void aFileWrittenByHandIsKnownAtOnce() throws IOException {
+    Path jobs = desk.shop.resolve("jobs");
+    String job = Files.readString(jobs.resolve("Q-3101.yaml"));
+    Path by = jobs.resolve("Q-3190.yaml");
+    Files.writeString(by, job.replace("Q-3101", "Q-3190").replace("Mara", "Oda"));
+    assertEquals(200, desk.get("/job/Q-3190").statusCode());
+    Files.writeString(by, job.replace("Q-3101", "Q-3190").replace("Mara", "Odalis"));
+    assertTrue(desk.page("/job/Q-3190").contains("Q-3190 · Odalis"));
+    Files.writeString(
+        jobs.resolve("Q-3191.yaml"),
+        job.replace("Q-3101", "Q-3191").replaceFirst("pickup: \\S+", "pickup: 2026-11-25T16:00"));
+    assertTrue(desk.page("/").contains("/job/Q-3191"), desk.page("/"));
+    Files.writeString(jobs.resolve("Q-3192.yaml"), job.replace("Q-3101", "Q-3192"));
+    assertTrue(desk.page("/find?q=q-319").contains("/job/Q-3192"));
+    Files.writeString(jobs.resolve("Q-3192.yaml"), "id: Q-3192\n");
+    assertTrue(desk.page("/job/Q-3192").contains("its file cannot be read"));
+    Files.delete(jobs.resolve("Q-3192.yaml"));
+    assertFalse(desk.page("/find?q=q-319").contains("/job/Q-3192"));
+  }
+
   private List<String> advice(String finished, String pickup) {
     String[] car =
         DeskClient.car(
