@@ -14,7 +14,7 @@ import java.util.Optional;
 final class FindScreen {
 
   /** On one screen; more cars than any roll is enough for. */
-  private static final int SHOWN = 500;
+  private static final int SHOWN = 200;
 
   /**
    * The screen.

@@ -202,10 +202,13 @@ class OpenFormTest {
     assertEquals(120, all.select("ul.cards li").size());
     assertTrue(all.text().contains("120 cars."), all.text());
     Document first = Jsoup.parse(desk.page("/find?q=RL-0"));
-    assertEquals(500, first.select("ul.cards li").size());
-    assertTrue(first.text().contains("Cars 1 to 500 of 620."), first.text());
-    Document rest = Jsoup.parse(desk.page(first.select("a:contains(Those after)").attr("href")));
-    assertEquals(120, rest.select("ul.cards li").size());
+    assertEquals(200, first.select("ul.cards li").size());
+    assertTrue(first.text().contains("Cars 1 to 200 of 620."), first.text());
+    Document rest = first;
+    for (int part = 0; part < 3; part++) {
+      rest = Jsoup.parse(desk.page(rest.select("a:contains(Those after)").attr("href")));
+    }
+    assertEquals(20, rest.select("ul.cards li").size());
     assertEquals(1, rest.select("a:contains(Those before)").size());
     assertEquals(0, rest.select("a:contains(Those after)").size());
   }
