@@ -3,12 +3,22 @@ package curewindow.desk;
 import curewindow.intake.IntakePlan;
 import curewindow.intake.RowPlan;
 import curewindow.intake.RowPlan.State;
+import curewindow.shop.Car;
+import curewindow.shop.Film;
+import curewindow.shop.FittedItem;
+import curewindow.shop.Job;
+import curewindow.site.LoadedShop;
+import curewindow.told.Listing;
 import curewindow.words.Words;
+import java.time.Instant;
+import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What becomes of each row of a table, as the desk says it. */
 final class ImportRows {
@@ -22,8 +32,19 @@ final class ImportRows {
    * @param state the name of what becomes of it
    * @param told the same for people
    * @param problems what is wrong with it, and what to do
+   * @param read what was read from it, so that a column in the wrong place is seen; empty where it
+   *     has a problem
    */
-  record Row(int line, String job, String state, String told, List<String> problems) {}
+  record Row(
+      int line,
+      String job,
+      String state,
+      String told,
+      List<String> problems,
+      Optional<Read> read) {}
+
+  /** What was read from a row, in words. */
+  record Read(String car, String fitted, String finished, String pickup) {}
 
   /**
    * All rows.
@@ -38,12 +59,16 @@ final class ImportRows {
   private final IntakePlan plan;
   private final boolean done;
   private final ImportTold told;
+  private final Map<String, Film> films;
+  private final ZoneId zone;
   private final Words words;
 
-  private ImportRows(IntakePlan plan, boolean done, ImportTold told, Words words) {
+  private ImportRows(IntakePlan plan, boolean done, ImportTold told, LoadedShop shop, Words words) {
     this.plan = plan;
     this.done = done;
     this.told = told;
+    this.films = shop.read().catalogue().films();
+    this.zone = shop.shop().orElseThrow().zone();
     this.words = words;
   }
 
@@ -52,8 +77,8 @@ final class ImportRows {
    *
    * @param done whether it was carried out
    */
-  static Rows of(IntakePlan plan, boolean done, ImportTold told, Words words) {
-    return new ImportRows(plan, done, told, words).rows();
+  static Rows of(IntakePlan plan, boolean done, ImportTold told, LoadedShop shop, Words words) {
+    return new ImportRows(plan, done, told, shop, words).rows();
   }
 
   private Rows rows() {
@@ -92,6 +117,35 @@ final class ImportRows {
         row.job(),
         state,
         words.text("desk.import.state." + key),
-        row.problems().stream().map(told::text).toList());
+        row.problems().stream().map(told::text).toList(),
+        row.read().map(this::read));
+  }
+
+  private Read read(RowPlan.Read read) {
+    Job job = read.job();
+    FittedItem item = read.item();
+    Car car = job.car();
+    return new Read(
+        joined(
+            job.firstName(),
+            car.text(),
+            words.text("car.body." + car.body().id()),
+            words.text("desk.paint." + car.paint().id())),
+        joined(
+            words.text("service." + item.service()),
+            films.get(item.film()).name(),
+            Listing.of(item.spots().stream().map(s -> words.text("spot." + s)).toList(), words),
+            item.batch().orElse("")),
+        time(item.finished()),
+        time(job.pickup()));
+  }
+
+  private static String joined(String... parts) {
+    return Stream.of(parts).filter(p -> !p.isBlank()).collect(Collectors.joining(" · "));
+  }
+
+  /** With its year, as day, month and year may have been taken for each other. */
+  private String time(Instant at) {
+    return words.date(at.atZone(zone).toLocalDate()) + ", " + words.time(at, zone);
   }
 }

@@ -275,7 +275,7 @@ final class ImportScreen {
             map,
             outcome.failed(),
             plan.notes().stream().map(ProblemWords.ofRows(words)::told).toList(),
-            ImportRows.of(plan, outcome.done(), sent.told(), words),
+            ImportRows.of(plan, outcome.done(), sent.told(), desk.now().shop(), words),
             go,
             outcome.done());
     return Answer.html(

@@ -56,8 +56,14 @@ final class JobFields {
       Field lampSurface,
       Field lampMinutes) {}
 
-  /** All fields beside the items. */
+  /**
+   * All fields beside the items.
+   *
+   * @param degrees the units of temperatures, and sign what they are called
+   */
   record Rest(
+      String degrees,
+      String sign,
       Field id,
       Field firstName,
       Choices language,
@@ -76,6 +82,7 @@ final class JobFields {
   private final Catalogue catalogue;
   private final JobDraft draft;
   private final FormMemory memory;
+  private final Degrees degrees;
   private final FormFields fields;
   private final Words words;
 
@@ -85,13 +92,16 @@ final class JobFields {
     this.memory = memory;
     this.catalogue = shop.read().catalogue();
     this.draft = draft;
-    this.fields = new FormFields(problems, words);
+    this.degrees = Degrees.of(shop);
+    this.fields = new FormFields(degrees.told(problems), words);
     this.words = words;
   }
 
   Rest rest() {
     JobDraft.CarDraft car = draft.car();
     return new Rest(
+        degrees.units().id(),
+        degrees.sign(),
         fields.field("id", draft.id()),
         fields.field("first-name", draft.firstName()),
         fields.choices("language", shop.read().languages(), draft.language(), this::language),
@@ -178,7 +188,7 @@ final class JobFields {
         fields.field(JobForm.name(number, "vlt"), item.vlt()),
         fields.field(JobForm.name(number, "glass-vlt"), item.glassVlt()),
         fields.field(JobForm.name(number, "warranty-years"), item.warrantyYears()),
-        fields.field(JobForm.name(number, "lamp.surface"), item.lampSurface()),
+        fields.field(JobForm.name(number, "lamp.surface"), degrees.shown(item.lampSurface())),
         fields.field(JobForm.name(number, "lamp.minutes"), item.lampMinutes()));
   }
 

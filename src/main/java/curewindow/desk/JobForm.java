@@ -77,7 +77,7 @@ final class JobForm {
         TypedNumber.plain(form.one(name(n, "glass-vlt"))),
         form.one(name(n, "batch")),
         TypedNumber.plain(form.one(name(n, "warranty-years"))),
-        TypedNumber.plain(form.one(name(n, "lamp.surface"))),
+        Degrees.of(form).celsius(form.one(name(n, "lamp.surface"))),
         TypedNumber.plain(form.one(name(n, "lamp.minutes"))));
   }
 

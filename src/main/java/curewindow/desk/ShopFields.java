@@ -1,5 +1,6 @@
 package curewindow.desk;
 
+import curewindow.cure.Bay;
 import curewindow.desk.FormFields.Choice;
 import curewindow.desk.FormFields.Choices;
 import curewindow.desk.FormFields.Field;
@@ -13,6 +14,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -55,11 +57,16 @@ final class ShopFields {
   /**
    * What most shops leave as it is.
    *
+   * @param degrees the units of temperatures, and sign what they are called
+   * @param usual what the bay is like where nobody says
    * @param open whether something of it is wrong
    */
   record More(
       Field locale,
       Choices units,
+      String degrees,
+      String sign,
+      String usual,
       Field temperature,
       Field humidity,
       Field lamp,
@@ -70,13 +77,15 @@ final class ShopFields {
 
   private final LoadedShop shop;
   private final ShopDraft draft;
+  private final Degrees degrees;
   private final FormFields fields;
   private final Words words;
 
   ShopFields(LoadedShop shop, ShopDraft draft, List<Problem> problems, Words words) {
     this.shop = shop;
     this.draft = draft;
-    this.fields = new FormFields(problems, words);
+    this.degrees = Degrees.of(shop, draft.language(), draft.units());
+    this.fields = new FormFields(degrees.told(problems), words);
     this.words = words;
   }
 
@@ -114,10 +123,19 @@ final class ShopFields {
             u -> words.text("desk.shop.in-units." + (u.isEmpty() ? "usual" : u)));
     List<Field> bay =
         List.of(
-            fields.field("bay.temperature", draft.bay().temperature()),
+            fields.field("bay.temperature", degrees.shown(draft.bay().temperature())),
             fields.field("bay.humidity", draft.bay().humidity()),
-            fields.field("bay.lamp", draft.bay().lamp()));
+            fields.field("bay.lamp", degrees.shown(draft.bay().lamp())));
     return more(locale, units, bay, own ? send() : List.of(NOWHERE, NOWHERE, NOWHERE));
+  }
+
+  private String usualBay() {
+    Words ours = shop.words().of(words.language(), degrees.units());
+    return words.text(
+        "desk.shop.bay-hint",
+        Map.of(
+            "bay", ours.temperature(Bay.USUAL_TEMPERATURE),
+            "lamp", ours.temperature(Bay.USUAL_LAMP)));
   }
 
   private List<Field> send() {
@@ -128,7 +146,7 @@ final class ShopFields {
         fields.field("send.key-file", draft.send().keyFile()));
   }
 
-  private static More more(Field locale, Choices units, List<Field> bay, List<Field> send) {
+  private More more(Field locale, Choices units, List<Field> bay, List<Field> send) {
     boolean open =
         !units.problems().isEmpty()
             || Stream.of(List.of(locale), bay, send)
@@ -137,6 +155,9 @@ final class ShopFields {
     return new More(
         locale,
         units,
+        degrees.units().id(),
+        degrees.sign(),
+        usualBay(),
         bay.get(0),
         bay.get(1),
         bay.get(2),

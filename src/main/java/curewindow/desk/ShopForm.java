@@ -4,6 +4,7 @@ import curewindow.climate.Place;
 import curewindow.shop.ShopDraft;
 import curewindow.shop.ShopDraft.BayDraft;
 import curewindow.shop.ShopDraft.SendDraft;
+import curewindow.shop.TypedNumber;
 import curewindow.words.Words;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -113,9 +114,16 @@ final class ShopForm {
 
   private static BayDraft bay(Request.Values form, BayDraft kept) {
     return new BayDraft(
-        typed(form, "bay.temperature", kept.temperature()),
-        typed(form, "bay.humidity", kept.humidity()),
-        typed(form, "bay.lamp", kept.lamp()));
+        degrees(form, "bay.temperature", kept.temperature()),
+        TypedNumber.plain(typed(form, "bay.humidity", kept.humidity())),
+        degrees(form, "bay.lamp", kept.lamp()));
+  }
+
+  /** What nobody changed stays to the letter. */
+  private static String degrees(Request.Values form, String name, String kept) {
+    Degrees degrees = Degrees.of(form);
+    String typed = form.one(name);
+    return form.has(name) && !typed.equals(degrees.shown(kept)) ? degrees.celsius(typed) : kept;
   }
 
   private static SendDraft send(Request.Values form, SendDraft kept) {

@@ -221,6 +221,7 @@ final class ShopScreen {
           Optional.ofNullable(places().get(value))
               .map(p -> words.place(p.name(), p.zone()))
               .orElse(value);
+      case "bay.temperature", "bay.lamp" -> Degrees.of(desk.now().shop()).shown(value);
       case "language" -> desk.now().shop().words().of(value).text("language.name");
       default -> value;
     };

@@ -31,6 +31,7 @@ final class Planning {
   private final TheirPlaces places;
   private final Map<Integer, RowPlan> plans = new HashMap<>();
   private final Map<String, String> texts = new LinkedHashMap<>();
+  private final Map<String, Job> reads = new HashMap<>();
   private final Set<String> ids = new HashSet<>();
 
   private Planning(
@@ -78,10 +79,7 @@ final class Planning {
     for (TableRow row : table.rows()) {
       sorting
           .fault(row.line())
-          .ifPresent(
-              fault ->
-                  plans.put(
-                      row.line(), new RowPlan(row.line(), "", RowPlan.State.LEFT, List.of(fault))));
+          .ifPresent(fault -> plans.put(row.line(), RowPlan.left(row.line(), "", List.of(fault))));
     }
     for (Joined job : sorting.jobs()) {
       Problems problems = new Problems();
@@ -109,6 +107,7 @@ final class Planning {
       return RowPlan.State.LEFT;
     }
     Job read = tried.job().get();
+    reads.put(job.id(), read);
     if (there.has(read, text)) {
       return RowPlan.State.THERE;
     }
@@ -135,6 +134,13 @@ final class Planning {
                 "give one of the two another number"));
   }
 
+  /** What was read from a row; each row of a job has an item of its own. */
+  private Optional<RowPlan.Read> read(Joined job, int row) {
+    return Optional.ofNullable(reads.get(job.id()))
+        .filter(read -> row < read.items().size())
+        .map(read -> new RowPlan.Read(read, read.items().get(row)));
+  }
+
   /** Each row has the problems of its lines; the others of a job that is left name one of them. */
   private void tell(Joined job, RowPlan.State state, List<Problem> problems) {
     for (int i = 0; i < job.rows().size(); i++) {
@@ -147,7 +153,10 @@ final class Planning {
               .toList();
       boolean lacks = state == RowPlan.State.LEFT && own.stream().noneMatch(Problem::isError);
       plans.put(
-          line, new RowPlan(line, job.id(), state, lacks ? List.of(other(job, i, problems)) : own));
+          line,
+          state == RowPlan.State.LEFT
+              ? RowPlan.left(line, job.id(), lacks ? List.of(other(job, i, problems)) : own)
+              : new RowPlan(line, job.id(), state, own, read(job, i)));
     }
   }
 

@@ -134,6 +134,25 @@ class ImportScreenTest {
     assertEquals("2 Q-3140 already there[]", rows(sent(ImportedTable.bytes(), "diary")).get(2));
   }
 
+  /** Who took a column for another one sees it before anything is written. */
+  @Test
+  void whatWasReadFromAGoodRowStandsBesideIt() {
+    Document rows = previewed();
+    assertEquals(
+        List.of(
+            "J\u00F6rg \u00B7 sedan \u00B7 Dark",
+            "Window tint \u00B7 Harbor 35 \u00B7 rear window \u00B7 H-1",
+            "November 24, 2026, 2:30 PM",
+            "November 24, 2026, 5 PM"),
+        rows.select("tr.good td").stream()
+            .skip(3)
+            .map(cell -> cell.text().replace('\u00A0', ' '))
+            .toList());
+    assertEquals("5", rows.selectFirst("tr.left td[colspan]").attr("colspan"));
+    assertEquals(3, rows.selectFirst("tr.left").select("td").size());
+    assertEquals(7, press(rows, "take").select("tr.good td").size(), "also once it is imported");
+  }
+
   /** The screen shows what the command would tell, in its own words, and offers the same rest. */
   @Test
   void theRowsAreThoseOfTheCommand() throws IOException {

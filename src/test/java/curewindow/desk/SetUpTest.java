@@ -272,8 +272,10 @@ class SetUpTest {
       assertTrue(before.contains("bay: {temperature: 21, humidity: 50, lamp: 60}"), before);
       Files.writeString(file, before);
       HttpResponse<String> shown = browser.get("/shop");
+      // A shop in Seattle thinks in Fahrenheit.
       assertTrue(
-          shown.body().contains("id=\"bay.temperature\" type=\"text\" value=\"21\""), shown.body());
+          shown.body().contains("id=\"bay.temperature\" type=\"text\" value=\"69.8\""),
+          shown.body());
       Map<String, List<String>> change =
           form(
               "version", Browser.version(shown),
