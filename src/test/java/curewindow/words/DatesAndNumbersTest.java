@@ -2,6 +2,7 @@ package curewindow.words;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.climate.Places;
 import curewindow.shop.ShopFiles;
@@ -51,7 +52,18 @@ final class DatesAndNumbersTest {
     assertEquals("midnight", en.time(midnight, DENVER));
     assertEquals("12:30\u00A0AM", en.time(midnight.plusSeconds(1800), DENVER));
     assertEquals("Thursday, December 3, just after midnight", en.dayAndTime(midnight, DENVER));
-    assertEquals("jueves 3 de diciembre a las 12\u00A0p.m.", es.dayAndTime(noon, DENVER));
+    assertEquals("mediodía", es.time(noon, DENVER));
+    assertEquals("jueves 3 de diciembre al mediodía", es.dayAndTime(noon, DENVER));
+    assertEquals("medianoche", es.time(midnight, DENVER));
+    assertEquals(
+        "jueves 3 de diciembre justo después de medianoche", es.dayAndTime(midnight, DENVER));
+    assertEquals(
+        "jueves 3 de diciembre a las 12:30\u00A0p.m.",
+        es.dayAndTime(noon.plusSeconds(1800), DENVER));
+    Words ar = library.of("ar");
+    assertEquals("الظهر", ar.time(noon, DENVER));
+    assertTrue(ar.dayAndTime(noon, DENVER).endsWith("، عند الظهر"), ar.dayAndTime(noon, DENVER));
+    assertEquals("منتصف الليل", ar.time(midnight, DENVER));
   }
 
   @Test
