@@ -2,11 +2,23 @@ package curewindow.told;
 
 import curewindow.cure.Release;
 import curewindow.shop.Hold;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** The cautions that are printed with holds that danger ends at once. */
 public final class Safety {
+
+  /** A caution: what may be asked in front, such as whether one sees, and what to do. */
+  private static final Pattern QUESTION = Pattern.compile("((?:[^?؟]*[?؟]\\s*)?)(.*)");
+
+  private static final char NO_BREAK = '\u00A0';
 
   private Safety() {}
 
@@ -28,10 +40,23 @@ public final class Safety {
    *
    * @param releases some of the job's releases
    * @param view the job
-   * @return the sentences, each once, with a space between; empty text for none
+   * @return the sentences, each once, with a space between; several answers to the same question
+   *     stand after it, and it is kept on one line; empty text for none
    */
   public static String of(List<Release> releases, JobView view) {
-    return String.join(
-        " ", releases.stream().flatMap(r -> of(r, view).stream()).distinct().toList());
+    Map<String, Set<String>> answers = new LinkedHashMap<>();
+    releases.stream()
+        .flatMap(r -> of(r, view).stream())
+        .map(QUESTION::matcher)
+        .filter(Matcher::matches)
+        .forEach(
+            m -> answers.computeIfAbsent(m.group(1), q -> new LinkedHashSet<>()).add(m.group(2)));
+    return answers.entrySet().stream()
+        .map(said -> onOneLine(said.getKey()) + String.join(" ", said.getValue()))
+        .collect(Collectors.joining(" "));
+  }
+
+  private static String onOneLine(String question) {
+    return question.isEmpty() ? "" : question.strip().replace(' ', NO_BREAK) + " ";
   }
 }
