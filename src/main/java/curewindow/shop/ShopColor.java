@@ -27,6 +27,9 @@ public final class ShopColor {
 
   private final Rgb color;
 
+  /** Found when first asked for: the search takes some milliseconds. */
+  private String onDark;
+
   private ShopColor(Rgb color) {
     this.color = color;
   }
@@ -65,8 +68,11 @@ public final class ShopColor {
    *
    * @return as CSS writes it
    */
-  public String onDark() {
-    return nearest(color, NIGHT, AT_NIGHT).hex();
+  public synchronized String onDark() {
+    if (onDark == null) {
+      onDark = nearest(color, NIGHT, AT_NIGHT).hex();
+    }
+    return onDark;
   }
 
   @Override
