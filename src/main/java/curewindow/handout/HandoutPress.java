@@ -53,15 +53,34 @@ public final class HandoutPress {
   }
 
   /**
+   * A PDF with handouts.
+   *
+   * @param pdf its bytes
+   * @param views the jobs that have one in it
+   */
+  public record Handouts(byte[] pdf, List<JobView> views) {
+
+    /** Copies the list. */
+    public Handouts {
+      views = List.copyOf(views);
+    }
+  }
+
+  /** The PDF alone of {@link #handouts}. */
+  Optional<byte[]> print(List<JobView> views, PaperChoice paper, Problems problems) {
+    return handouts(views, paper, problems).map(Handouts::pdf);
+  }
+
+  /**
    * The handouts of several jobs, in the order given. A job that gets none is left out; one whose
    * address is too long for a code that scans is left out and told.
    *
    * @param views the jobs
    * @param paper how they are laid on paper
    * @param problems where it is said what is wrong with the template or an address
-   * @return a PDF, or empty where there is nothing to print or the template has a mistake
+   * @return the handouts, or empty where there is nothing to print or the template has a mistake
    */
-  public Optional<byte[]> print(List<JobView> views, PaperChoice paper, Problems problems) {
+  public Optional<Handouts> handouts(List<JobView> views, PaperChoice paper, Problems problems) {
     List<JobView> printed = new ArrayList<>();
     List<QrCode> codes = new ArrayList<>();
     List<Map<String, Object>> pages = new ArrayList<>();
@@ -88,7 +107,8 @@ public final class HandoutPress {
                     document,
                     codes,
                     label(printed),
-                    pdf -> finish(pdf, paper, pages.size(), Accent.bits(house))));
+                    pdf -> finish(pdf, paper, pages.size(), Accent.bits(house))))
+        .map(pdf -> new Handouts(pdf, printed));
   }
 
   /** Lays the pages of so many handouts; true where a printer is to turn the paper. */
@@ -114,7 +134,10 @@ public final class HandoutPress {
     Problems mistakes = new Problems();
     Optional<Document> filled = template.fill(Map.of("cards", pages), house, pageRule(), mistakes);
     filled.ifPresent(
-        document -> new TextBoxes(template.file(), format.smallest(), mistakes).fit(document));
+        document -> {
+          new TextBoxes(template.file(), format.smallest(), mistakes).fit(document);
+          PaperSigns.keepPrintable(document);
+        });
     problems.addAll(mistakes.all());
     return mistakes.hasErrors() ? Optional.empty() : filled;
   }
@@ -134,15 +157,12 @@ public final class HandoutPress {
   /**
    * The dates that stand on a job's handout.
    *
-   * @param view the job
+   * @param view the job; one whose address is not too long for a code that scans
    * @param kind the handout
-   * @return the releases; none where the job gets no handout, or its address is too long for a code
-   *     that scans
+   * @return the releases; none where the job gets no handout
    */
   public static List<Release> dates(JobView view, Handout kind) {
-    return isFor(view, kind) && code(view, kind).isPresent()
-        ? HandoutValues.dates(view, kind)
-        : List.of();
+    return isFor(view, kind) ? HandoutValues.dates(view, kind) : List.of();
   }
 
   /**

@@ -88,7 +88,8 @@ public final class CardFile {
         JobViews.of(shop, withPage, clock, tokens, problems).stream()
             .collect(Collectors.partitioningBy(v -> HandoutPress.isFor(v, choice.as())));
     ready.join();
-    Optional<Printed> cards = print(press.get(), sorted.get(true), paper(shop, choice), problems);
+    Optional<HandoutPress.Handouts> cards =
+        print(press.get(), sorted.get(true), paper(shop, choice), problems);
     if (cards.isPresent()) {
       PrintedCards.note(shop, cards.get().views(), choice.as(), clock);
       AtomicFiles.writePrivate(file, cards.get().pdf());
@@ -113,17 +114,14 @@ public final class CardFile {
     return new PaperChoice(sheet, choice.start(), inks);
   }
 
-  /** A PDF and the jobs that it was printed from. */
-  record Printed(byte[] pdf, List<JobView> views) {}
-
   /** The handouts of the jobs that bring out no fault of the program; others are told. */
-  static Optional<Printed> print(
+  static Optional<HandoutPress.Handouts> print(
       HandoutPress press, List<JobView> views, PaperChoice paper, Problems problems) {
     return Faults.spare(
         views,
         view -> view.job().where(),
         problems,
-        (some, found) -> press.print(some, paper, found).map(pdf -> new Printed(pdf, some)));
+        (some, found) -> press.handouts(some, paper, found));
   }
 
   /** Without those whose code would lead nowhere, or to another's page, which are told. */

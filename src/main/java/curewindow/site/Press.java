@@ -228,7 +228,7 @@ public final class Press {
     Problems found = new Problems();
     // For looking at, so always in the inks of a screen.
     PaperChoice shown = PaperChoice.on(CardFile.paper(shop, own.handout()).sheet());
-    Optional<CardFile.Printed> printed =
+    Optional<HandoutPress.Handouts> printed =
         HandoutPress.read(shop.files(), own.handout().as(), found)
             .flatMap(press -> CardFile.print(press, views, shown, found));
     problems.addAll(found.all());

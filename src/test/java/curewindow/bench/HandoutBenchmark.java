@@ -81,7 +81,7 @@ public class HandoutBenchmark {
 
   private byte[] print(List<JobView> jobs, SheetPaper paper) {
     Problems problems = new Problems();
-    byte[] pdf = press.print(jobs, PaperChoice.on(paper), problems).orElseThrow();
+    byte[] pdf = press.handouts(jobs, PaperChoice.on(paper), problems).orElseThrow().pdf();
     if (!problems.all().isEmpty()) {
       throw new IllegalStateException(problems.all().toString());
     }
