@@ -13,6 +13,7 @@ import curewindow.told.Listing;
 import curewindow.told.ParkingWords;
 import curewindow.told.VisitWords;
 import curewindow.told.When;
+import curewindow.words.Isolates;
 import curewindow.words.Quantity;
 import curewindow.words.Words;
 import java.time.Instant;
@@ -110,8 +111,8 @@ public final class JobFacts implements GuideFacts {
   }
 
   /**
-   * A value of the shop's own; the same on every page. Among words from right to left it stands
-   * between isolates (UAX 9), so that a number keeps its plus and a house its street.
+   * A value of the shop's own, in its own order; the same on every page. A number keeps its plus
+   * and a house its street.
    *
    * @param shop the shop
    * @param what such as {@code phone}
@@ -128,7 +129,7 @@ public final class JobFacts implements GuideFacts {
               Optional.of(shop.street()).filter(s -> !s.isEmpty()).map(s -> String.join(", ", s));
           default -> Optional.empty();
         };
-    return value.map(v -> words.rightToLeft() ? "\u2068" + v + "\u2069" : v);
+    return value.map(v -> Isolates.own(v, words));
   }
 
   private Optional<String> job(String what) {

@@ -5,6 +5,7 @@ import curewindow.guide.JobFacts;
 import curewindow.shop.FittedItem;
 import curewindow.told.JobView;
 import curewindow.told.Listing;
+import curewindow.words.Isolates;
 import curewindow.words.Words;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -44,7 +45,7 @@ final class CareWords {
             .map(words::text)
             .toList());
     sheet.put("fitted", fitted(view));
-    sheet.put("street", CommonWords.kept(String.join(", ", view.shop().street()), words));
+    sheet.put("street", Isolates.own(String.join(", ", view.shop().street()), words));
     for (String key : List.of("days", "today", "key", "care", "maker")) {
       sheet.put(key, words.text("handout.care." + key));
     }

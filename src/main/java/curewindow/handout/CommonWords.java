@@ -4,6 +4,7 @@ import curewindow.cure.Release;
 import curewindow.shop.Hold;
 import curewindow.told.JobView;
 import curewindow.told.When;
+import curewindow.words.Isolates;
 import curewindow.words.Words;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -14,12 +15,6 @@ import java.util.Map;
 /** The values that every handout's template can show of one job. */
 final class CommonWords {
 
-  /** Keeps an address or a number in its order among letters that run from right to left. */
-  static final String LEFT_TO_RIGHT = "\u200E";
-
-  /** The same for what runs from right to left. */
-  static final String RIGHT_TO_LEFT = "\u200F";
-
   private static final String NO_BREAK = "\u00A0";
 
   private CommonWords() {}
@@ -28,22 +23,22 @@ final class CommonWords {
   static Map<String, Object> of(JobView view, int codeNumber) {
     Words words = view.words();
     PrintedAddress address = PrintedAddress.of(view.address());
-    String phone = kept(view.shop().phone(), words);
+    String phone = Isolates.own(view.shop().phone(), words);
     Map<String, Object> values = new LinkedHashMap<>();
     values.put("language", words.language());
     values.put("direction", words.rightToLeft() ? "rtl" : "ltr");
-    values.put("shop", own(view.shop().name(), words));
+    values.put("shop", Isolates.own(view.shop().name(), words));
     values.put("logo", view.shop().look().logo().isPresent());
     values.put("phone", phone);
     values.put("call", words.text("handout.card.question") + " " + phone);
     values.put("greeting", greeting(view));
     values.put("nameless", nameless(view));
-    values.put("car", own(view.car(), words));
+    values.put("car", Isolates.own(view.car(), words));
     values.put("type", words.text("handout.card.type"));
-    values.put("site", kept(address.brokenSite(), words));
+    values.put("site", Isolates.own(address.brokenSite(), words));
     values.put("groups", address.groups());
     String whole = address.brokenSite() + " " + String.join(NO_BREAK, address.groups());
-    values.put("address", kept(whole, words));
+    values.put("address", Isolates.own(whole, words));
     values.put("until", words.text("handout.card.until"));
     values.put("code", codeNumber);
     values.put("safe", words.text(mayGetWet(view) ? "handout.card.safe" : "handout.card.safe-dry"));
@@ -57,26 +52,12 @@ final class CommonWords {
         .noneMatch(r -> view.catalogue().is(r.hold(), Hold.Mark.ROAD));
   }
 
-  /** A text in Latin letters or digits, in its own order within any language. */
-  static String kept(String text, Words words) {
-    return words.rightToLeft() ? LEFT_TO_RIGHT + text + LEFT_TO_RIGHT : text;
-  }
-
-  /**
-   * A text that somebody wrote, in its own order, its marks at its own end, whatever language the
-   * handout has.
-   */
-  static String own(String text, Words words) {
-    boolean turned = PaperFont.isRightToLeft(text);
-    String mark = turned ? RIGHT_TO_LEFT : LEFT_TO_RIGHT;
-    return turned == words.rightToLeft() ? text : mark + text + mark;
-  }
-
   /** Nobody is greeted with half a name, so not by one with signs that the fonts lack. */
   private static String greeting(JobView view) {
     String name = view.job().firstName().strip();
     return PaperProblems.canGreet(name)
-        ? view.words().text("handout.card.greeting", Map.of("name", own(name, view.words())))
+        ? view.words()
+            .text("handout.card.greeting", Map.of("name", Isolates.own(name, view.words())))
         : nameless(view);
   }
 

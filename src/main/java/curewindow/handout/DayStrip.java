@@ -108,8 +108,7 @@ final class DayStrip {
 
   /** The room that a name takes, percent. */
   private static double room(String name) {
-    PaperFont font = PaperFont.NARROW_BOLD.covering(name);
-    return 100 * font.width(name, POINTS * font.scale()) / WIDTH + GAP;
+    return 100 * PaperFont.NARROW_BOLD.width(name, POINTS) / WIDTH + GAP;
   }
 
   private double part(Instant at) {

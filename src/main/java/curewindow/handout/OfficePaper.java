@@ -80,7 +80,7 @@ public final class OfficePaper {
             values, jobs.shop().look(), pageRule(paper(jobs.shop(), jobs.words())), problems);
     // The names of jobs with problems are told with those.
     filled
-        .map(OfficeSigns::keepPrintable)
+        .map(PaperSigns::keepPrintable)
         .map(lacking -> without(lacking, String.join("", day.leftOut())))
         .ifPresent(lacking -> tellLacking(lacking, jobs, problems));
     Instant made = jobs.start(day.day());
@@ -151,6 +151,6 @@ public final class OfficePaper {
   }
 
   private static String without(String signs, String known) {
-    return TextBoxes.without(signs, c -> known.indexOf(c) >= 0);
+    return PaperSigns.without(signs, c -> known.indexOf(c) >= 0);
   }
 }

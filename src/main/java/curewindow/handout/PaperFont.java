@@ -4,9 +4,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.fontbox.ttf.CmapLookup;
+import org.apache.fontbox.ttf.HeaderTable;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
@@ -30,7 +32,7 @@ enum PaperFont {
       "/net/sf/jasperreports/fonts/dejavu/DejaVuSansCondensed-Bold.ttf");
 
   /** Markazi's letters are small on their body: so much larger they look as large as Roboto's. */
-  private static final double ARABIC_SCALE = 1.2;
+  private static final double ARABIC_LARGER = 1.2;
 
   private final String id;
   private final String family;
@@ -69,6 +71,10 @@ enum PaperFont {
         outlines = new TTFParser().parse(RandomAccessReadBuffer.createBufferFromStream(in));
         // Texts are fitted letter by letter: joined pairs would be of another width, and slow.
         outlines.setEnableGsub(false);
+        if (family.equals(ARABIC.family)) {
+          HeaderTable header = outlines.getHeader();
+          header.setUnitsPerEm((int) Math.round(header.getUnitsPerEm() / ARABIC_LARGER));
+        }
       } catch (IOException e) {
         throw new UncheckedIOException(e);
       }
@@ -80,10 +86,19 @@ enum PaperFont {
     return Arrays.stream(values()).filter(f -> f.id.equals(id)).findFirst();
   }
 
-  /** The width of a text in millimetres at a size in points; joined letters are joined first. */
+  /**
+   * The width of a text in millimetres at a size in points; joined letters are joined first, and
+   * what this font lacks is as wide as in the font that has it.
+   */
   double width(String text, double points) {
     String drawn = isRightToLeft(text) ? Shaper.joined(text) : text;
-    return measures().ems(drawn) * points * 25.4 / 72;
+    double ems =
+        drawn
+            .codePoints()
+            .filter(c -> Character.getType(c) != Character.FORMAT)
+            .mapToDouble(c -> having(c).measures().ems(c))
+            .sum();
+    return ems * points * 25.4 / 72;
   }
 
   /** Whether a text has letters that are written from right to left. */
@@ -115,23 +130,24 @@ enum PaperFont {
         .toString();
   }
 
-  /** This font, or the first of the same weight that has all of a text, or else the last one. */
-  PaperFont covering(String text) {
+  /**
+   * The families that a text is set in, this one first. So Latin letters and digits look the same
+   * on a whole paper, whatever script stands beside them.
+   */
+  List<String> families(String text) {
+    String drawn = isRightToLeft(text) ? Shaper.joined(text) : text;
+    Stream<PaperFont> needed = drawn.codePoints().filter(PaperFont::isDrawn).mapToObj(this::having);
+    return Stream.concat(Stream.of(this), needed.sorted()).map(f -> f.family).distinct().toList();
+  }
+
+  /** This font, or the first of the same weight that has a character, or else the last one. */
+  private PaperFont having(int character) {
+    if (has(character)) {
+      return this;
+    }
     boolean bold = weight > 400;
-    PaperFont last = bold ? OTHER_BOLD : OTHER;
-    return Stream.of(this, bold ? ARABIC_BOLD : ARABIC)
-        .filter(font -> font.sets(text))
-        .findFirst()
-        .orElse(last);
-  }
-
-  private boolean sets(String text) {
-    return lacking(isRightToLeft(text) ? Shaper.joined(text) : text).isEmpty();
-  }
-
-  /** How much larger than the size that is asked for it is set. */
-  double scale() {
-    return this == ARABIC || this == ARABIC_BOLD ? ARABIC_SCALE : 1;
+    PaperFont arabic = bold ? ARABIC_BOLD : ARABIC;
+    return arabic.has(character) ? arabic : bold ? OTHER_BOLD : OTHER;
   }
 
   /** The characters of a text that no font has, each once. */
@@ -174,12 +190,8 @@ enum PaperFont {
       }
     }
 
-    double ems(String text) {
-      return text.codePoints()
-              .filter(c -> Character.getType(c) != Character.FORMAT)
-              .mapToLong(c -> advances[glyphs.getGlyphId(c)])
-              .sum()
-          / perEm;
+    double ems(int character) {
+      return advances[glyphs.getGlyphId(character)] / perEm;
     }
   }
 }

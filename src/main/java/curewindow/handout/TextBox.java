@@ -30,11 +30,6 @@ record TextBox(double width, int lines, double points, double least, PaperFont f
    */
   record Fitted(List<String> lines, double points, boolean whole) {}
 
-  /** The same room for another font, which is set as large as it looks as large. */
-  TextBox in(PaperFont other) {
-    return new TextBox(width, lines, points * other.scale(), least * other.scale(), other);
-  }
-
   /** The same room for a text that is to be no larger than another. */
   TextBox upTo(double size) {
     return new TextBox(width, lines, Math.max(least, Math.min(points, size)), least, font);
@@ -51,11 +46,34 @@ record TextBox(double width, int lines, double points, double least, PaperFont f
       for (double size = points; size >= floor; size = smaller(size, floor)) {
         List<String> wrapped = wrap(clean, size);
         if (wrapped.size() <= most && fits(wrapped, size)) {
-          return new Fitted(wrapped, size, true);
+          return new Fitted(balanced(clean, wrapped, size), size, true);
         }
       }
     }
     return new Fitted(cut(wrap(clean, least)), least, false);
+  }
+
+  /** As many lines, the last of which is at least half as long as the longest where words allow. */
+  private List<String> balanced(String text, List<String> wrapped, double size) {
+    List<String> best = wrapped;
+    for (double most = longest(best, size) - 0.01;
+        best.size() > 1 && isShort(best.get(best.size() - 1), longest(best, size), size);
+        most = longest(best, size) - 0.01) {
+      List<String> narrower = new TextBox(most, lines, points, least, font).wrap(text, size);
+      if (narrower.size() > best.size() || longest(narrower, size) > most) {
+        break;
+      }
+      best = narrower;
+    }
+    return best;
+  }
+
+  private boolean isShort(String last, double longest, double size) {
+    return font.width(last, size) < longest / 2;
+  }
+
+  private double longest(List<String> wrapped, double size) {
+    return wrapped.stream().mapToDouble(line -> font.width(line, size)).max().orElse(0);
   }
 
   /** The next size to try; the least one is always tried. */

@@ -12,11 +12,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.IntPredicate;
 import java.util.stream.Stream;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
-import org.w3c.dom.Node;
 import org.w3c.dom.NodeList;
 
 /**
@@ -25,14 +23,18 @@ import org.w3c.dom.NodeList;
  * data-whole="address"} it is never cut, as people type what it says: where it does not fit, that
  * is a mistake of this entry of shop.yaml. A shorter text in {@code data-else} is tried before
  * that, and before a text is cut. All texts of a handout with the same {@code data-same} get the
- * size of the smallest.
+ * size of the smallest. Those in an element with {@code data-room="14mm 1.1"} get smaller together
+ * until their lines, each 1.1 of its size, are no higher than 14 mm.
  */
 final class TextBoxes {
 
   private static final String MARK = "data-box";
   private static final String WHOLE = "data-whole";
   private static final String ELSE = "data-else";
-  private static final String SAME = "data-same";
+
+  /** Where lines may break, and isolates. */
+  private static final String UNSEEN = "[\u200B\u2066-\u2069]";
+
   private static final List<String> FONTS =
       Stream.of(PaperFont.TEXT, PaperFont.BOLD, PaperFont.NARROW, PaperFont.NARROW_BOLD)
           .map(PaperFont::id)
@@ -58,117 +60,34 @@ final class TextBoxes {
 
   void fit(Document document) {
     NodeList all = document.getElementsByTagName("*");
-    List<Text> texts = new ArrayList<>();
+    List<BoxedText> texts = new ArrayList<>();
     for (int i = 0; i < all.getLength(); i++) {
       if (all.item(i) instanceof Element element && element.hasAttribute(MARK)) {
         box(element.getAttribute(MARK)).ifPresent(box -> texts.add(fitted(element, box)));
       }
     }
-    Map<Set<Object>, Double> least = new HashMap<>();
-    for (Text text : texts) {
-      text.group().ifPresent(group -> least.merge(group, text.size(), Math::min));
-    }
-    for (Text text : texts) {
-      set(text.group().map(least::get).map(text::upTo).orElse(text));
-    }
+    TextRooms.fitted(sameSize(texts), this::tellRoom).forEach(BoxedText::set);
   }
 
-  private Text fitted(Element element, TextBox box) {
-    Text first = Text.of(element, element.getTextContent(), box);
-    if (first.lines().whole()) {
+  private static List<BoxedText> sameSize(List<BoxedText> texts) {
+    Map<Set<Object>, Double> least = new HashMap<>();
+    for (BoxedText text : texts) {
+      text.group().ifPresent(group -> least.merge(group, text.fitted().points(), Math::min));
+    }
+    return texts.stream().map(t -> t.group().map(least::get).map(t::upTo).orElse(t)).toList();
+  }
+
+  private BoxedText fitted(Element element, TextBox box) {
+    BoxedText first = BoxedText.of(element, element.getTextContent(), box);
+    if (first.fitted().whole()) {
       return first;
     }
-    Text last =
-        element.hasAttribute(ELSE) ? Text.of(element, element.getAttribute(ELSE), box) : first;
-    if (!last.lines().whole() && element.hasAttribute(WHOLE)) {
-      tellTooLong(element.getAttribute(WHOLE), last.text().replace(TextBox.MAY_BREAK, ""));
+    BoxedText last =
+        element.hasAttribute(ELSE) ? BoxedText.of(element, element.getAttribute(ELSE), box) : first;
+    if (!last.fitted().whole() && element.hasAttribute(WHOLE)) {
+      tellTooLong(element.getAttribute(WHOLE), last.text().replaceAll(UNSEEN, ""));
     }
     return last;
-  }
-
-  /** A text in the box of its element. */
-  private record Text(
-      Element element, String text, TextBox box, PaperFont font, TextBox.Fitted lines) {
-
-    static Text of(Element element, String text, TextBox box) {
-      String shown = withoutVowelSigns(text);
-      PaperFont font = box.font().covering(shown);
-      return new Text(element, text, box, font, box.in(font).fit(printable(shown, font)));
-    }
-
-    /** Its size, as if it were set in the box's own font. */
-    double size() {
-      return lines.points() / font.scale();
-    }
-
-    Text upTo(double size) {
-      return size < size() ? of(element, text, box.upTo(size)) : this;
-    }
-
-    /** What it shares its size with: the texts of the same mark on the same handout. */
-    Optional<Set<Object>> group() {
-      if (!element.hasAttribute(SAME)) {
-        return Optional.empty();
-      }
-      Node handout = element;
-      while (handout instanceof Element at && !at.hasAttribute("lang")) {
-        handout = at.getParentNode();
-      }
-      return Optional.of(Set.of(element.getAttribute(SAME), handout));
-    }
-  }
-
-  private static void set(Text text) {
-    Element element = text.element();
-    List<String> lines = text.lines().lines();
-    element.setTextContent("");
-    for (int i = 0; i < lines.size(); i++) {
-      if (i > 0) {
-        element.appendChild(
-            element.getOwnerDocument().createElementNS(element.getNamespaceURI(), "br"));
-      }
-      String line = inOrder(lines.get(i), text.text());
-      element.appendChild(element.getOwnerDocument().createTextNode(line));
-    }
-    element.setAttribute(
-        "style",
-        String.format(
-            Locale.ROOT,
-            "white-space:nowrap;font-family:'%s';font-weight:%d;font-size:%.2fpt;%s",
-            text.font().family(),
-            text.font().weight(),
-            text.lines().points(),
-            element.getAttribute("style")));
-  }
-
-  /** Each line by itself where a mark keeps the whole text in its own order. */
-  private static String inOrder(String line, String whole) {
-    String mark = whole.isEmpty() ? "" : whole.substring(0, 1);
-    boolean kept = mark.equals(CommonWords.LEFT_TO_RIGHT) || mark.equals(CommonWords.RIGHT_TO_LEFT);
-    return kept && whole.endsWith(mark) ? mark + line + mark : line;
-  }
-
-  private static String printable(String text, PaperFont font) {
-    String lacking = font.lacking(text);
-    return lacking.isEmpty() ? text : without(text, c -> lacking.indexOf(c) >= 0);
-  }
-
-  /** Nothing here can place them. */
-  private static String withoutVowelSigns(String text) {
-    return without(text, TextBoxes::isVowelSign);
-  }
-
-  /** A text without some signs. */
-  static String without(String text, IntPredicate signs) {
-    return text.codePoints()
-        .filter(signs.negate())
-        .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
-        .toString();
-  }
-
-  /** Whether a character is an Arabic vowel sign. */
-  static boolean isVowelSign(int c) {
-    return c >= 0x064B && c <= 0x0652 || c == 0x0670;
   }
 
   private Optional<TextBox> box(String mark) {
@@ -206,6 +125,15 @@ final class TextBoxes {
                   + " has room for it",
               "shorten it, choose a larger handout, or give it more room in the template"));
     }
+  }
+
+  private void tellRoom(String mark) {
+    problems.add(
+        Problem.error(
+            "template-mistake",
+            Where.file(file),
+            "data-room=\"" + mark + "\" is not a room",
+            "write its height and that of a line, such as 14mm 1.1"));
   }
 
   private void tell(String mark, String font) {

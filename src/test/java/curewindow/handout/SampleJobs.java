@@ -52,7 +52,7 @@ public final class SampleJobs {
       WordsLibrary.open(new ShopFiles(Path.of("no-such-shop")));
 
   private static final String LONG_CAR =
-      "Donaudampfschifffahrtsgesellschaftskapitänsblaue viertürige Großraumlimousine";
+      "Nachtschattenblaue viertürige Großraumlimousine mit Dachträger";
 
   private WordsLibrary words = WORDS;
   private final List<Release> releases = new ArrayList<>();
@@ -100,7 +100,7 @@ public final class SampleJobs {
 
   /** The longest texts that a shop is likely to have, but for the customer's name. */
   SampleJobs longTexts() {
-    return shopName("Wolfeschlegelsteinhausen & Daughters Window Film, Paint Film and Coatings")
+    return shopName("Wolfeschlegelsteinhausen & Daughters Window Film and Coatings")
         .car(LONG_CAR)
         .phone("+49 (0)7531 555-0142 ext 4711")
         .site("https://aftercare.wolfeschlegelsteinhausen-and-daughters.example/customers/C/");

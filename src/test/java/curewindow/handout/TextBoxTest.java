@@ -28,7 +28,7 @@ final class TextBoxTest {
   void longTextWraps() {
     TextBox box = new TextBox(PaperFont.TEXT.width("Windows stay", 9), 2, 9, 7.5, PaperFont.TEXT);
     assertEquals(
-        new TextBox.Fitted(List.of("Windows stay", "up"), 9, true), box.fit("Windows stay up"));
+        new TextBox.Fitted(List.of("Windows", "stay up"), 9, true), box.fit("Windows stay up"));
   }
 
   @Test
@@ -47,6 +47,26 @@ final class TextBoxTest {
     assertTrue(fitted.lines().get(0).matches("Donaudampf.*…"), fitted::toString);
   }
 
+  /** No last line of one short word: it is at least half as long as the longest. */
+  @Test
+  void linesAreBalanced() {
+    String text = "Lift off with a wet, soft cloth the same day.";
+    double width = PaperFont.TEXT.width("Lift off with a wet, soft cloth the same", 9);
+    TextBox box = new TextBox(width, 2, 9, 9, PaperFont.TEXT);
+    assertEquals(
+        List.of("Lift off with a wet, soft cloth", "the same day."), box.fit(text).lines());
+  }
+
+  /** Arabic words beside digits are measured each in the font that has them. */
+  @Test
+  void digitsAreAsWideAsInAnyOtherText() {
+    double digits = PaperFont.NARROW_BOLD.width("2026", 10);
+    assertEquals(
+        digits + PaperFont.ARABIC_BOLD.width("م", 10),
+        PaperFont.NARROW_BOLD.width("2026م", 10),
+        0.001);
+  }
+
   @Test
   void widthsAreThoseOfTheFont() {
     // Roboto Condensed Regular: every digit is 1011 of 2048 units wide (from the font's own
@@ -57,9 +77,10 @@ final class TextBoxTest {
 
   @Test
   void everyScriptHasAFontThatSetsIt() {
-    assertEquals(PaperFont.NARROW, PaperFont.NARROW.covering("Año Ξένια Ольга"));
-    assertEquals(PaperFont.ARABIC_BOLD, PaperFont.NARROW_BOLD.covering("مرحبا 25 Halyard"));
-    assertEquals(PaperFont.OTHER, PaperFont.TEXT.covering("שלום"));
+    assertEquals(List.of("Card Narrow"), PaperFont.NARROW.families("Año Ξένια Ольга"));
+    assertEquals(
+        List.of("Card Narrow", "Card Arabic"), PaperFont.NARROW_BOLD.families("مرحبا 25 Halyard"));
+    assertEquals(List.of("Card Text", "Card Other"), PaperFont.TEXT.families("שלום"));
     assertEquals("漢", PaperFont.TEXT.lacking("a 漢 漢"));
     assertEquals("漢", PaperFont.lackingInAll("a 漢 שלום مرحبا"));
   }
@@ -71,8 +92,9 @@ final class TextBoxTest {
     for (int letter : letters.codePoints().toArray()) {
       String one = Character.toString(letter);
       for (String word : List.of(one, one + "ب", "ب" + one, "ب" + one + "ب", "ل" + one)) {
-        assertEquals(PaperFont.ARABIC, PaperFont.TEXT.covering(word), word);
-        assertEquals(PaperFont.ARABIC_BOLD, PaperFont.BOLD.covering(word), word);
+        for (PaperFont font : List.of(PaperFont.TEXT, PaperFont.BOLD)) {
+          assertEquals(List.of("Card Text", "Card Arabic"), font.families(word), word);
+        }
       }
     }
   }

@@ -1,20 +1,25 @@
 package curewindow.handout;
 
 import java.util.TreeSet;
+import java.util.function.IntPredicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.w3c.dom.Document;
+import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 import org.w3c.dom.NodeList;
 
-/** Takes out of running text what the fonts of papers cannot print. */
-final class OfficeSigns {
+/** Takes out of texts what the fonts of papers cannot print. */
+final class PaperSigns {
 
   private static final Pattern ISOLATED =
       Pattern.compile("[\u2066-\u2068]([^\u2066-\u2069]*)\u2069");
   private static final Pattern ISOLATES = Pattern.compile("[\u2066-\u2069]");
 
-  private OfficeSigns() {}
+  private static final String LEFT_TO_RIGHT = "\u200E";
+  private static final String RIGHT_TO_LEFT = "\u200F";
+
+  private PaperSigns() {}
 
   /**
    * Leaves only what can be printed.
@@ -24,8 +29,7 @@ final class OfficeSigns {
    */
   static String keepPrintable(Document document) {
     TreeSet<Integer> lacking = new TreeSet<>();
-    boolean turned = "rtl".equals(document.getDocumentElement().getAttribute("dir"));
-    keepPrintable(document.getDocumentElement(), turned, lacking);
+    keepPrintable(document.getDocumentElement(), false, lacking);
     return lacking.stream()
         .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
         .toString();
@@ -33,14 +37,20 @@ final class OfficeSigns {
 
   private static void keepPrintable(Node node, boolean turned, TreeSet<Integer> lacking) {
     if (node.getNodeType() == Node.TEXT_NODE) {
-      node.setNodeValue(printable(marked(node.getNodeValue(), turned), lacking));
+      PaperFont.lackingInAll(node.getNodeValue()).codePoints().forEach(lacking::add);
+      node.setNodeValue(marked(printable(node.getNodeValue()), turned));
     }
     if (!"style".equals(node.getNodeName())) {
-      NodeList inside = node.getChildNodes();
-      for (int i = 0; i < inside.getLength(); i++) {
-        keepPrintable(inside.item(i), turned, lacking);
+      boolean inside = node instanceof Element e ? isTurned(e, turned) : turned;
+      NodeList children = node.getChildNodes();
+      for (int i = 0; i < children.getLength(); i++) {
+        keepPrintable(children.item(i), inside, lacking);
       }
     }
+  }
+
+  private static boolean isTurned(Element element, boolean turned) {
+    return element.hasAttribute("dir") ? element.getAttribute("dir").equals("rtl") : turned;
   }
 
   /**
@@ -48,10 +58,10 @@ final class OfficeSigns {
    * own order, outside one that keeps it apart from its neighbors.
    */
   private static String marked(String said, boolean turned) {
-    String outside = turned ? CommonWords.RIGHT_TO_LEFT : CommonWords.LEFT_TO_RIGHT;
+    String outside = turned ? RIGHT_TO_LEFT : LEFT_TO_RIGHT;
     String left = said;
     for (Matcher m = ISOLATED.matcher(left); m.find(); m = ISOLATED.matcher(left)) {
-      String inside = runsLeft(m.group(1)) ? CommonWords.RIGHT_TO_LEFT : CommonWords.LEFT_TO_RIGHT;
+      String inside = runsLeft(m.group(1)) ? RIGHT_TO_LEFT : LEFT_TO_RIGHT;
       String own = outside + inside + m.group(1) + inside + outside;
       left = left.substring(0, m.start()) + own + left.substring(m.end());
     }
@@ -67,9 +77,22 @@ final class OfficeSigns {
         .orElse(false);
   }
 
-  private static String printable(String text, TreeSet<Integer> lacking) {
+  /** A text without the signs that no font has, and without Arabic vowel signs. */
+  static String printable(String text) {
     String missing = PaperFont.lackingInAll(text);
-    missing.codePoints().forEach(lacking::add);
-    return TextBoxes.without(text, c -> missing.indexOf(c) >= 0 || TextBoxes.isVowelSign(c));
+    return without(text, c -> missing.indexOf(c) >= 0 || isVowelSign(c));
+  }
+
+  /** A text without some signs. */
+  static String without(String text, IntPredicate signs) {
+    return text.codePoints()
+        .filter(signs.negate())
+        .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+        .toString();
+  }
+
+  /** Whether a character is an Arabic vowel sign, which nothing here can place. */
+  static boolean isVowelSign(int c) {
+    return c >= 0x064B && c <= 0x0652 || c == 0x0670;
   }
 }

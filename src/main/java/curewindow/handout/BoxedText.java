@@ -1,0 +1,93 @@
+package curewindow.handout;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
+
+/**
+ * A text that is fitted into the box of its element.
+ *
+ * @param element where it stands
+ * @param text the text as it was given
+ * @param box its room
+ * @param fitted its lines and their size
+ */
+record BoxedText(Element element, String text, TextBox box, TextBox.Fitted fitted) {
+
+  private static final String SAME = "data-same";
+  private static final String SPARE = "data-spare";
+  private static final String ISOLATE = "\u2068";
+  private static final String END = "\u2069";
+
+  /** Fits a text into a box. */
+  static BoxedText of(Element element, String text, TextBox box) {
+    return new BoxedText(element, text, box, box.fit(PaperSigns.printable(text)));
+  }
+
+  /** The same text, no larger than a size in points. */
+  BoxedText upTo(double size) {
+    boolean smaller = size < fitted.points() && !fitted.lines().isEmpty();
+    return smaller ? of(element, text, box.upTo(size)) : this;
+  }
+
+  /** Whether it may be left out where all else would not fit. */
+  boolean isSpare() {
+    return element.hasAttribute(SPARE) && !fitted.lines().isEmpty();
+  }
+
+  /** The same box without its text. */
+  BoxedText left() {
+    return new BoxedText(element, text, box, new TextBox.Fitted(List.of(), fitted.points(), true));
+  }
+
+  /** What it shares its size with: the texts of the same mark on the same handout. */
+  Optional<Set<Object>> group() {
+    return Optional.of(element.getAttribute(SAME))
+        .filter(same -> !same.isEmpty())
+        .map(same -> Set.of(same, above("lang").<Object>map(e -> e).orElse("")));
+  }
+
+  /** The element itself or the nearest one round it that has an attribute. */
+  Optional<Element> above(String attribute) {
+    for (Node at = element; at instanceof Element one; at = at.getParentNode()) {
+      if (one.hasAttribute(attribute)) {
+        return Optional.of(one);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Puts the lines into the element. */
+  void set() {
+    List<String> lines = fitted.lines();
+    element.setTextContent("");
+    for (int i = 0; i < lines.size(); i++) {
+      if (i > 0) {
+        element.appendChild(
+            element.getOwnerDocument().createElementNS(element.getNamespaceURI(), "br"));
+      }
+      element.appendChild(element.getOwnerDocument().createTextNode(inOrder(lines.get(i))));
+    }
+    element.setAttribute(
+        "style",
+        String.format(
+            Locale.ROOT,
+            "white-space:nowrap;font-family:%s;font-weight:%d;font-size:%.2fpt;%s",
+            box.font().families(String.join(" ", lines)).stream()
+                .collect(Collectors.joining("','", "'", "'")),
+            box.font().weight(),
+            fitted.points(),
+            element.getAttribute("style")));
+  }
+
+  /** Each line by itself where the whole text is isolated. */
+  private String inOrder(String line) {
+    return text.startsWith(ISOLATE) && text.endsWith(END)
+        ? ISOLATE + line.replace(ISOLATE, "").replace(END, "") + END
+        : line;
+  }
+}
