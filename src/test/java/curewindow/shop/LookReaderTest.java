@@ -103,7 +103,7 @@ class LookReaderTest {
   void theLogoOfTheDemoIsTaken() throws IOException {
     String text = Files.readString(Path.of("content/demo/logo.svg"));
     String clean = clean(svg(text));
-    assertTrue(clean.startsWith(OPEN.replace("90 30", "300 64")), clean);
+    assertTrue(clean.startsWith(OPEN.replace("90 30", "64 64")), clean);
     assertFalse(clean.contains("<!--"), clean);
     assertEquals(
         text.split("<(path|circle) ").length, clean.split("<(path|circle) ").length, clean);
