@@ -8,6 +8,7 @@ import java.io.InputStream;
 import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -55,6 +56,16 @@ record QuickStart(Path jar, Path java, Machine machine) {
   }
 
   private static final String NAME = "curewindow";
+
+  private static final String LOGO =
+      """
+      <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 64 64">
+        <g fill="none" stroke="#14252c" stroke-width="5" stroke-linecap="round">
+          <circle cx="32" cy="32" r="27"/>
+          <path fill="#0b5d57" d="M46 12C32 14 21 25 19 44L24 41C36 39 45 28 46 12Z"/>
+        </g>
+      </svg>
+      """;
 
   /** Each for a reason: no second compiler; no word about an archive that cannot be used. */
   private static final List<String> OPTIONS =
@@ -138,6 +149,7 @@ record QuickStart(Path jar, Path java, Machine machine) {
     if (NewShop.write(shop) instanceof NewShop.Refused refused) {
       throw new IOException(refused.problem().message() + "; " + refused.problem().fix());
     }
+    lookOwn(shop);
     String job = LoadedShop.load(shop, Clock.systemUTC()).jobs().get(0).id();
     List<String> options = new ArrayList<>(OPTIONS);
     options.add("-XX:ArchiveClassesAtExit=" + archive);
@@ -155,6 +167,15 @@ record QuickStart(Path jar, Path java, Machine machine) {
           "this Java made no archive of classes; call the program as before. It said: "
               + said.lines().findFirst().orElse("nothing"));
     }
+  }
+
+  /** A logo and a color, as what reads and draws them is a tenth of all classes. */
+  private static void lookOwn(Path shop) throws IOException {
+    Files.writeString(shop.resolve("logo.svg"), LOGO);
+    Files.writeString(
+        shop.resolve("shop.yaml"),
+        "\nlogo: logo.svg\ncolor: \"#0b5d57\"\n",
+        StandardOpenOption.APPEND);
   }
 
   private static void delete(Path folder) throws IOException {

@@ -22,8 +22,9 @@ public final class PressStart {
   private static final String PAGE =
       """
       <html xmlns="http://www.w3.org/1999/xhtml" xmlns:th="http://www.thymeleaf.org"><body>
-        <div class="sheet" th:each="card, at : ${cards}" th:attr="lang=${card.language}">
-          <div class="card" th:class="|card card${at.count}|">
+        <div class="sheet" th:each="card, at : ${cards}" th:with="one=${card.list.size() == 1}"
+            th:attr="lang=${card.language}">
+          <div class="card" data-room="9mm 1.1" th:class="${one ? 'card' : 'card card' + at.count}">
             <p data-box="50mm 2 9pt text" th:text="${card.text}" th:if="${card.text != ''}">A</p>
             <p data-box="50mm 1 9pt bold" th:text="|${card.text} ${card.language}|">A</p>
             <p data-box="50mm 1 9pt narrow" th:text="${card.text}">A</p>
@@ -72,7 +73,8 @@ public final class PressStart {
     Problems problems = new Problems();
     PaperTemplate template = PaperTemplate.of("start", PAGE, STYLE);
     List<QrCode> codes = QrCode.fitting("HTTPS://CARE.EXAMPLE/", 24).stream().toList();
-    Map<String, Object> card = Map.of("language", "en", "text", "Wait until 2 PM", "code", 0);
+    Map<String, Object> card =
+        Map.of("language", "en", "text", "Wait until 2 PM", "code", 0, "list", List.of(1));
     Optional<Document> filled =
         template.fill(Map.of("cards", List.of(card)), ShopLook.NONE, "", problems);
     filled.ifPresent(
