@@ -67,9 +67,13 @@ record QuickStart(Path jar, Path java, Machine machine) {
       </svg>
       """;
 
-  /** Each for a reason: no second compiler; no word about an archive that cannot be used. */
+  /**
+   * Each for a reason: no second compiler; no file for who watches; no word about an archive that
+   * cannot be used.
+   */
   private static final List<String> OPTIONS =
-      List.of("-XX:TieredStopAtLevel=1", "-Xlog:cds=off", "-Xlog:cds+dynamic=off");
+      List.of(
+          "-XX:TieredStopAtLevel=1", "-XX:-UsePerfData", "-Xlog:cds=off", "-Xlog:cds+dynamic=off");
 
   private static final Path LARGE = Path.of("/sys/kernel/mm/transparent_hugepage/enabled");
 

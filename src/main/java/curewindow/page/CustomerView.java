@@ -10,7 +10,7 @@ import java.util.Optional;
  *
  * @param below the address of the style of what stands below the first screen
  * @param script the address of the script
- * @param logo the shop's logo, in place of its name at the top
+ * @param logo the shop's logo, before its name at the top
  * @param calendars of the cases of parking beside the noted one, as JSON; empty where there is none
  */
 record CustomerView(

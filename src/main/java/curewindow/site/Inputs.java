@@ -50,6 +50,9 @@ final class Inputs {
   /** The print of what jobs of the same services and films use of the catalogue. */
   private final Map<Fitted, String> catalogue = new ConcurrentHashMap<>();
 
+  /** The words of a language, those that stand behind it and those that all languages share. */
+  private final Map<String, String> byLanguage = new ConcurrentHashMap<>();
+
   /**
    * The inputs of a shop folder.
    *
@@ -103,7 +106,9 @@ final class Inputs {
   private MadeBefore.From of(Job job, String token, Printed cards, String moved) {
     Set<String> shown = Pages.guides(job, loaded.read().catalogue(), loaded.guides());
     return new MadeBefore.From(
-        shared + wordsOf(job.language()) + used(job), of(shown), own(job, token, cards, moved));
+        shared + byLanguage.computeIfAbsent(job.language(), this::wordsOf) + used(job),
+        of(shown),
+        own(job, token, cards, moved));
   }
 
   /**
@@ -141,8 +146,7 @@ final class Inputs {
     return job.toString().replace(job.where().toString(), "") + moved + token + cards;
   }
 
-  /** The words of a language, those that stand behind it and those that all languages share. */
-  private SortedMap<String, String> wordsOf(String language) {
+  private String wordsOf(String language) {
     SortedMap<String, String> said = new TreeMap<>(words);
     said.keySet()
         .removeIf(
@@ -152,7 +156,7 @@ final class Inputs {
                   && !rest.startsWith(language + "/")
                   && !rest.startsWith(WordsLibrary.FALLBACK + "/");
             });
-    return said;
+    return said.toString();
   }
 
   /** What a job uses of the catalogue, and where the car and the shop are. */

@@ -3,6 +3,7 @@ package curewindow.site;
 import curewindow.problem.Problems;
 import curewindow.shop.Sha256;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -148,9 +149,9 @@ final class MadeBefore {
    * @param job the job's id, or {@link #PUBLIC}
    * @param from what they would be made from
    * @return the reason; empty where they stand as they would be made
-   * @throws IOException where the folder cannot be read
+   * @throws UncheckedIOException where the folder cannot be read
    */
-  Optional<Reason> reason(String job, From from) throws IOException {
+  Optional<Reason> reason(String job, From from) {
     Made made = last.get(job);
     if (made == null) {
       return Optional.of(Reason.NEW);
@@ -180,7 +181,7 @@ final class MadeBefore {
     return last.get(job).files().keySet();
   }
 
-  private boolean stands(Path file, long bytes) throws IOException {
+  private boolean stands(Path file, long bytes) {
     try {
       BasicFileAttributes facts = Files.readAttributes(file, BasicFileAttributes.class);
       return facts.isRegularFile()
@@ -188,6 +189,8 @@ final class MadeBefore {
           && facts.lastModifiedTime().compareTo(saved) <= 0;
     } catch (NoSuchFileException e) {
       return false;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
   }
 

@@ -96,6 +96,7 @@ final class PagesMade {
    *
    * @param jobs the good jobs
    * @throws IOException where a folder cannot be read or written
+   * @throws UncheckedIOException where one of many files cannot be
    */
   void make(List<Job> jobs) throws IOException {
     List<Job> anew = anew(jobs);
@@ -107,16 +108,17 @@ final class PagesMade {
   }
 
   /** The jobs whose files have to be made. Dates are only worked out where they moved. */
-  private List<Job> anew(List<Job> jobs) throws IOException {
+  private List<Job> anew(List<Job> jobs) {
     List<Job> anew = new ArrayList<>();
     for (List<Job> some : inParts(jobs, SOME)) {
       Map<String, JobView> measured = measured(some);
-      for (Job job : some) {
-        Optional<MadeBefore.From> from =
-            shop.dates().isMeasured(job)
-                ? Optional.ofNullable(measured.get(job.id())).map(inputs::of)
-                : Optional.of(inputs.unmeasured(job, tokens.apply(job)));
-        if (from.isPresent() && stands(job.id(), from.get().and(shop.calendarsSaid(job.id())))) {
+      List<Optional<Boolean>> stand =
+          Faults.guardEach(
+              some, Job::where, problems, (job, found) -> stands(job, measured.get(job.id())));
+      for (int i = 0; i < some.size(); i++) {
+        Job job = some.get(i);
+        if (stand.get(i).orElse(false)) {
+          memory.stand(job.id()).forEach(output::leave);
           standing.add(job);
           ids.add(job.id());
         } else {
@@ -125,6 +127,16 @@ final class PagesMade {
       }
     }
     return anew;
+  }
+
+  /** Where weather was measured it takes the view, which is not there where it has a fault. */
+  private boolean stands(Job job, JobView measured) {
+    if (measured == null && shop.dates().isMeasured(job)) {
+      return false;
+    }
+    MadeBefore.From from =
+        measured == null ? inputs.unmeasured(job, tokens.apply(job)) : inputs.of(measured);
+    return memory.reason(job.id(), from.and(shop.calendarsSaid(job.id()))).isEmpty();
   }
 
   /** Those of some jobs where weather was measured, each with its parkings, by id. */
@@ -153,7 +165,7 @@ final class PagesMade {
    * @param job the job's id, or a name of {@link MadeBefore} for what belongs to none
    * @param from what they would be made from
    */
-  private boolean stands(String job, MadeBefore.From from) throws IOException {
+  private boolean stands(String job, MadeBefore.From from) {
     boolean stands = memory.reason(job, from).isEmpty();
     if (stands) {
       memory.stand(job).forEach(output::leave);
@@ -195,24 +207,20 @@ final class PagesMade {
   /** A job whose files are written. */
   private record Done(PressReport.Made row, Written written) {}
 
-  private void write(List<Rendering.Customer> customers, Calendars calendars) throws IOException {
-    try {
-      Faults.guardEach(
-              customers,
-              customer -> customer.view().job().where(),
-              problems,
-              (customer, faults) -> write(customer.view(), customer.html(), calendars))
-          .stream()
-          .flatMap(Optional::stream)
-          .forEach(
-              done -> {
-                made.add(done.row());
-                ids.add(done.row().job());
-                written.put(done.row().job(), done.written());
-              });
-    } catch (UncheckedIOException e) {
-      throw e.getCause();
-    }
+  private void write(List<Rendering.Customer> customers, Calendars calendars) {
+    Faults.guardEach(
+            customers,
+            customer -> customer.view().job().where(),
+            problems,
+            (customer, faults) -> write(customer.view(), customer.html(), calendars))
+        .stream()
+        .flatMap(Optional::stream)
+        .forEach(
+            done -> {
+              made.add(done.row());
+              ids.add(done.row().job());
+              written.put(done.row().job(), done.written());
+            });
   }
 
   private Done write(JobView view, String html, Calendars calendars) {
@@ -278,7 +286,7 @@ final class PagesMade {
   }
 
   /** Whether the cards to look at stand as they would be made; if so they are left alone. */
-  boolean cardsStand(List<JobView> views) throws IOException {
+  boolean cardsStand(List<JobView> views) {
     return stands(MadeBefore.CARDS, cardsFrom(views));
   }
 

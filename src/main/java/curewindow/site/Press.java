@@ -12,6 +12,7 @@ import curewindow.shop.SheetPaper;
 import curewindow.shop.Shop;
 import curewindow.told.JobView;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -91,10 +92,14 @@ public final class Press {
     PressJobs jobs = PressJobs.of(shop, allowed.same(), clock);
     Press press = new Press(shop, output, leaving, jobs);
     Function<Job, String> given = JobViews.tokens(shop, jobs.good(), clock, tokens);
-    PressReport report = press.build(last, before, given, clock);
-    ReusedIds.note(shop, jobs.good());
-    shop.dates().keep();
-    return report;
+    try {
+      PressReport report = press.build(last, before, given, clock);
+      ReusedIds.note(shop, jobs.good());
+      shop.dates().keep();
+      return report;
+    } catch (UncheckedIOException e) {
+      throw e.getCause();
+    }
   }
 
   /**
@@ -214,8 +219,7 @@ public final class Press {
    *
    * @return how many there are, or empty where they could not be made
    */
-  private Optional<Integer> cards(PagesMade pages, List<JobView> now, LocalDate today)
-      throws IOException {
+  private Optional<Integer> cards(PagesMade pages, List<JobView> now, LocalDate today) {
     Shop own = shop.shop().orElseThrow();
     List<JobView> views =
         now.stream()

@@ -4,6 +4,7 @@ import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.told.JobView;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
@@ -72,7 +73,11 @@ public final class PressPlan {
     List<PageList.Row> before = shop.ledgers().open(PageList.read(out));
     plan.problems.addAll(LostAddresses.of(shop, before));
     if (plan.problems.errorCount() == 0) {
-      plan.pages(before, allowed, PressJobs.of(shop, allowed.same(), clock));
+      try {
+        plan.pages(before, allowed, PressJobs.of(shop, allowed.same(), clock));
+      } catch (UncheckedIOException e) {
+        throw e.getCause();
+      }
     }
     return plan;
   }
