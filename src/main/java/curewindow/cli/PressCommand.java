@@ -126,7 +126,8 @@ final class PressCommand implements Callable<Integer> {
     if (!knowsAllSame(loaded)) {
       return Exit.PROBLEMS;
     }
-    PressReport report = Press.run(loaded, output, clock, Tokens.secure(), allowed());
+    Press.Wish wish = new Press.Wish(allowed(), Press.Extent.ALL);
+    PressReport report = Press.run(loaded, output, clock, Tokens.secure(), wish);
     if (report.files().made() == 0) {
       ProblemLines.print(report.problems(), out);
       out.println("Nothing was built: printed cards would lead nowhere.");

@@ -128,5 +128,6 @@ public final class Desk implements AutoCloseable {
   public void close() {
     watch.shutdownNow();
     server.close();
+    screens.close();
   }
 }

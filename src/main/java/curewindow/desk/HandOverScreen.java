@@ -23,7 +23,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Handing a car over: its page is made and sent, its code shown, its card printed. */
-final class HandOverScreen {
+final class HandOverScreen implements AutoCloseable {
 
   /**
    * The screen.
@@ -79,6 +79,11 @@ final class HandOverScreen {
     this.pages = pages;
     this.clock = clock;
     this.press = new PagePress(desk, out, clock);
+  }
+
+  @Override
+  public void close() {
+    press.close();
   }
 
   /** The screen, with what came of a press where one was just done. */

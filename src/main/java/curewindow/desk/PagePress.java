@@ -25,13 +25,32 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 
-/** Makes a car's page, sends it where that is set up, and asks whether it answers. */
-final class PagePress {
+/**
+ * Makes a car's page, sends it where that is set up, and asks whether it answers. Other pages that
+ * have to be made follow by themselves, some at a time, so that nobody waits for them.
+ */
+final class PagePress implements AutoCloseable {
 
   private final DeskShop desk;
   private final Path out;
   private final Clock clock;
+
+  /** How many pages are made at a time while nobody waits: in between others get their turn. */
+  private static final int SOME = 50;
+
+  private static final long PAUSE = 500;
+
+  private final ExecutorService follow =
+      Executors.newSingleThreadExecutor(
+          work -> {
+            Thread thread = new Thread(work, "other pages");
+            thread.setDaemon(true);
+            return thread;
+          });
 
   PagePress(DeskShop desk, Path out, Clock clock) {
     this.desk = desk;
@@ -41,14 +60,47 @@ final class PagePress {
 
   Made of(Job job) throws IOException {
     List<Step> steps = new ArrayList<>();
-    PressReport report = press();
+    PressReport report = press(new Press.Extent(Set.of(job.id()), 0));
     desk.readAgain();
     List<Problem> wrong =
         report.problems().stream().filter(Problem::isError).filter(p -> concerns(p, job)).toList();
     boolean made = isNow(job.id()) && !report.leftOut().contains(job.id());
     steps.add(Step.of(made, made ? "desk.hand-over.made" : "desk.hand-over.not-made", Map.of()));
     wrong.stream().map(Step::of).forEach(steps::add);
+    if (report.later() > 0) {
+      steps.add(Step.of(true, "desk.hand-over.follow", Map.of("n", report.later())));
+      follow.execute(this::others);
+    }
     return made ? sent(job, steps) : new Made(steps, Optional.empty());
+  }
+
+  /** What goes wrong with one of them is told when it is asked for. */
+  private void others() {
+    try {
+      int before = Integer.MAX_VALUE;
+      int left = press(new Press.Extent(Set.of(), SOME)).later();
+      while (left > 0 && left < before) {
+        Thread.sleep(PAUSE);
+        before = left;
+        left = press(new Press.Extent(Set.of(), SOME)).later();
+      }
+      desk.readAgain();
+    } catch (IOException | RuntimeException e) {
+      // The folder is in use, or away: the next page that is made tries again.
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  /** Ends with the page that is being made; the others are made after the next one. */
+  @Override
+  public void close() {
+    follow.shutdownNow();
+    try {
+      follow.awaitTermination(1, TimeUnit.MINUTES);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
   }
 
   private boolean isNow(String job) {
@@ -60,10 +112,11 @@ final class PagePress {
   }
 
   /** A press takes seconds, in which others at the desk go on working. */
-  private PressReport press() throws IOException {
+  private PressReport press(Press.Extent extent) throws IOException {
     try (Output output = Output.open(out)) {
       LoadedShop shop = LoadedShop.load(desk.folder(), clock);
-      return Press.run(shop, output, clock, Tokens.secure(), new Press.Allowed(false, Set.of()));
+      Press.Wish wish = new Press.Wish(Press.Allowed.NOTHING, extent);
+      return Press.run(shop, output, clock, Tokens.secure(), wish);
     }
   }
 

@@ -67,6 +67,10 @@ final class Screens implements DeskServer.Screens {
     warm("/find", new Request.Values(Map.of("q", FIRST_SEARCHES.subList(0, 1))));
   }
 
+  void close() {
+    handOver.close();
+  }
+
   /** What the first screen needs is made ready while somebody opens the browser. */
   void warmUp() {
     warm("/", Request.Values.NONE);

@@ -175,7 +175,12 @@ final class MadeBefore {
     return then[2].equals(now[2]) ? Reason.GUIDE : Reason.OWN;
   }
 
-  /** The names of the files that stand as they would be made. They are remembered again. */
+  /** Whether a press made files under a name, be they as they would be made now or not. */
+  boolean has(String job) {
+    return last.containsKey(job);
+  }
+
+  /** The names of the files that stay as they stand. They are remembered again. */
   Set<String> stand(String job) {
     now.put(job, last.get(job));
     return last.get(job).files().keySet();

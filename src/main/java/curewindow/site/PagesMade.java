@@ -14,6 +14,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -47,11 +48,15 @@ final class PagesMade {
   private final Problems problems;
   private final MadeBefore memory;
   private final Inputs inputs;
+  private final Press.Extent extent;
   private final FirstAnswer answers;
   private final Inspections inspections;
   private final List<Job> standing = new ArrayList<>();
   private final List<PressReport.Made> made = new ArrayList<>();
   private final Set<String> ids = new HashSet<>();
+
+  /** Ids of the jobs whose files have to be made, but not now. */
+  private final Set<String> later = new HashSet<>();
 
   /** What is to be remembered once all is written: by job, from what its files were made. */
   private final Map<String, Written> written = new TreeMap<>();
@@ -70,6 +75,7 @@ final class PagesMade {
    * @param output where the files are put
    * @param tokens the secret part of each job's address
    * @param notes where dates that calendars give out are noted
+   * @param extent which pages are made now
    * @param problems where it is told what cannot be made
    * @throws IOException where a folder cannot be read
    */
@@ -78,12 +84,14 @@ final class PagesMade {
       Output output,
       Function<Job, String> tokens,
       Calendars.Notes notes,
+      Press.Extent extent,
       Problems problems)
       throws IOException {
     this.shop = shop;
     this.output = output;
     this.tokens = tokens;
     this.notes = notes;
+    this.extent = extent;
     this.problems = problems;
     this.memory = MadeBefore.read(output.root());
     this.inputs = new Inputs(shop, output.root());
@@ -99,8 +107,8 @@ final class PagesMade {
    * @throws UncheckedIOException where one of many files cannot be
    */
   void make(List<Job> jobs) throws IOException {
-    List<Job> anew = anew(jobs);
-    boolean openStands = stands(MadeBefore.PUBLIC, inputs.open());
+    List<Job> anew = now(anew(jobs));
+    boolean openStands = stands(MadeBefore.PUBLIC, inputs.open()) || waits(MadeBefore.PUBLIC);
     Rendering rendering = Rendering.of(shop, problems);
     customers(anew, rendering);
     open(rendering, openStands);
@@ -118,15 +126,45 @@ final class PagesMade {
       for (int i = 0; i < some.size(); i++) {
         Job job = some.get(i);
         if (stand.get(i).orElse(false)) {
-          memory.stand(job.id()).forEach(output::leave);
-          standing.add(job);
-          ids.add(job.id());
+          leave(job);
         } else {
           anew.add(job);
         }
       }
     }
     return anew;
+  }
+
+  private void leave(Job job) {
+    memory.stand(job.id()).forEach(output::leave);
+    standing.add(job);
+    ids.add(job.id());
+  }
+
+  /** Of the jobs whose files have to be made, those whose turn it is; what others have stays. */
+  private List<Job> now(List<Job> anew) {
+    List<Job> others =
+        anew.stream()
+            .filter(job -> !extent.first().contains(job.id()))
+            .sorted(Comparator.comparing(Job::pickup).reversed())
+            .skip(extent.others())
+            .toList();
+    for (Job job : others) {
+      later.add(job.id());
+      if (memory.has(job.id())) {
+        leave(job);
+      }
+    }
+    return anew.stream().filter(job -> !later.contains(job.id())).toList();
+  }
+
+  /** Whether something that hangs on all jobs stays as it is, as some of them are made later. */
+  private boolean waits(String what) {
+    boolean waits = !later.isEmpty() && memory.has(what);
+    if (waits) {
+      memory.stand(what).forEach(output::leave);
+    }
+    return waits;
   }
 
   /** Where weather was measured it takes the view, which is not there where it has a fault. */
@@ -272,8 +310,9 @@ final class PagesMade {
   /** The office's calendar; what stands in it for jobs whose pages stand is taken from there. */
   private void inspections() throws IOException {
     MadeBefore.From from = inputs.papers("");
-    if (memory.reason(MadeBefore.INSPECTIONS, from).isEmpty()) {
-      Path before = output.root().resolve(Inspections.FILE);
+    Path before = output.root().resolve(Inspections.FILE);
+    boolean waits = !later.isEmpty() && Files.isRegularFile(before);
+    if (waits || memory.reason(MadeBefore.INSPECTIONS, from).isEmpty()) {
       inspections.keep(standing, tokens, Files.readString(before));
     } else {
       for (List<Job> some : inParts(standing, SOME)) {
@@ -282,12 +321,14 @@ final class PagesMade {
       }
     }
     long bytes = put(Inspections.FILE, inspections.text());
-    written.put(MadeBefore.INSPECTIONS, new Written(from, Map.of(Inspections.FILE, bytes)));
+    if (!waits) {
+      written.put(MadeBefore.INSPECTIONS, new Written(from, Map.of(Inspections.FILE, bytes)));
+    }
   }
 
   /** Whether the cards to look at stand as they would be made; if so they are left alone. */
   boolean cardsStand(List<JobView> views) {
-    return stands(MadeBefore.CARDS, cardsFrom(views));
+    return stands(MadeBefore.CARDS, cardsFrom(views)) || waits(MadeBefore.CARDS);
   }
 
   /** Puts the cards to look at, and remembers them once they are written. */
@@ -303,6 +344,11 @@ final class PagesMade {
   /** Ids of the jobs that have a page. */
   Set<String> jobs() {
     return Set.copyOf(ids);
+  }
+
+  /** Ids of the jobs whose pages a later press has to make; what they have stays as it is. */
+  Set<String> later() {
+    return Set.copyOf(later);
   }
 
   /** The jobs whose pages were made now. */

@@ -16,6 +16,8 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -62,43 +64,78 @@ public final class Press {
   public static PressReport run(LoadedShop shop, Path out, Clock clock, Supplier<String> tokens)
       throws IOException {
     try (Output output = Output.open(out)) {
-      return run(shop, output, clock, tokens, Allowed.NOTHING);
+      return run(shop, output, clock, tokens, Wish.EVERYTHING);
     }
   }
 
   /**
-   * Builds everything.
+   * Builds what is wished for.
    *
    * @param shop a shop folder whose shop.yaml and link ledger are right; where other presses may be
    *     at work, it has to be read while the output folder is open
    * @param output the output folder
    * @param clock gives the date written beside new tokens
    * @param tokens makes the secret parts of new pages' addresses
-   * @param allowed what was said to be meant
+   * @param wish what is built
    * @return what was made; nothing where the link ledger no longer knows a page of the last press
    * @throws IOException where a folder cannot be written; the message is for the user
    */
   public static PressReport run(
-      LoadedShop shop, Output output, Clock clock, Supplier<String> tokens, Allowed allowed)
+      LoadedShop shop, Output output, Clock clock, Supplier<String> tokens, Wish wish)
       throws IOException {
     Path out = output.root();
     List<PageList.Row> last = PageList.read(out);
     List<PageList.Row> before = shop.ledgers().open(last);
     List<Problem> lost = LostAddresses.of(shop, before);
     if (!lost.isEmpty()) {
-      return new PressReport(0, List.of(), List.of(), 0, new PressReport.Files(0, 0, 0), lost, out);
+      return PressReport.nothing(lost, out);
     }
+    Allowed allowed = wish.allowed();
     Leaving leaving = allowed.letGo() ? Leaving.FREELY : Leaving.of(shop, before);
     PressJobs jobs = PressJobs.of(shop, allowed.same(), clock);
     Press press = new Press(shop, output, leaving, jobs);
     Function<Job, String> given = JobViews.tokens(shop, jobs.good(), clock, tokens);
     try {
-      PressReport report = press.build(last, before, given, clock);
+      Calendars.Notes notes = Calendars.Notes.of(shop, !before.isEmpty(), clock);
+      PagesMade pages = new PagesMade(shop, output, given, notes, wish.extent(), press.problems);
+      PressReport report = press.build(last, before, given, pages, clock);
       ReusedIds.note(shop, jobs.good());
       shop.dates().keep();
       return report;
     } catch (UncheckedIOException e) {
       throw e.getCause();
+    }
+  }
+
+  /**
+   * What a press does.
+   *
+   * @param allowed what was said to be meant
+   * @param extent which pages are made
+   */
+  public record Wish(Allowed allowed, Extent extent) {
+    static final Wish EVERYTHING = new Wish(Allowed.NOTHING, Extent.ALL);
+  }
+
+  /**
+   * Which of the customers' pages that have to be made anew are made, where somebody waits for some
+   * of them. Those of other jobs stay as they are until a later press; of the pages for anyone, and
+   * the cards to look at, none is made before all customers' pages are.
+   *
+   * @param first ids of the jobs whose pages are made in any case
+   * @param others how many others are made at most, those of the last pickups, 0 or more
+   */
+  public record Extent(Set<String> first, int others) {
+
+    /** Every page. */
+    public static final Extent ALL = new Extent(Set.of(), Integer.MAX_VALUE);
+
+    /** Copies the ids. */
+    public Extent {
+      first = Set.copyOf(first);
+      if (others < 0) {
+        throw new IllegalArgumentException(others + " pages are below 0");
+      }
     }
   }
 
@@ -111,7 +148,8 @@ public final class Press {
    */
   public record Allowed(boolean letGo, Set<String> same) {
 
-    static final Allowed NOTHING = new Allowed(false, Set.of());
+    /** Nothing. */
+    public static final Allowed NOTHING = new Allowed(false, Set.of());
 
     /** Copies the ids. */
     public Allowed {
@@ -167,21 +205,27 @@ public final class Press {
    * @param last the customers' pages of the last press
    * @param before those of them whose address is still their job's
    * @param tokens the secret part of each job's address
+   * @param pages makes the pages
    */
   private PressReport build(
-      List<PageList.Row> last, List<PageList.Row> before, Function<Job, String> tokens, Clock clock)
+      List<PageList.Row> last,
+      List<PageList.Row> before,
+      Function<Job, String> tokens,
+      PagesMade pages,
+      Clock clock)
       throws IOException {
-    Calendars.Notes notes = Calendars.Notes.of(shop, !before.isEmpty(), clock);
-    PagesMade pages = new PagesMade(shop, output, tokens, notes, problems);
     pages.make(jobs.good());
     Set<String> ids = pages.jobs();
     LocalDate today = LocalDate.now(clock.withZone(shop.shop().orElseThrow().zone()));
     List<JobView> now = now(tokens, today);
     Optional<Integer> cards =
         cards(pages, now.stream().filter(v -> ids.contains(v.job().id())).toList(), today);
-    List<String> leftOut = jobs.leftOut(shop, ids);
-    KeptPages stay =
-        new KeptPages(before, ids, leaving.with(leftOut), !pages.openIsWhole(), cards.isEmpty());
+    Set<String> known = new HashSet<>(ids);
+    known.addAll(pages.later());
+    List<String> leftOut = jobs.leftOut(shop, known);
+    List<String> staying = new ArrayList<>(leaving.with(leftOut));
+    staying.addAll(pages.later());
+    KeptPages stay = new KeptPages(before, ids, staying, !pages.openIsWhole(), cards.isEmpty());
     Office.of(shop, now, past(today)).papers(today, problems).forEach(output::put);
     BesidePages.put(shop, output, problems);
     List<PageList.Row> rows = rows(tokens, ids, stay);
@@ -192,6 +236,7 @@ public final class Press {
     return new PressReport(
         ids.size(),
         pages.madeNow(),
+        pages.later().size(),
         leftOut,
         cards.orElse(0),
         new PressReport.Files(written.files(), written.changed(), written.removed()),

@@ -10,6 +10,7 @@ import java.util.List;
  * @param jobs how many jobs have a page
  * @param made the jobs whose pages were made, by id; those of the others stand as they would be
  *     made
+ * @param later how many pages have to be made anew by a later press, as this one was asked for some
  * @param leftOut ids or files of the jobs that have problems
  * @param cards how many cars are still to be picked up and have a handout to look at
  * @param files what was done to the output folder
@@ -19,6 +20,7 @@ import java.util.List;
 public record PressReport(
     int jobs,
     List<Made> made,
+    int later,
     List<String> leftOut,
     int cards,
     Files files,
@@ -30,6 +32,11 @@ public record PressReport(
     made = List.copyOf(made);
     leftOut = List.copyOf(leftOut);
     problems = List.copyOf(problems);
+  }
+
+  /** A press that was not begun. */
+  static PressReport nothing(List<Problem> problems, Path out) {
+    return new PressReport(0, List.of(), 0, List.of(), 0, new Files(0, 0, 0), problems, out);
   }
 
   /**

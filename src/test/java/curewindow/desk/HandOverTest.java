@@ -8,6 +8,8 @@ import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -78,6 +80,24 @@ class HandOverTest {
     assertTrue(made.contains("class=\"code\"") && !made.contains(OLD), made);
     assertEquals(303, desk.post(CAR + "/taken").statusCode());
     assertTrue(Files.exists(desk.shop.resolve("handed-over.csv")));
+  }
+
+  /** Nobody at the counter waits for other cars' pages; they follow. */
+  @Test
+  void onePageIsMadeAtOnceAndTheOthersFollow() throws Exception {
+    String made = desk.pressed("Q-3101");
+    assertTrue(made.contains("class=\"code\""), made);
+    assertTrue(made.contains("other pages are being updated too; no need to wait."), made);
+    Instant end = Instant.now().plus(Duration.ofMinutes(2));
+    while (!isMade("Q-3108")) {
+      assertTrue(Instant.now().isBefore(end), "the page of Q-3108 is not made");
+      Thread.sleep(100);
+    }
+    assertFalse(desk.pressed("Q-3101").contains("being updated"), "none is left");
+  }
+
+  private boolean isMade(String job) {
+    return desk.page("/job/" + job + "/hand-over").contains("class=\"code\"");
   }
 
   /** The card says what the page says, so the page need not be made again for it. */

@@ -19,6 +19,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -215,6 +216,41 @@ class MadeBeforeTest {
     Path own = shop.resolve(file);
     Files.createDirectories(own.getParent());
     return Files.copy(Path.of(file), own);
+  }
+
+  /** Somebody waits for one page; the others stay as they are until it is their turn. */
+  @Test
+  void somePagesAreMadeBeforeTheOthers() throws IOException {
+    edit("shop.yaml", "Quillhaven Film", "Quillhaven Window Film");
+    Files.copy(Path.of("content/demo/jobs/Q-3103.yaml"), shop.resolve(job("Q-3103")));
+    Map<String, String> before = contents(out);
+    PressReport first = press(new Press.Extent(Set.of(SPANISH), 0));
+    assertEquals(List.of(SPANISH), first.made().stream().map(PressReport.Made::job).toList());
+    assertEquals(2, first.jobs(), "the new one has no page yet");
+    assertEquals(2, first.later());
+    assertEquals(List.of(), first.leftOut());
+    assertTrue(Files.readString(page(SPANISH)).contains("Quillhaven Window Film"));
+    String tint = out.relativize(page(TINT)).toString();
+    Map<String, String> after = contents(out);
+    for (String file : List.of(tint, "site/en/tint.html")) {
+      assertEquals(before.get(file), after.get(file), file);
+    }
+    PressReport second = press(new Press.Extent(Set.of(), 1));
+    assertEquals(List.of("Q-3103"), second.made().stream().map(PressReport.Made::job).toList());
+    assertEquals(1, second.later(), "the last pickup comes first");
+    PressReport third = press(new Press.Extent(Set.of(), 1));
+    assertEquals(List.of(TINT), third.made().stream().map(PressReport.Made::job).toList());
+    assertEquals(0, third.later());
+    isAsMadeAnew();
+  }
+
+  private PressReport press(Press.Extent extent) throws IOException {
+    try (Output output = Output.open(out)) {
+      Random random = new Random(8);
+      Press.Wish wish = new Press.Wish(Press.Allowed.NOTHING, extent);
+      LoadedShop loaded = LoadedShop.load(shop, clock);
+      return Press.run(loaded, output, clock, () -> Tokens.from(random), wish);
+    }
   }
 
   /** A guide is made into the pages that show it, its own public one among them. */

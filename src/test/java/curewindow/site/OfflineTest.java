@@ -298,7 +298,7 @@ class OfflineTest {
           output,
           clock,
           () -> TOKEN,
-          new Press.Allowed(true, Set.of()));
+          new Press.Wish(new Press.Allowed(true, Set.of()), Press.Extent.ALL));
     }
     assertFalse(Files.exists(folder()), "with the job all of it goes");
   }
