@@ -220,7 +220,7 @@ class NetworkDeskTest {
       tablet.until("document.querySelector('.mast a img').naturalWidth>0");
       assertEquals(
           "Quillhaven Film & Coatings",
-          tablet.run("return document.querySelector('.mast a img').alt"));
+          tablet.run("return document.querySelector('.mast a').textContent"));
       assertEquals(
           true,
           tablet.run("return [...document.styleSheets].length>0&&origin==='null'"),
