@@ -24,7 +24,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -316,8 +319,18 @@ final class OfficePaperTest {
       try (PrintedCard pdf = new PrintedCard(bytes)) {
         for (int page = 0; page < pdf.pdf().getNumberOfPages(); page++) {
           readable(pdf, page);
+          inOurFonts(pdf, page);
         }
       }
+    }
+  }
+
+  private static void inOurFonts(PrintedCard pdf, int page) throws Exception {
+    PDResources all = pdf.pdf().getPage(page).getResources();
+    for (COSName name : all.getFontNames()) {
+      PDFont font = all.getFont(name);
+      assertTrue(font.isEmbedded(), font.getName());
+      assertTrue(font.getName().matches("[A-Z]{6}[+](Roboto|Markazi|DejaVu).*"), font.getName());
     }
   }
 
