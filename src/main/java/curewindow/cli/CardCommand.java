@@ -99,14 +99,22 @@ final class CardCommand implements Callable<Integer> {
     CardFile cards = new CardFile(loaded, clock, Tokens.secure());
     CardFile.Result result = cards.write(jobs, choice, file, ready);
     PrintWriter out = spec.commandLine().getOut();
-    ProblemLines.print(result.problems(), spec.commandLine().getErr());
+    Problems problems = new Problems();
+    problems.addAll(loaded.read().problems().stream().filter(CardCommand::isOfLook).toList());
+    problems.addAll(result.problems());
+    ProblemLines.print(problems.all(), spec.commandLine().getErr());
     if (!result.without().isEmpty()) {
       out.println("no window has to wait: " + String.join(", ", result.without()));
     }
     if (result.printed() > 0) {
       out.println(file + ": " + told(result.printed(), choice));
     }
-    return result.problems().stream().anyMatch(Problem::isError) ? Exit.PROBLEMS : Exit.OK;
+    return problems.hasErrors() ? Exit.PROBLEMS : Exit.OK;
+  }
+
+  /** A card without the shop's logo, or in another color, is not what the shop meant. */
+  private static boolean isOfLook(Problem problem) {
+    return problem.code().equals("bad-logo") || problem.code().equals("bad-color");
   }
 
   private static String told(int jobs, HandoutChoice choice) {

@@ -1,5 +1,6 @@
 package curewindow.cli;
 
+import curewindow.handout.HandoutPress;
 import curewindow.problem.Nearest;
 import curewindow.shop.Handout;
 import curewindow.shop.HandoutChoice;
@@ -85,14 +86,22 @@ final class HandoutOptions {
 
   /** What was named, and for the rest what is usual. */
   HandoutChoice or(HandoutChoice usual) {
+    Handout made = kind().orElse(usual.as());
+    return new HandoutChoice(made, paper(made).or(usual::sheet), start(), inks(usual.inks()));
+  }
+
+  private Optional<SheetPaper> paper(Handout made) {
     Optional<SheetPaper> paper =
         Optional.ofNullable(sheet)
             .map(
                 name ->
                     SheetPaper.of(name)
                         .orElseThrow(() -> unknown("--sheet", name, SheetPaper.ids())));
-    return new HandoutChoice(
-        kind().orElse(usual.as()), paper.or(usual::sheet), start(), inks(usual.inks()));
+    if (paper.filter(p -> p != SheetPaper.NONE).isPresent() && HandoutPress.isFromRoll(made)) {
+      throw new ParameterException(
+          spec.commandLine(), made.id() + " is a label from a roll: leave out --sheet");
+    }
+    return paper;
   }
 
   private InkChoice inks(InkChoice usual) {

@@ -107,26 +107,38 @@ public final class HandoutPress {
                     document,
                     codes,
                     label(printed),
-                    pdf -> finish(pdf, paper, pages.size(), Accent.bits(house))))
+                    pdf -> finish(pdf, paper, pages.size(), Accent.bits(house), problems)))
         .map(pdf -> new Handouts(pdf, printed));
   }
 
   /** Lays the pages of so many handouts; true where a printer is to turn the paper. */
-  private boolean finish(PDDocument pdf, PaperChoice paper, int handouts, int accent)
+  private boolean finish(
+      PDDocument pdf, PaperChoice paper, int handouts, int accent, Problems problems)
       throws IOException {
     int sides = pdf.getNumberOfPages() == 2 * handouts ? 2 : 1;
     InkChoice chosen = format.edge().roll() ? paper.inks().with(Ink.BLACK) : paper.inks();
     InkPress inks = new InkPress(chosen, accent);
     inks.recolor(pdf);
     if (paper.sheet() == SheetPaper.NONE || format.edge().roll()) {
+      used(paper, 1, problems);
       CutMarks.single(pdf, format, inks.marks());
     } else {
       SheetPlan plan = SheetPlan.of(format, sides, paper.sheet());
-      new Imposition(pdf, format, plan, inks.marks()).lay(sides, paper.start() - 1);
+      int used = used(paper, plan.places(), problems);
+      new Imposition(pdf, format, plan, inks.marks()).lay(sides, used);
     }
     inks.claim(pdf);
     // Print shops turn the paper as they do.
     return sides == 2 && !chosen.ink().isForPlates();
+  }
+
+  /** How many places of the first sheet are used already. */
+  private int used(PaperChoice paper, int places, Problems problems) {
+    if (paper.start() > places) {
+      problems.add(PaperProblems.noPlace(paper.start(), places, template.file()));
+      return 0;
+    }
+    return paper.start() - 1;
   }
 
   private Optional<Document> filled(
@@ -152,6 +164,16 @@ public final class HandoutPress {
    */
   public static boolean isFor(JobView view, Handout kind) {
     return kind != Handout.WINDOW_UP || !GlassWords.of(view).isEmpty();
+  }
+
+  /**
+   * Whether a handout is a label from a roll, which is never laid on a sheet.
+   *
+   * @param kind the handout
+   * @return true for labels
+   */
+  public static boolean isFromRoll(Handout kind) {
+    return PaperFormat.of(kind).edge().roll();
   }
 
   /**

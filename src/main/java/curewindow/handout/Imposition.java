@@ -37,10 +37,9 @@ final class Imposition {
    * Replaces the pages by sheets: fronts, and for two sides after each of them its backs.
    *
    * @param sides how many pages a handout has, 1 or 2
-   * @param gone how many places of the first sheet are used already
+   * @param used how many places of the first sheet are used already, not all
    */
-  void lay(int sides, int gone) throws IOException {
-    int used = gone % plan.places();
+  void lay(int sides, int used) throws IOException {
     List<PDPage> pages = new ArrayList<>();
     pdf.getPages().forEach(pages::add);
     for (int i = pages.size() - 1; i >= 0; i--) {

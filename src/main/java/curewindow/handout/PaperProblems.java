@@ -15,6 +15,18 @@ final class PaperProblems {
 
   private PaperProblems() {}
 
+  static Problem noPlace(int start, int places, String template) {
+    String there =
+        places == 1 ? "each is on a page of its own" : "a sheet has " + places + " places";
+    return Problem.error(
+        "no-such-place",
+        Where.file(template),
+        there + ", so none has the number " + start + "; the first was used",
+        places == 1
+            ? "leave out --start, or name a sheet (a4, letter) that several fit on"
+            : "count the places row by row, from 1, and print again");
+  }
+
   static Problem tooLong(JobView view, PaperFormat format) {
     String address = view.address().toString();
     return Problem.error(
