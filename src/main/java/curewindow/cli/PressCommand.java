@@ -2,6 +2,7 @@ package curewindow.cli;
 
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
+import curewindow.site.CardFile;
 import curewindow.site.DueCalls;
 import curewindow.site.LoadedShop;
 import curewindow.site.Output;
@@ -65,6 +66,9 @@ final class PressCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Optional<FileTime> before = Output.lastUsed(folder.path());
+    if (!plan) {
+      CardFile.getReady();
+    }
     LoadedShop loaded = shop.load();
     if (isBroken(loaded)) {
       return refuse(loaded);

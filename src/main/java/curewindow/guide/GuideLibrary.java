@@ -1,5 +1,6 @@
 package curewindow.guide;
 
+import curewindow.problem.Faults;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Where;
@@ -7,6 +8,7 @@ import curewindow.shop.Catalogue;
 import curewindow.shop.Service;
 import curewindow.shop.ShopFiles;
 import curewindow.words.WordsLibrary;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -15,6 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -51,20 +54,28 @@ public final class GuideLibrary {
       List<String> languages,
       Problems problems) {
     GuideReader reader = new GuideReader(new KnownNames(catalogue));
-    Map<String, Map<String, Guide>> byLanguage = new LinkedHashMap<>();
     Map<String, TreeSet<String>> present = new LinkedHashMap<>();
+    List<String> all = new ArrayList<>();
     for (String language : languages) {
-      Map<String, Guide> guides = new TreeMap<>();
       present.put(language, new TreeSet<>());
       for (String file : files.list(FOLDER + language, ENDING)) {
-        String id = id(file);
-        if (goodName(file, id, problems)) {
-          present.get(language).add(id);
-          read(files, words, reader, file, problems).ifPresent(guide -> guides.put(id, guide));
+        if (goodName(file, id(file), problems)) {
+          present.get(language).add(id(file));
+          all.add(file);
         }
       }
-      byLanguage.put(language, Collections.unmodifiableMap(ordered(guides, catalogue)));
     }
+    Map<String, Map<String, Guide>> read = new LinkedHashMap<>();
+    languages.forEach(language -> read.put(language, new TreeMap<>()));
+    Faults.guardEach(
+            all, Where::file, problems, (file, found) -> read(files, words, reader, file, found))
+        .forEach(
+            guide ->
+                guide
+                    .flatMap(Function.identity())
+                    .ifPresent(one -> read.get(one.language()).put(one.id(), one)));
+    Map<String, Map<String, Guide>> byLanguage = new LinkedHashMap<>();
+    read.forEach((language, guides) -> byLanguage.put(language, ordered(guides, catalogue)));
     reportMissing(present, problems);
     reportQuestions(byLanguage, problems);
     return new GuideLibrary(byLanguage);
@@ -127,7 +138,7 @@ public final class GuideLibrary {
     guides.values().stream()
         .sorted(Comparator.comparing(Guide::title).thenComparing(Guide::id))
         .forEach(guide -> ordered.putIfAbsent(guide.id(), guide));
-    return ordered;
+    return Collections.unmodifiableMap(ordered);
   }
 
   private static boolean goodName(String file, String id, Problems problems) {

@@ -42,6 +42,7 @@ final class Inputs {
   private static final List<String> BY_USE = List.of("content/catalogue/", PLACES);
 
   private final LoadedShop loaded;
+  private final GuideLibrary library;
   private final String shared;
   private final SortedMap<String, String> guides = new TreeMap<>();
   private final SortedMap<String, String> words = new TreeMap<>();
@@ -63,6 +64,7 @@ final class Inputs {
   Inputs(LoadedShop loaded, Path out) throws IOException {
     ShopFiles shop = loaded.files();
     this.loaded = loaded;
+    this.library = loaded.guides();
     StringBuilder all = new StringBuilder(program());
     Path root = shop.root().toAbsolutePath();
     files(root, out.toAbsolutePath().normalize())
@@ -104,7 +106,7 @@ final class Inputs {
    * @return its inputs
    */
   private MadeBefore.From of(Job job, String token, Printed cards, String moved) {
-    Set<String> shown = Pages.guides(job, loaded.read().catalogue(), loaded.guides());
+    Set<String> shown = Pages.guides(job, loaded.read().catalogue(), library);
     return new MadeBefore.From(
         shared + byLanguage.computeIfAbsent(job.language(), this::wordsOf) + used(job),
         of(shown),
