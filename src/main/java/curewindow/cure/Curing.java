@@ -3,6 +3,7 @@ package curewindow.cure;
 import curewindow.climate.ObservedHours;
 import curewindow.climate.Place;
 import curewindow.climate.Weathers;
+import java.lang.ref.SoftReference;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
@@ -17,7 +18,8 @@ import java.util.function.Function;
 
 /**
  * Turns what was fitted, when, and where the car stands into dates. Keeps the tables of the places
- * it has seen; one instance serves all jobs of a run, from any number of threads.
+ * it has seen while there is room; one instance serves all jobs of a run, from any number of
+ * threads.
  */
 public final class Curing {
 
@@ -27,7 +29,7 @@ public final class Curing {
   private final Function<Place, Weathers> weathers;
   private final Map<String, ObservedHours> observed;
   private final KnownDates known;
-  private final Map<Place, PlaceTables> sites = new ConcurrentHashMap<>();
+  private final Map<Place, SoftReference<PlaceTables>> sites = new ConcurrentHashMap<>();
 
   private Curing(
       Function<Place, Weathers> weathers, Map<String, ObservedHours> observed, KnownDates known) {
@@ -136,11 +138,21 @@ public final class Curing {
   }
 
   private PlaceTables site(Place place) {
-    PlaceTables known = sites.get(place);
-    return known != null
-        ? known
-        : sites.computeIfAbsent(
-            place, p -> new PlaceTables(p.zone(), weathers.apply(p), observed(p)));
+    SoftReference<PlaceTables> known = sites.get(place);
+    PlaceTables site = known == null ? null : known.get();
+    while (site == null) {
+      site = sites.compute(place, (p, was) -> isThere(was) ? was : tables(p)).get();
+    }
+    return site;
+  }
+
+  private static boolean isThere(SoftReference<PlaceTables> tables) {
+    return tables != null && tables.get() != null;
+  }
+
+  private SoftReference<PlaceTables> tables(Place place) {
+    return new SoftReference<>(
+        new PlaceTables(place.zone(), weathers.apply(place), observed(place)));
   }
 
   private ObservedHours observed(Place place) {

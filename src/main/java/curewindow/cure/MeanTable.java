@@ -1,9 +1,7 @@
 package curewindow.cure;
 
 import java.util.List;
-import java.util.function.Function;
 import java.util.function.IntFunction;
-import java.util.function.IntToDoubleFunction;
 
 /**
  * Degree hours along the calendar in one weather, from which the mean weather of a stretch of time
@@ -16,25 +14,38 @@ import java.util.function.IntToDoubleFunction;
 record MeanTable(DoseTable air, DoseTable film, DoseTable dewPoint) {
 
   /**
+   * The sums of one month.
+   *
+   * @param air of the air where the car stands
+   * @param film of the surface
+   * @param dewPoint of the dew point
+   */
+  record Month(MonthSums air, MonthSums film, MonthSums dewPoint) {
+
+    /**
+     * Sums up a month.
+     *
+     * @param month the month, 0 for January to 11
+     * @param hours its hours
+     */
+    static Month of(int month, SurfaceHours hours) {
+      return new Month(
+          MonthSums.of(month, List.of(hours::air)),
+          MonthSums.of(month, List.of(hours::film)),
+          MonthSums.of(month, List.of(hours::dewPoint)));
+    }
+  }
+
+  /**
    * Sums up from a month on.
    *
    * @param firstMonth the number of the first month
-   * @param months the hours of a month by its number
+   * @param months the sums of a month by its number
    */
-  static MeanTable of(int firstMonth, IntFunction<SurfaceHours> months) {
+  static MeanTable of(int firstMonth, IntFunction<Month> months) {
     return new MeanTable(
-        table(firstMonth, months, m -> m::air),
-        table(firstMonth, months, m -> m::film),
-        table(firstMonth, months, m -> m::dewPoint));
-  }
-
-  private static DoseTable table(
-      int firstMonth,
-      IntFunction<SurfaceHours> months,
-      Function<SurfaceHours, IntToDoubleFunction> hourly) {
-    return new DoseTable(
-        firstMonth,
-        1,
-        month -> MonthSums.of(Months.inYear(month), List.of(hourly.apply(months.apply(month)))));
+        new DoseTable(firstMonth, 1, month -> months.apply(month).air()),
+        new DoseTable(firstMonth, 1, month -> months.apply(month).film()),
+        new DoseTable(firstMonth, 1, month -> months.apply(month).dewPoint()));
   }
 }

@@ -19,7 +19,7 @@ final class MonthSums {
   private final int end;
   private final double[] before;
 
-  /** Means over the years. */
+  /** Means over the years; of one year, its own sums. */
   private final double[] mean;
 
   private MonthSums(int members, int first, int end) {
@@ -27,7 +27,7 @@ final class MonthSums {
     this.first = first;
     this.end = end;
     before = new double[(end - first + 1) * members];
-    mean = new double[end - first + 1];
+    mean = members == 1 ? before : new double[end - first + 1];
   }
 
   /**
@@ -79,7 +79,9 @@ final class MonthSums {
     for (int hour = first; hour < first + HOURS_IN_DAY; hour++) {
       sum += values.applyAsDouble(hour);
       this.before[at(hour + 1) + member] = sum;
-      mean[hour + 1 - this.first] += sum / members;
+      if (members > 1) {
+        mean[hour + 1 - this.first] += sum / members;
+      }
     }
     return sum;
   }

@@ -30,6 +30,7 @@ final class PlaceTables {
       new AtomicReference<>(new SoftReference<>(null));
   private final Map<SumKey, MonthSums> sums = new ConcurrentHashMap<>();
   private final Map<DoseKey, DoseTable> doses = new ConcurrentHashMap<>();
+  private final Map<MonthKey, MeanTable.Month> months = new ConcurrentHashMap<>();
   private final Map<MeanKey, MeanTable> means = new ConcurrentHashMap<>();
   private final Map<JobTables.Key, JobTables> jobs = new ConcurrentHashMap<>();
 
@@ -40,6 +41,8 @@ final class PlaceTables {
   private record Hours(HoursKey key, Map<Integer, List<SurfaceHours>> byMonth) {}
 
   private record DoseKey(int firstMonth, Surface surface, Driver driver, double bondEnergy) {}
+
+  private record MonthKey(HoursKey hours, int month, int member) {}
 
   private record MeanKey(int firstMonth, Surface surface, int member) {}
 
@@ -155,7 +158,10 @@ final class PlaceTables {
   private MeanTable mean(MeanKey key) {
     return MeanTable.of(
         key.firstMonth(),
-        month -> hoursOf(hoursKey(key.surface(), month), Months.inYear(month), key.member()));
+        month ->
+            months.computeIfAbsent(
+                new MonthKey(hoursKey(key.surface(), month), Months.inYear(month), key.member()),
+                k -> MeanTable.Month.of(k.month(), hoursOf(k.hours(), k.month(), k.member()))));
   }
 
   /** The weather of a member in a calendar year, with what was measured in it. */
