@@ -35,12 +35,6 @@ final class PagesMade {
 
   private static final String CLOSED = "site/" + Pages.CLOSED;
 
-  /** How many jobs are looked at together; after each time the memory of calendars is written. */
-  private static final int SOME = 1000;
-
-  /** How many pages are in memory together. */
-  private static final int PAGES = 200;
-
   private final LoadedShop shop;
   private final Output output;
   private final Function<Job, String> tokens;
@@ -49,6 +43,7 @@ final class PagesMade {
   private final MadeBefore memory;
   private final Inputs inputs;
   private final Press.Extent extent;
+  private final Batch batch;
   private final FirstAnswer answers;
   private final Inspections inspections;
   private final List<Job> standing = new ArrayList<>();
@@ -69,6 +64,16 @@ final class PagesMade {
   private record Written(MadeBefore.From from, Map<String, Long> files) {}
 
   /**
+   * How much is done together.
+   *
+   * @param jobs how many jobs are looked at; after each time the memory of calendars is written
+   * @param pages how many pages are in memory
+   */
+  record Batch(int jobs, int pages) {
+    static final Batch USUAL = new Batch(1000, 200);
+  }
+
+  /**
    * Begins with what stands.
    *
    * @param shop the shop folder
@@ -76,6 +81,7 @@ final class PagesMade {
    * @param tokens the secret part of each job's address
    * @param notes where dates that calendars give out are noted
    * @param extent which pages are made now
+   * @param batch how many of them together
    * @param problems where it is told what cannot be made
    * @throws IOException where a folder cannot be read
    */
@@ -85,6 +91,7 @@ final class PagesMade {
       Function<Job, String> tokens,
       Calendars.Notes notes,
       Press.Extent extent,
+      Batch batch,
       Problems problems)
       throws IOException {
     this.shop = shop;
@@ -92,6 +99,7 @@ final class PagesMade {
     this.tokens = tokens;
     this.notes = notes;
     this.extent = extent;
+    this.batch = batch;
     this.problems = problems;
     this.memory = MadeBefore.read(output.root());
     this.inputs = new Inputs(shop, output.root());
@@ -118,7 +126,7 @@ final class PagesMade {
   /** The jobs whose files have to be made. Dates are only worked out where they moved. */
   private List<Job> anew(List<Job> jobs) {
     List<Job> anew = new ArrayList<>();
-    for (List<Job> some : inParts(jobs, SOME)) {
+    for (List<Job> some : inParts(jobs, batch.jobs())) {
       Map<String, JobView> measured = measured(some);
       List<Optional<Boolean>> stand =
           Faults.guardEach(
@@ -222,9 +230,9 @@ final class PagesMade {
     AtomicInteger pages = new AtomicInteger();
     Runnable told = () -> output.progress().made(pages.incrementAndGet(), anew.size());
     int looked = 0;
-    for (List<Job> some : inParts(anew, SOME)) {
+    for (List<Job> some : inParts(anew, batch.jobs())) {
       Calendars calendars = Calendars.note(notes, cases(some, problems), problems);
-      for (List<List<JobView>> few : inParts(calendars.noted(), PAGES)) {
+      for (List<List<JobView>> few : inParts(calendars.noted(), batch.pages())) {
         write(rendering.customers(few, calendars, told), calendars);
       }
       inspections.add(calendars);
@@ -315,7 +323,7 @@ final class PagesMade {
     if (waits || memory.reason(MadeBefore.INSPECTIONS, from).isEmpty()) {
       inspections.keep(standing, tokens, Files.readString(before));
     } else {
-      for (List<Job> some : inParts(standing, SOME)) {
+      for (List<Job> some : inParts(standing, batch.jobs())) {
         List<JobView> views = JobViews.of(shop, some, tokens, problems);
         inspections.add(Calendars.noteOffice(notes, views, problems));
       }

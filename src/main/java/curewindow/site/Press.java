@@ -83,6 +83,18 @@ public final class Press {
   public static PressReport run(
       LoadedShop shop, Output output, Clock clock, Supplier<String> tokens, Wish wish)
       throws IOException {
+    return run(shop, output, clock, tokens, wish, PagesMade.Batch.USUAL);
+  }
+
+  /** The same, so many jobs and pages at a time. */
+  static PressReport run(
+      LoadedShop shop,
+      Output output,
+      Clock clock,
+      Supplier<String> tokens,
+      Wish wish,
+      PagesMade.Batch batch)
+      throws IOException {
     Path out = output.root();
     List<PageList.Row> last = PageList.read(out);
     List<PageList.Row> before = shop.ledgers().open(last);
@@ -97,7 +109,8 @@ public final class Press {
     Function<Job, String> given = JobViews.tokens(shop, jobs.good(), clock, tokens);
     try {
       Calendars.Notes notes = Calendars.Notes.of(shop, !before.isEmpty(), clock);
-      PagesMade pages = new PagesMade(shop, output, given, notes, wish.extent(), press.problems);
+      PagesMade pages =
+          new PagesMade(shop, output, given, notes, wish.extent(), batch, press.problems);
       PressReport report = press.build(last, before, given, pages, clock);
       ReusedIds.note(shop, jobs.good());
       shop.dates().keep();

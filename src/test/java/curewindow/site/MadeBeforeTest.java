@@ -244,12 +244,33 @@ class MadeBeforeTest {
     isAsMadeAnew();
   }
 
+  /** The jobs of a large shop are made some at a time; what comes out does not tell. */
+  @Test
+  void someAtATimeComeOutAsAllTogether() throws IOException {
+    for (String id : List.of("Q-3103", "Q-3108", "Q-3117")) {
+      Files.copy(Path.of("content/demo", job(id)), shop.resolve(job(id)));
+    }
+    PagesMade.Batch few = new PagesMade.Batch(2, 1);
+    assertEquals(3, press(Press.Extent.ALL, few).made().size());
+    isAsMadeAnew();
+    edit("shop.yaml", "name: Quillhaven", "name: New Quillhaven");
+    assertEquals(5, press(Press.Extent.ALL, few).made().size());
+    isAsMadeAnew();
+    edit(job("Q-3108"), "first-name: ", "first-name: O");
+    assertEquals(1, press(Press.Extent.ALL, few).made().size());
+    isAsMadeAnew();
+  }
+
   private PressReport press(Press.Extent extent) throws IOException {
+    return press(extent, PagesMade.Batch.USUAL);
+  }
+
+  private PressReport press(Press.Extent extent, PagesMade.Batch batch) throws IOException {
     try (Output output = Output.open(out)) {
       Random random = new Random(8);
       Press.Wish wish = new Press.Wish(Press.Allowed.NOTHING, extent);
       LoadedShop loaded = LoadedShop.load(shop, clock);
-      return Press.run(loaded, output, clock, () -> Tokens.from(random), wish);
+      return Press.run(loaded, output, clock, () -> Tokens.from(random), wish, batch);
     }
   }
 
