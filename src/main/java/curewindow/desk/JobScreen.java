@@ -15,6 +15,7 @@ import curewindow.words.Words;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
@@ -248,7 +249,7 @@ final class JobScreen {
     LoadedShop shop = desk.now().shop();
     JobFields fields = new JobFields(shop, asked.draft(), asked.memory(), problems, words);
     boolean isNew = asked.version().isEmpty();
-    String title = words.text(isNew ? "desk.new.title" : "desk.change.title");
+    String title = isNew ? words.text("desk.new.title") : changing(asked.draft().id(), words);
     View view =
         new View(
             Frame.of(
@@ -265,6 +266,12 @@ final class JobScreen {
             fields.others(),
             isNew);
     return Answer.html(status, pages.html("job", view, words));
+  }
+
+  /** As its owner has it on the disk, whatever is being typed. */
+  private String changing(String id, Words words) {
+    String who = desk.job(id).map(job -> CarScreen.who(desk.now().view(job).in(words))).orElse(id);
+    return words.text("desk.change.title", Map.of("who", who));
   }
 
   private List<Usual> usual(LoadedShop shop, Words words) {

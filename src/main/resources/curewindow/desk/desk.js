@@ -97,11 +97,17 @@
     return queue;
   };
 
+  /** Where in this window it is kept what was typed, until it is saved. */
+  const KEPT = `typed ${form?.getAttribute('action')}`;
+  const HERE = location.pathname + location.search;
+
+  const remember = () => sessionStorage.setItem(KEPT, JSON.stringify({at: HERE, sent: `${body('look')}`}));
+
   /** Sends the form; a page without one says in its own words why there is none. */
-  const send = async (wanted) => {
-    const sent = body(wanted);
+  const send = async (wanted, sent = body(wanted)) => {
     const answer = await fetch(form.action, {method: 'POST', body: sent});
     if (wanted === 'save' && answer.redirected) {
+      sessionStorage.removeItem(KEPT);
       location.assign(answer.url);
       return {};
     }
@@ -132,12 +138,33 @@
     [...at?.querySelectorAll('input,select,textarea') ?? []].find((e) => e.checkVisibility())?.focus({preventScroll: true});
   });
 
+  /** Puts back what was typed before somebody went elsewhere. */
+  const goOn = (sent) => inTurn(async () => {
+    const {page} = await send('look', new URLSearchParams(sent));
+    if (page) form.replaceChildren(...page.getElementById('job').childNodes);
+  });
+
+  /** Who comes back or loads the screen again goes on at once; who opens it anew is asked. */
+  const begun = () => {
+    const kept = JSON.parse(sessionStorage.getItem(KEPT));
+    if (!kept) return;
+    const back = performance.getEntriesByType('navigation')[0]?.type !== 'navigate';
+    if (back && kept.at === HERE) {
+      goOn(kept.sent);
+      return;
+    }
+    const button = document.getElementById('begun');
+    button.hidden = false;
+    button.addEventListener('click', () => goOn(kept.sent));
+  };
+
   /** Something is added, taken off or filled in; a second click meanwhile is none. */
   const act = async (wanted) => {
     if (form.dataset.busy) return;
     form.dataset.busy = 'true';
     await ask(wanted, 'items');
     delete form.dataset.busy;
+    remember();
     const items = form.querySelectorAll('.item');
     const item = wanted.startsWith('usual') ? items[0] : items[items.length - 1];
     item?.querySelector(wanted.startsWith('usual') ? 'input[type=text]' : 'select')?.focus();
@@ -146,6 +173,7 @@
   if (form) {
     form.addEventListener('input', (event) => {
       form.querySelector(`[name="now:${CSS.escape(event.target.name)}"]`)?.remove();
+      remember();
       clearTimeout(timer);
       timer = setTimeout(() => ask('look', 'look'), 150);
     });
@@ -195,6 +223,7 @@
       else if (wanted === 'look') ask('look', 'part');
       else act(wanted);
     });
+    begun();
   }
 
   // A file goes along as letters, since a form only carries text.
