@@ -16,6 +16,8 @@ import curewindow.told.VisitWords;
 import curewindow.words.Words;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -67,6 +69,9 @@ final class CarScreen {
 
   /** The note of what was seen on a photo alone; it stands in the shop's own file. */
   private static final String PHOTO = "photo";
+
+  /** Nobody hears the same question again, and answers it, in so short a time. */
+  private static final Duration SAME_TAP = Duration.ofSeconds(5);
 
   private final DeskShop desk;
   private final DeskPages pages;
@@ -172,10 +177,20 @@ final class CarScreen {
     }
     desk.note(
         shop -> {
-          CallNotes.note(shop, job.id(), question, outcome.get(), desk.time());
+          if (!isJustNoted(shop, job, question, outcome.get())) {
+            CallNotes.note(shop, job.id(), question, outcome.get(), desk.time());
+          }
           return job;
         });
     return Answer.see(path(job) + Noted.CALLED.done("noted", job));
+  }
+
+  /** A finger that taps twice has not heard two calls. */
+  private boolean isJustNoted(LoadedShop shop, Job job, String question, CallOutcome outcome) {
+    LocalDateTime now = LocalDateTime.ofInstant(desk.time(), shop.shop().orElseThrow().zone());
+    return CallNotes.of(shop).of(job.id()).stream()
+        .filter(c -> c.question().equals(question) && c.outcome() == outcome)
+        .anyMatch(c -> Duration.between(c.at(), now).abs().compareTo(SAME_TAP) < 0);
   }
 
   private static String path(Job job) {

@@ -121,6 +121,22 @@ class NotedTest {
     assertTrue(rows.get(0).text().contains("coming in"), rows.toString());
   }
 
+  /** A finger that taps twice has not heard two calls, which would be counted. */
+  @Test
+  void aDoubleTapIsOneCall() throws IOException {
+    desk.post(CAR + "/called", "question", "other", "outcome", "solved");
+    HttpResponse<String> second =
+        desk.post(CAR + "/called", "question", "other", "outcome", "solved");
+    assertTrue(second.headers().map().toString().contains("done=noted"));
+    assertEquals(1, file("callbacks.csv").lines().skip(1).count(), file("callbacks.csv"));
+    desk.post(CAR + "/called", "question", "other", "outcome", "coming-in");
+    assertEquals(2, file("callbacks.csv").lines().skip(1).count(), file("callbacks.csv"));
+    desk.close();
+    desk = DeskClient.open(folder, DeskClient.NOW.plusSeconds(60));
+    desk.post(CAR + "/called", "question", "other", "outcome", "coming-in");
+    assertEquals(3, file("callbacks.csv").lines().skip(1).count(), file("callbacks.csv"));
+  }
+
   @Test
   void carsThatTodayIsWithoutAreATapAway() throws IOException {
     Files.writeString(desk.shop.resolve("jobs/Q-3300.yaml"), "id: Q-3300\nfirst-name: [\n");
