@@ -7,9 +7,9 @@ import curewindow.shop.Job;
 import curewindow.shop.Shop;
 import curewindow.site.LoadedShop;
 import curewindow.words.Words;
-import curewindow.words.WordsLibrary;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
@@ -99,11 +99,15 @@ final class Finder {
         shop.jobs(),
         shop.read().catalogue().films(),
         shop.shop().map(Shop::zone).orElse(ZoneOffset.UTC),
-        shop.words().of(WordsLibrary.FALLBACK));
+        Frame.LANGUAGES.stream().map(shop.words()::of).toList());
   }
 
-  /** Finds some jobs, with films by their ids and days by a clock. */
-  static Finder of(List<Job> jobs, Map<String, Film> films, ZoneId zone, Words words) {
+  /**
+   * Finds some jobs, with films by their ids and days by a clock.
+   *
+   * @param spoken words of the languages in which screens tell days
+   */
+  static Finder of(List<Job> jobs, Map<String, Film> films, ZoneId zone, List<Words> spoken) {
     List<Job> sorted =
         jobs.stream()
             .sorted(Comparator.comparing(Job::pickup).reversed().thenComparing(Job::id))
@@ -115,7 +119,7 @@ final class Finder {
     for (int i = 0; i < sorted.size(); i++) {
       Instant pickup = sorted.get(i).pickup();
       LocalDate on = pickup.atZone(zone).toLocalDate();
-      String day = days.computeIfAbsent(on, d -> day(d) + " " + words.shortDay(pickup, zone));
+      String day = days.computeIfAbsent(on, d -> day(d, spoken));
       for (String part : parts(sorted.get(i), day, films)) {
         for (Word word : known.computeIfAbsent(part, p -> words(p, all))) {
           word.add(i);
@@ -129,8 +133,12 @@ final class Finder {
     return split(part).map(text -> all.computeIfAbsent(text, Word::new)).toList();
   }
 
-  private static String day(LocalDate day) {
-    return String.join(" ", day.toString(), MONTH_FIRST.format(day), DAY_FIRST.format(day));
+  private static String day(LocalDate day, List<Words> spoken) {
+    Instant noon = day.atTime(LocalTime.NOON).toInstant(ZoneOffset.UTC);
+    return Stream.concat(
+            Stream.of(day.toString(), MONTH_FIRST.format(day), DAY_FIRST.format(day)),
+            spoken.stream().flatMap(w -> Stream.of(w.shortDay(noon, ZoneOffset.UTC), w.date(day))))
+        .collect(Collectors.joining(" "));
   }
 
   private static List<String> parts(Job job, String day, Map<String, Film> films) {

@@ -26,6 +26,9 @@ record Frame(
     Other other,
     String back) {
 
+  /** The languages that the desk speaks. */
+  static final List<String> LANGUAGES = List.of("en", "es");
+
   /** A screen that can be gone to; a quiet one stands at the foot where the head has no room. */
   record Link(String href, String text, boolean here, boolean quiet) {
 

@@ -24,7 +24,6 @@ final class Screens implements DeskServer.Screens {
   private static final String JOB = "/job/";
   private static final Pattern JOB_PATH =
       Pattern.compile(JOB + "([A-Za-z0-9._-]{1,40})(/[a-z-]*)?");
-  private static final Set<String> LANGUAGES = Set.of("en", "es");
 
   /** Searches that find little, until the machine has learned to look through all cars fast. */
   private static final List<String> FIRST_SEARCHES =
@@ -86,7 +85,7 @@ final class Screens implements DeskServer.Screens {
   @Override
   public Answer answer(Request request) {
     String wanted = request.form().one(Request.SPEAK);
-    if (!LANGUAGES.contains(wanted)) {
+    if (!Frame.LANGUAGES.contains(wanted)) {
       return inItsLanguage(request);
     }
     Answer answer =
@@ -131,7 +130,7 @@ final class Screens implements DeskServer.Screens {
     }
     // Its own way to the other language, as no other address answers yet.
     String to = request.query().one("to");
-    boolean other = request.path().equals(EnterScreen.PATH) && LANGUAGES.contains(to);
+    boolean other = request.path().equals(EnterScreen.PATH) && Frame.LANGUAGES.contains(to);
     Words spoken = other ? desk.now().shop().words().of(to) : words;
     Frame frame = frame(request, spoken, spoken.text("desk.enter.title"));
     Answer answer = enter.answer(request, gate, frame, spoken);
@@ -332,7 +331,8 @@ final class Screens implements DeskServer.Screens {
     LoadedShop shop = desk.now().shop();
     String chosen = request.cookies().getOrDefault("language", "");
     String own = shop.shop().map(Shop::language).orElse("en");
-    String language = LANGUAGES.contains(chosen) ? chosen : LANGUAGES.contains(own) ? own : "en";
+    String language =
+        Frame.LANGUAGES.contains(chosen) ? chosen : Frame.LANGUAGES.contains(own) ? own : "en";
     return shop.words().of(language);
   }
 

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.shop.Job;
 import curewindow.site.LoadedShop;
-import curewindow.words.WordsLibrary;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,6 +49,21 @@ class FinderTest {
     assertFalse(Finder.has("Q-3101", "q-32"));
   }
 
+  /** Days are typed as the screens write them, in either language of the desk. */
+  @Test
+  void aDayIsFoundAsTheScreensSayIt() {
+    Finder finder = Finder.of(SHOP);
+    List<String> cars = found(finder, "2026-11-24");
+    assertTrue(cars.contains("Q-3101"), cars::toString);
+    for (String day :
+        List.of("November 24, 2026", "24 de noviembre de 2026", "Nov 24 2026", "24 nov 2026")) {
+      assertTrue(found(finder, day).contains("Q-3101"), day);
+    }
+    assertEquals(found(finder, "December"), found(finder, "diciembre"));
+    assertEquals(found(finder, "December"), found(finder, "dic"));
+    assertFalse(found(finder, "December").contains("Q-3101"));
+  }
+
   @Test
   void accentsAndCaseDoNotCount() {
     Finder finder = Finder.of(SHOP);
@@ -83,7 +97,7 @@ class FinderTest {
             jobs,
             SHOP.read().catalogue().films(),
             SHOP.shop().orElseThrow().zone(),
-            SHOP.words().of(WordsLibrary.FALLBACK));
+            Frame.LANGUAGES.stream().map(SHOP.words()::of).toList());
     long best = Long.MAX_VALUE;
     for (int i = 0; i < 10; i++) {
       long begin = System.nanoTime();
