@@ -5,6 +5,7 @@ import curewindow.climate.Place;
 import curewindow.climate.Places;
 import curewindow.climate.Psychrometrics;
 import curewindow.problem.Nearest;
+import curewindow.shop.Units;
 import curewindow.words.PlaceFinder;
 import curewindow.words.Words;
 import java.time.Instant;
@@ -34,6 +35,9 @@ final class PlaceChoices {
   private static final Instant JANUARY = Instant.parse("2027-01-15T12:00:00Z");
   private static final Instant JULY = Instant.parse("2027-07-15T12:00:00Z");
   private static final int JULY_INDEX = 6;
+
+  /** Kilometres; the international mile of 1959. */
+  private static final double MILE = 1.609344;
 
   /**
    * A place.
@@ -115,7 +119,9 @@ final class PlaceChoices {
   }
 
   private static String away(double km, Words words) {
-    return words.text("desk.shop.away", Map.of("km", words.number(Math.rint(km), 0)));
+    return words.units() == Units.US
+        ? words.text("desk.shop.away-miles", Map.of("miles", words.number(Math.rint(km / MILE), 0)))
+        : words.text("desk.shop.away", Map.of("km", words.number(Math.rint(km), 0)));
   }
 
   private static Match match(Place place, String away, boolean chosen, Words words) {

@@ -109,8 +109,18 @@ final class ShopFields {
         days(),
         fields.field("closed", String.join(", ", draft.closed())),
         new Field(ShopForm.TOWN, town, List.of()),
-        Stream.of("place", "zone").flatMap(n -> fields.at(n).stream()).distinct().toList(),
+        placeProblems(town),
         more(own));
+  }
+
+  /** Who typed a town has still to choose one of the places that are shown. */
+  private List<String> placeProblems(String town) {
+    List<String> all =
+        Stream.of("place", "zone").flatMap(n -> fields.at(n).stream()).distinct().toList();
+    return all.isEmpty() || town.isBlank() || !draft.place().isEmpty()
+        ? all
+        : List.of(
+            words.text("desk.shop.choose", Map.of("weather", words.text("desk.shop.weather"))));
   }
 
   private More more(boolean own) {

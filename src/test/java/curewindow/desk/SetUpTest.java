@@ -137,6 +137,18 @@ class SetUpTest {
     }
   }
 
+  /** A town was typed, so what lacks is no typing. */
+  @Test
+  void whereNoPlaceIsChosenItSaysToChooseOne() throws IOException {
+    try (Desk desk = open()) {
+      String page =
+          new Browser(desk).post("/set-up", form("place", "", "town", "47.2, -122.4")).body();
+      assertAt(page, "name=\"town\"", "Now choose a place under");
+      assertFalse(page.contains("Please fill this in."), page);
+      assertTrue(page.contains("18 mi away"), "units are those of its language: " + page);
+    }
+  }
+
   /** A problem stands behind its field, before the next one. */
   private static void assertAt(String page, String field, String problem) {
     int at = page.indexOf(field);
@@ -209,7 +221,7 @@ class SetUpTest {
       // The harbor of Seattle, from memory.
       String point = browser.post("/set-up", town("47.60, -122.34")).body();
       assertTrue(point.indexOf("value=\"seattle\"") < point.indexOf("value=\"vancouver\""), point);
-      assertTrue(point.contains(" km away"), point);
+      assertTrue(point.contains(" mi away"), point);
     }
   }
 
