@@ -252,11 +252,11 @@
   }
 
   document.querySelectorAll('[data-copy]').forEach((button) => {
-    if (!navigator.clipboard) return;
     button.hidden = false;
-    button.addEventListener('click', async () => {
-      await navigator.clipboard.writeText(document.getElementById(button.dataset.copy).textContent);
-      button.textContent = button.dataset.copied;
+    // Without https, as in the shop's network, browsers only copy what is marked.
+    button.addEventListener('click', () => {
+      getSelection().selectAllChildren(document.getElementById(button.dataset.copy));
+      if (document.execCommand('copy')) button.textContent = button.dataset.copied;
     });
   });
   document.querySelectorAll('[data-busy]').forEach((button) => {
