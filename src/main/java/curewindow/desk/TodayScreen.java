@@ -25,6 +25,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -106,7 +107,9 @@ final class TodayScreen {
             "today",
             new View(
                 frame,
-                words.fullWeekday(now, own.zone()) + ", " + words.fullMonthDay(now, own.zone()),
+                headline(words.fullWeekday(now, own.zone()))
+                    + ", "
+                    + words.fullMonthDay(now, own.zone()),
                 day.isClosed(),
                 calls(due.tooEarly(), words),
                 calls(due.sooner(), words),
@@ -118,6 +121,11 @@ final class TodayScreen {
                 old(views, words),
                 LostCars.unread(shop, "desk.today.unread", words)),
             words));
+  }
+
+  /** Some languages write days small, but not where a line begins. */
+  private static String headline(String text) {
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 
   /** A press makes all of them, whichever car it is asked for at. */

@@ -50,7 +50,7 @@ final class OfficePickups {
         jobs.words().time(view.job().pickup(), jobs.shop().zone()),
         view.job().id(),
         view.job().firstName().strip(),
-        view.car(),
+        ours.car(),
         jobs.speaks(view),
         new ToLookAt(ours).fitted(),
         new JobFacts(ours).value("job.parking").orElse(""),

@@ -147,6 +147,20 @@ class SpanishScreensTest {
       assertSpanish(get("/job/Q-3118"));
       assertSpanish(get("/job/Q-3118/hand-over"));
     }
+    Document today = get("/");
+    assertEquals("Miércoles, 25 de noviembre", today.selectFirst("h1").text());
+    String pickups = today.select("#h-pickups ~ ul").text();
+    assertTrue(pickups.contains("camioneta familiar") && !pickups.contains("wagon"), pickups);
+  }
+
+  /** What a person can mend in a file by hand is said, and not only by the command. */
+  @Test
+  void whatIsWrongInAFileIsSaid() throws IOException {
+    Path file = desk.shop.resolve("jobs/Q-3300.yaml");
+    Files.writeString(file, "id: Q-3300\nfirst-name: [\n");
+    again();
+    String broken = get("/job/Q-3300").select("main").text();
+    assertTrue(broken.contains("línea 3: Aquí o en la línea de arriba falta"), broken);
   }
 
   @Test

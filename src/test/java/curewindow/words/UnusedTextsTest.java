@@ -149,6 +149,7 @@ class UnusedTextsTest {
               "shop/UnsureJobs",
               "shop/Values",
               "shop/VisitRowReader",
+              "shop/YamlTree",
               "site/JobFiles",
               "site/KeptFile"),
           quotedIn(
