@@ -22,7 +22,7 @@ class HandOverTest {
 
   private static final String CAR = "/job/Q-3101";
   private static final String SCREEN = CAR + "/hand-over";
-  private static final String OLD = "what was true before a change";
+  private static final String OLD = "out of date: make it again";
 
   @TempDir Path folder;
   private DeskClient desk;
