@@ -185,11 +185,6 @@
           if (tap.dataset.spot === box.value) tap.classList.toggle('on', box.checked);
         });
       }
-      if (box.type === 'time') {
-        // Hours that are typed say that the day is open.
-        const day = form.querySelector(`select[name="${CSS.escape(box.name.replace(/\.(from|to)$/, ''))}"]`);
-        if (day && box.value) day.value = 'open';
-      }
       if ('redraw' in box.dataset) ask('look', 'part');
     });
     form.addEventListener('click', (event) => {

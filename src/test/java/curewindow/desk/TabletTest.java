@@ -92,11 +92,25 @@ class TabletTest {
       assertEquals(
           1L,
           browser.run(
-              "return new Set([...document.querySelectorAll('.mast nav a:not(.quiet)')]"
-                  + ".map(e=>e.getBoundingClientRect().top)).size"),
+              "return new Set([...document.querySelectorAll('.mast nav a:not(.quiet),.mast input')]"
+                  + ".map(e=>Math.round(e.getBoundingClientRect().top))).size"),
           language);
     }
     browser.run("document.cookie='language=en; path=/'");
+  }
+
+  /** Who is closed on a day is not asked when; who opens is. */
+  @Test
+  void hoursAreAskedOfDaysThatAreOpen() {
+    go("/shop");
+    List<String> before = browser.allSeen("input[type=time]");
+    browser.run(
+        "var d=document.getElementById('opening.sun');d.value='open';"
+            + "d.dispatchEvent(new Event('change',{bubbles:true}))");
+    assertEquals(before.size() + 2, browser.allSeen("input[type=time]").size());
+    browser.run("document.getElementById('opening.sun').value='closed'");
+    assertEquals(before.size(), browser.allSeen("input[type=time]").size());
+    assertTrue(before.size() < 14, before::toString);
   }
 
   /** On a phone all stands below each other: that the car is not ready comes before its code. */
