@@ -497,6 +497,12 @@ class DeskBrowserTest {
       browser.click("button.main");
       browser.until("document.querySelector('.rows')");
       found.addAll(against(axe, "rows " + width));
+      assertEquals(
+          true,
+          browser.run(
+              "return [...document.querySelectorAll('.rows td:nth-child(n+3)')]"
+                  + ".every(e=>e.clientWidth>=64)"),
+          "words are not broken into letters at " + width);
     }
     browser.prefers("prefers-color-scheme", "light");
     assertEquals(List.of(), found, () -> String.join("\n", found));

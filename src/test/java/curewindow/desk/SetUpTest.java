@@ -95,6 +95,7 @@ class SetUpTest {
       HttpResponse<String> first = browser.get("/new");
       assertEquals(200, first.statusCode());
       assertTrue(first.body().contains("Quillhaven Film &amp; Coatings"), first.body());
+      assertFalse(browser.get("/find").body().contains("No car has"), "nothing was looked for");
     }
     assertEquals(List.of(), errors());
     Shop shop = load().shop().orElseThrow();
