@@ -192,6 +192,9 @@ final class ShopFields {
   /** Where it is the phone's, what is wrong with it is told there. */
   private Field textNumber() {
     Field own = fields.field("text-number", draft.textNumber());
+    if (draft.textNumber().equals(ShopForm.UNTOLD)) {
+      return new Field(own.name(), "", own.problems());
+    }
     return ofTexts().equals(ShopForm.OTHER) ? own : new Field(own.name(), "", List.of());
   }
 

@@ -21,6 +21,10 @@ final class ShopForm {
   static final String SAME = "same";
   static final String OTHER = "other";
   static final String NONE = "none";
+
+  /** Stands for another number for texts that nobody typed; no reader takes it for one. */
+  static final String UNTOLD = "-";
+
   static final String OPEN = "open";
   static final String CLOSED = "closed";
 
@@ -148,7 +152,7 @@ final class ShopForm {
   private static String texts(Request.Values form) {
     return switch (form.one(TEXTS)) {
       case NONE -> "";
-      case OTHER -> form.one("text-number");
+      case OTHER -> form.one("text-number").isEmpty() ? UNTOLD : form.one("text-number");
       default -> form.one("phone");
     };
   }

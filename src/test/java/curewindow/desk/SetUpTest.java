@@ -150,6 +150,23 @@ class SetUpTest {
     }
   }
 
+  /** Who takes texts at another number and does not say at which does not mean at none. */
+  @Test
+  void anotherNumberForTextsHasToBeTold() throws IOException {
+    try (Desk desk = open()) {
+      Browser browser = new Browser(desk);
+      Map<String, List<String>> form = form("texts", "other", "text-number", "");
+      HttpResponse<String> answer = browser.post("/set-up", form);
+      assertEquals(422, answer.statusCode());
+      assertAt(answer.body(), "id=\"text-number\" type=\"tel\" value=\"\"", "This is not a phone");
+      assertTrue(
+          answer.body().contains("value=\"other\" checked=\"checked\""), "it stays as chosen");
+      form.put("text-number", List.of("+1 206 555 0143"));
+      assertEquals(303, browser.post("/set-up", form).statusCode());
+    }
+    assertEquals("+1 206 555 0143", load().shop().orElseThrow().textNumber().orElseThrow());
+  }
+
   /** A problem stands behind its field, before the next one. */
   private static void assertAt(String page, String field, String problem) {
     int at = page.indexOf(field);
