@@ -20,12 +20,41 @@ record BoxedText(Element element, String text, TextBox box, TextBox.Fitted fitte
 
   private static final String SAME = "data-same";
   private static final String SPARE = "data-spare";
+  private static final String ELSE = "data-else";
+  private static final String WHOLE = "data-whole";
+
+  /** Marks words that are shortened by whole sentences alone. */
+  static final String WORDS = "words";
+
   private static final String ISOLATE = "\u2068";
   private static final String END = "\u2069";
 
-  /** Fits a text into a box. */
-  static BoxedText of(Element element, String text, TextBox box) {
+  /** Fits the text of an element into a box, or the longest of its shorter texts that fits. */
+  static BoxedText of(Element element, TextBox box) {
+    BoxedText fitted = of(element, element.getTextContent(), box);
+    while (!fitted.fitted.whole() && fitted.shorter().isPresent()) {
+      fitted = fitted.shorter().get();
+    }
+    return fitted;
+  }
+
+  private static BoxedText of(Element element, String text, TextBox box) {
     return new BoxedText(element, text, box, box.fit(PaperSigns.printable(text)));
+  }
+
+  /** What may stand in place of the text: with its last sentence left out, or its other text. */
+  Optional<BoxedText> shorter() {
+    if (whole().equals(WORDS)) {
+      return Sentences.shorter(text).stream().findFirst().map(less -> of(element, less, box));
+    }
+    return Optional.of(element.getAttribute(ELSE))
+        .filter(other -> element.hasAttribute(ELSE) && !other.equals(text))
+        .map(other -> of(element, other, box));
+  }
+
+  /** Whose text must not be cut: an entry of shop.yaml, or words; empty where it may be. */
+  String whole() {
+    return element.getAttribute(WHOLE);
   }
 
   /** The same text, no larger than a size in points. */
@@ -53,6 +82,11 @@ record BoxedText(Element element, String text, TextBox box, TextBox.Fitted fitte
 
   /** The element itself or the nearest one round it that has an attribute. */
   Optional<Element> above(String attribute) {
+    return above(element, attribute);
+  }
+
+  /** An element itself or the nearest one round it that has an attribute. */
+  static Optional<Element> above(Element element, String attribute) {
     for (Node at = element; at instanceof Element one; at = at.getParentNode()) {
       if (one.hasAttribute(attribute)) {
         return Optional.of(one);

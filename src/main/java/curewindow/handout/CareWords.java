@@ -17,15 +17,9 @@ import java.util.Optional;
 /** What only the care sheet has: the table of the days, lasting advice, and what was fitted. */
 final class CareWords {
 
-  /** How many dates the table has room for. */
-  static final int ROWS = 9;
-
-  /** How many pieces of lasting advice there is room for, and below a long table. */
-  private static final int ADVICE = 3;
-
-  private static final int LESS_ADVICE = 2;
-
-  private static final int LONG = 7;
+  static final String DATES = "dates";
+  private static final String RULES = "rules";
+  private static final String FITTED = "fitted";
 
   private CareWords() {}
 
@@ -33,23 +27,33 @@ final class CareWords {
    * The values.
    *
    * @param dates those in the table, by date
+   * @param all how many there are
+   * @param room how much of each list has room
    */
-  static Map<String, Object> of(JobView view, List<Release> dates) {
+  static Map<String, Object> of(
+      JobView view, List<Release> dates, int all, ListRoom room, int codeNumber) {
     Words words = view.words();
+    List<String> fitted = fitted(view);
+    int shown = Math.min(fitted.size(), room.of(FITTED, codeNumber));
     Map<String, Object> sheet = new LinkedHashMap<>();
     sheet.put("strip", DayStrip.of(view, dates));
-    sheet.put(
-        "always",
-        always(view).stream()
-            .limit(dates.size() > LONG ? LESS_ADVICE : ADVICE)
-            .map(words::text)
-            .toList());
-    sheet.put("fitted", fitted(view));
+    sheet.put("moreDates", more(words, all - dates.size()));
+    sheet.put("always", always(view).stream().limit(room.of(RULES, codeNumber)).toList());
+    sheet.put("fitted", fitted.subList(0, shown));
+    sheet.put("moreFitted", more(words, fitted.size() - shown));
+    for (String list : List.of(DATES, RULES, FITTED)) {
+      sheet.put(list + "List", ListRoom.name(list, codeNumber));
+    }
     sheet.put("street", Isolates.own(String.join(", ", view.shop().street()), words));
     for (String key : List.of("days", "today", "key", "care", "maker")) {
       sheet.put(key, words.text("handout.care." + key));
     }
     return sheet;
+  }
+
+  /** That the page has more than the sheet has room for; empty where it has not. */
+  private static String more(Words words, int number) {
+    return number > 0 ? words.text("handout.care.more", Map.of("n", number)) : "";
   }
 
   /** One line for each piece of work: its film, the spots, and the warranty where there is one. */
@@ -78,6 +82,6 @@ final class CareWords {
     keys.add("handout.care.always.sun");
     keys.add("handout.care.always.soap");
     keys.add("handout.care.always.ask");
-    return keys.stream().distinct().filter(view.words()::has).toList();
+    return keys.stream().distinct().filter(view.words()::has).map(view.words()::text).toList();
   }
 }

@@ -36,7 +36,7 @@ final class CommonWords {
     values.put("car", Isolates.own(view.car(), words));
     values.put("type", words.text("handout.card.type"));
     values.put("site", Isolates.own(address.brokenSite(), words));
-    values.put("groups", address.groups());
+    values.put("groups", String.join(" ", address.groups()));
     String whole = address.brokenSite() + " " + String.join(NO_BREAK, address.groups());
     values.put("address", Isolates.own(whole, words));
     values.put("until", words.text("handout.card.until"));

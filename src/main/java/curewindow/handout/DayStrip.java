@@ -20,7 +20,7 @@ final class DayStrip {
   private static final int[] NAMED = {1, 2, 3, 4, 5, 7, 10, 14, 21, 30, 45, 60, 90, 120, 180, 365};
 
   /** The width of the lines and the size of the names above them, as the template has them. */
-  private static final double WIDTH = 34;
+  private static final double WIDTH = 33.5;
 
   private static final double POINTS = 10;
 
@@ -51,9 +51,10 @@ final class DayStrip {
    * A day that is named.
    *
    * @param name the day in few letters
-   * @param at where its noon is
+   * @param at where the middle of its name is
+   * @param tick where the day itself is: its noon, or the last date
    */
-  record Day(String name, String at) {}
+  record Day(String name, String at, String tick) {}
 
   /**
    * A date.
@@ -85,23 +86,26 @@ final class DayStrip {
         percent(end));
   }
 
-  /** As many days as have room for their names. */
+  /** The day of the last date at the far end, and as many before it as have room for their names. */
   private List<Day> days() {
     List<Day> days = new ArrayList<>();
     double free = room(view.words().text("handout.care.today"));
+    String end = view.words().monthDay(last, zone);
+    boolean ends = free + room(end) - GAP <= 100;
+    double most = ends ? 100 - room(end) : 100 + GAP;
     for (int after : NAMED) {
       Instant noon =
           start.atZone(zone).toLocalDate().plusDays(after).atTime(12, 0).atZone(zone).toInstant();
-      if (noon.isAfter(last)) {
-        break;
-      }
       String name = view.words().monthDay(noon, zone);
       double half = room(name) / 2;
       double at = part(noon);
-      if (at - half >= free && at + half <= 100 + GAP) {
-        days.add(new Day(name, percent(at)));
+      if (noon.isBefore(last) && at - half >= free && at + half <= most) {
+        days.add(new Day(name, percent(at), percent(at)));
         free = at + half;
       }
+    }
+    if (ends) {
+      days.add(new Day(end, percent(100 - (room(end) - GAP) / 2), percent(100)));
     }
     return days;
   }

@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.w3c.dom.Document;
 
@@ -53,16 +54,30 @@ public final class HandoutPress {
   }
 
   /**
+   * A job whose handouts are in a PDF.
+   *
+   * @param view the job
+   * @param dates the releases whose dates stand on them
+   */
+  public record Made(JobView view, List<Release> dates) {
+
+    /** Copies the list. */
+    public Made {
+      dates = List.copyOf(dates);
+    }
+  }
+
+  /**
    * A PDF with handouts.
    *
    * @param pdf its bytes
-   * @param views the jobs that have one in it
+   * @param made the jobs that have one in it
    */
-  public record Handouts(byte[] pdf, List<JobView> views) {
+  public record Handouts(byte[] pdf, List<Made> made) {
 
     /** Copies the list. */
     public Handouts {
-      views = List.copyOf(views);
+      made = List.copyOf(made);
     }
   }
 
@@ -83,13 +98,11 @@ public final class HandoutPress {
   public Optional<Handouts> handouts(List<JobView> views, PaperChoice paper, Problems problems) {
     List<JobView> printed = new ArrayList<>();
     List<QrCode> codes = new ArrayList<>();
-    List<Map<String, Object>> pages = new ArrayList<>();
     for (JobView view : views) {
       Optional<QrCode> code = code(view, kind);
       if (code.isEmpty()) {
         problems.add(PaperProblems.tooLong(view, format));
       } else if (isFor(view, kind)) {
-        pages.addAll(HandoutValues.of(view, kind, codes.size()));
         codes.add(code.get());
         printed.add(view);
       }
@@ -98,17 +111,37 @@ public final class HandoutPress {
       return Optional.empty();
     }
     PaperProblems.lackingSigns(printed).forEach(problems::add);
+    return filled(printed, problems).flatMap(pages -> print(pages, printed, codes, paper, problems));
+  }
+
+  /**
+   * The template with the values of all jobs.
+   *
+   * @param codes the number of the code on each handout
+   * @param room how much of their lists has room
+   */
+  private record Pages(Document document, List<Object> codes, ListRoom room) {}
+
+  private Optional<Handouts> print(
+      Pages pages,
+      List<JobView> printed,
+      List<QrCode> codes,
+      PaperChoice paper,
+      Problems problems) {
     ShopLook house = printed.get(0).shop().look();
-    PaperPress press = new PaperPress(template, house, problems);
-    return filled(pages, house, problems)
-        .flatMap(
-            document ->
-                press.print(
-                    document,
-                    codes,
-                    label(printed),
-                    pdf -> finish(pdf, paper, pages.size(), Accent.bits(house), problems)))
-        .map(pdf -> new Handouts(pdf, printed));
+    return new PaperPress(template, house, problems)
+        .print(
+            pages.document(),
+            codes,
+            label(printed),
+            pdf -> finish(pdf, paper, pages.codes().size(), Accent.bits(house), problems))
+        .map(pdf -> new Handouts(pdf, made(printed, pages.room())));
+  }
+
+  private List<Made> made(List<JobView> printed, ListRoom room) {
+    return IntStream.range(0, printed.size())
+        .mapToObj(i -> new Made(printed.get(i), HandoutValues.dates(printed.get(i), kind, room, i)))
+        .toList();
   }
 
   /** Lays the pages of so many handouts; true where a printer is to turn the paper. */
@@ -141,17 +174,32 @@ public final class HandoutPress {
     return paper.start() - 1;
   }
 
-  private Optional<Document> filled(
-      List<Map<String, Object>> pages, ShopLook house, Problems problems) {
-    Problems mistakes = new Problems();
-    Optional<Document> filled = template.fill(Map.of("cards", pages), house, pageRule(), mistakes);
-    filled.ifPresent(
-        document -> {
-          new TextBoxes(template.file(), format.smallest(), mistakes).fit(document);
-          PaperSigns.keepPrintable(document);
-        });
-    problems.addAll(mistakes.all());
-    return mistakes.hasErrors() ? Optional.empty() : filled;
+  /** Filled with all rows of each list, then with those that have room. */
+  private Optional<Pages> filled(List<JobView> printed, Problems problems) {
+    ListRoom room = new ListRoom();
+    while (true) {
+      List<Map<String, Object>> cards = new ArrayList<>();
+      for (int i = 0; i < printed.size(); i++) {
+        cards.addAll(HandoutValues.of(printed.get(i), kind, room, i));
+      }
+      Problems mistakes = new Problems();
+      TextBoxes boxes = new TextBoxes(template.file(), format.smallest(), mistakes);
+      Optional<Document> filled =
+          template.fill(
+              Map.of("cards", cards), printed.get(0).shop().look(), pageRule(), mistakes);
+      Map<String, Integer> fitting = filled.map(boxes::fit).orElse(Map.of());
+      if (mistakes.hasErrors() || !room.narrow(fitting)) {
+        problems.addAll(mistakes.all());
+        filled.ifPresent(PaperSigns::keepPrintable);
+        return filled
+            .filter(document -> !mistakes.hasErrors())
+            .map(document -> new Pages(document, codes(cards), room));
+      }
+    }
+  }
+
+  private static List<Object> codes(List<Map<String, Object>> cards) {
+    return cards.stream().map(card -> card.get("code")).toList();
   }
 
   /**
@@ -174,17 +222,6 @@ public final class HandoutPress {
    */
   public static boolean isFromRoll(Handout kind) {
     return PaperFormat.of(kind).edge().roll();
-  }
-
-  /**
-   * The dates that stand on a job's handout.
-   *
-   * @param view the job; one whose address is not too long for a code that scans
-   * @param kind the handout
-   * @return the releases; none where the job gets no handout
-   */
-  public static List<Release> dates(JobView view, Handout kind) {
-    return isFor(view, kind) ? HandoutValues.dates(view, kind) : List.of();
   }
 
   /**

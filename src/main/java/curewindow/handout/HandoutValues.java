@@ -21,13 +21,15 @@ final class HandoutValues {
   /**
    * The values of a job's handouts.
    *
+   * @param room how much of each list has room
    * @return one map for each; several stickers, one of anything else
    */
-  static List<Map<String, Object>> of(JobView view, Handout kind, int codeNumber) {
+  static List<Map<String, Object>> of(
+      JobView view, Handout kind, ListRoom room, int codeNumber) {
     if (kind == Handout.WINDOW_UP) {
       return GlassWords.of(view, codeNumber);
     }
-    List<Release> all = dates(view, kind);
+    List<Release> all = dates(view, kind, room, codeNumber);
     List<Release> stamped = stamped(view);
     Map<String, Object> values = CommonWords.of(view, codeNumber);
     values.put("dates", stamped.stream().map(r -> CommonWords.stamp(view, r)).toList());
@@ -43,19 +45,20 @@ final class HandoutValues {
       values.put("off", view.words().text("handout.tag.off"));
     }
     if (isSheet(kind)) {
-      values.putAll(CareWords.of(view, all));
+      int known = dates(view, Integer.MAX_VALUE).size();
+      values.putAll(CareWords.of(view, all, known, room, codeNumber));
     }
     return List.of(values);
   }
 
   /** The releases whose dates stand on a job's handout. */
-  static List<Release> dates(JobView view, Handout kind) {
+  static List<Release> dates(JobView view, Handout kind, ListRoom room, int codeNumber) {
     return switch (kind) {
       case WINDOW_UP -> GlassWords.dates(view);
       case WALLET, WALLET_INCH, LABEL_SMALL -> stamped(view);
       case LABEL_62 -> dates(view, STAMPED + 2);
       case HANG_TAG, LABEL_4X6 -> dates(view, STAMPED + 5);
-      case CARE_A5, CARE_LETTER -> dates(view, CareWords.ROWS);
+      case CARE_A5, CARE_LETTER -> dates(view, room.of(CareWords.DATES, codeNumber));
     };
   }
 

@@ -21,16 +21,15 @@ import org.w3c.dom.NodeList;
  * Fits the texts of a document into their boxes. An element with {@code data-box="50mm 2 9pt bold"}
  * has room for two lines of 50 mm, starting from 9 pt, in the font {@code bold}. With {@code
  * data-whole="address"} it is never cut, as people type what it says: where it does not fit, that
- * is a mistake of this entry of shop.yaml. A shorter text in {@code data-else} is tried before
- * that, and before a text is cut. All texts of a handout with the same {@code data-same} get the
- * size of the smallest. Those in an element with {@code data-room="14mm 1.1"} get smaller together
- * until their lines, each 1.1 of its size, are no higher than 14 mm.
+ * is a mistake of this entry of shop.yaml; with {@code data-whole="words"} it may lose its last
+ * sentences, and no more. A shorter text in {@code data-else} is tried before that, and before a
+ * text is cut. All texts of a handout with the same {@code data-same} get the
+ * size of the smallest. Those in an element with {@code data-room="14mm 1.1"} are made no higher
+ * together than 14 mm, a line being 1.1 of its size; see {@link TextRoom}.
  */
 final class TextBoxes {
 
   private static final String MARK = "data-box";
-  private static final String WHOLE = "data-whole";
-  private static final String ELSE = "data-else";
 
   /** Where lines may break, and isolates. */
   private static final String UNSEEN = "[\u200B\u2066-\u2069]";
@@ -58,7 +57,12 @@ final class TextBoxes {
     this.problems = problems;
   }
 
-  void fit(Document document) {
+  /**
+   * Fits all texts.
+   *
+   * @return how many rows of a list fit, where not all do
+   */
+  Map<String, Integer> fit(Document document) {
     NodeList all = document.getElementsByTagName("*");
     List<BoxedText> texts = new ArrayList<>();
     for (int i = 0; i < all.getLength(); i++) {
@@ -66,7 +70,9 @@ final class TextBoxes {
         box(element.getAttribute(MARK)).ifPresent(box -> texts.add(fitted(element, box)));
       }
     }
-    TextRooms.fitted(sameSize(texts), this::tellRoom).forEach(BoxedText::set);
+    TextRooms.Fitted fitted = TextRooms.fitted(sameSize(texts), this::tellRoom);
+    fitted.texts().forEach(BoxedText::set);
+    return fitted.rows();
   }
 
   private static List<BoxedText> sameSize(List<BoxedText> texts) {
@@ -78,16 +84,22 @@ final class TextBoxes {
   }
 
   private BoxedText fitted(Element element, TextBox box) {
-    BoxedText first = BoxedText.of(element, element.getTextContent(), box);
-    if (first.fitted().whole()) {
-      return first;
+    BoxedText fitted = BoxedText.of(element, box);
+    if (!fitted.fitted().whole() && !fitted.whole().isEmpty()) {
+      String text = fitted.text().replaceAll(UNSEEN, "");
+      if (fitted.whole().equals(BoxedText.WORDS)) {
+        tellTooLong(words(fitted), text);
+      } else {
+        tellTooLong(new Where("shop.yaml", 0, 0, fitted.whole()), text);
+      }
     }
-    BoxedText last =
-        element.hasAttribute(ELSE) ? BoxedText.of(element, element.getAttribute(ELSE), box) : first;
-    if (!last.fitted().whole() && element.hasAttribute(WHOLE)) {
-      tellTooLong(element.getAttribute(WHOLE), last.text().replaceAll(UNSEEN, ""));
-    }
-    return last;
+    return fitted;
+  }
+
+  /** Where the words of a text stand, as far as is known. */
+  private static Where words(BoxedText text) {
+    String language = text.above("lang").map(e -> e.getAttribute("lang")).orElse("");
+    return Where.file("content/words/" + language);
   }
 
   private Optional<TextBox> box(String mark) {
@@ -111,13 +123,13 @@ final class TextBoxes {
     return Optional.empty();
   }
 
-  private void tellTooLong(String entry, String text) {
-    if (told.add(entry)) {
+  private void tellTooLong(Where where, String text) {
+    if (told.add(where + text)) {
       problems.add(
           Problem.error(
               "too-long-to-print",
-              new Where("shop.yaml", 0, 0, entry),
-              entry
+              where,
+              (where.path().isEmpty() ? "this text" : where.path())
                   + " is too long: \""
                   + text
                   + "\" does not fit whole where "

@@ -91,11 +91,11 @@ public final class CardFile {
     Optional<HandoutPress.Handouts> cards =
         print(press.get(), sorted.get(true), paper(shop, choice), problems);
     if (cards.isPresent()) {
-      PrintedCards.note(shop, cards.get().views(), choice.as(), clock);
+      PrintedCards.note(shop, cards.get().made(), clock);
       AtomicFiles.writePrivate(file, cards.get().pdf());
     }
     List<String> without = sorted.get(false).stream().map(v -> v.job().id()).toList();
-    int written = cards.map(c -> c.views().size()).orElse(0);
+    int written = cards.map(c -> c.made().size()).orElse(0);
     return new Result(written, without, problems.all());
   }
 

@@ -300,7 +300,7 @@ public final class Press {
       // Made again each time, so that what is wrong with them is told again.
       printed.ifPresent(cards -> output.put(CARDS, cards.pdf()));
     }
-    return printed.map(cards -> cards.views().size());
+    return printed.map(cards -> cards.made().size());
   }
 
   private List<PageList.Row> rows(Function<Job, String> tokens, Set<String> ids, KeptPages kept) {

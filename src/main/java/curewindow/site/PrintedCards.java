@@ -1,9 +1,6 @@
 package curewindow.site;
 
-import curewindow.cure.Release;
 import curewindow.handout.HandoutPress;
-import curewindow.shop.Handout;
-import curewindow.told.JobView;
 import java.io.IOException;
 import java.time.Clock;
 import java.time.LocalDateTime;
@@ -20,12 +17,11 @@ final class PrintedCards {
    * Notes the dates of some handouts, and whose they are; they are on disk when this returns.
    *
    * @param shop the shop folder
-   * @param views the jobs whose handouts are made
-   * @param kind which handout
+   * @param cards the handouts that are made
    * @param clock gives the time written beside new dates
    * @throws IOException where the dates cannot be written
    */
-  static void note(LoadedShop shop, List<JobView> views, Handout kind, Clock clock)
+  static void note(LoadedShop shop, List<HandoutPress.Made> cards, Clock clock)
       throws IOException {
     ZoneId zone = shop.shop().orElseThrow().zone();
     LocalDateTime now = LocalDateTime.now(clock.withZone(zone)).truncatedTo(ChronoUnit.SECONDS);
@@ -33,12 +29,11 @@ final class PrintedCards {
       PrintedDates printed = Ledgers.printed(lock);
       CallsMade calls = Ledgers.calls(lock);
       HandedOver handedOver = Ledgers.handedOver(lock);
-      for (JobView view : views) {
-        handedOver.note(view.job(), zone);
-        List<Release> dates = HandoutPress.dates(view, kind);
-        if (!dates.isEmpty()) {
-          String job = view.job().id();
-          printed.add(view, dates, now, hold -> calls.areLast(job, hold, printed));
+      for (HandoutPress.Made card : cards) {
+        handedOver.note(card.view().job(), zone);
+        if (!card.dates().isEmpty()) {
+          String job = card.view().job().id();
+          printed.add(card.view(), card.dates(), now, hold -> calls.areLast(job, hold, printed));
         }
       }
       printed.save();

@@ -2,6 +2,7 @@ package curewindow.told;
 
 import curewindow.cure.Release;
 import curewindow.shop.Hold;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -40,12 +41,13 @@ public final class Safety {
    *
    * @param releases some of the job's releases
    * @param view the job
-   * @return the sentences, each once, with a space between; several answers to the same question
+   * @return the sentences, the gravest first, each once, with a space between; several answers to the same question
    *     stand after it, and it is kept on one line; empty text for none
    */
   public static String of(List<Release> releases, JobView view) {
     Map<String, Set<String>> answers = new LinkedHashMap<>();
     releases.stream()
+        .sorted(Comparator.comparingInt(r -> Urgency.rank(view, r)))
         .flatMap(r -> of(r, view).stream())
         .map(QUESTION::matcher)
         .filter(Matcher::matches)

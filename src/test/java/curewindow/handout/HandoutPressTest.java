@@ -189,7 +189,11 @@ final class HandoutPressTest {
     JobView view = SampleJobs.bare().hold("hand-wash", HoldKind.HOLD, "2026-12-03T14:00").view();
     assertFalse(HandoutPress.isFor(view, Handout.WINDOW_UP));
     assertTrue(HandoutPress.isFor(view, Handout.WALLET));
-    assertEquals(List.of(), HandoutPress.dates(view, Handout.WINDOW_UP));
+    assertTrue(
+        HandoutPress.read(new ShopFiles(Path.of("no-such-shop")), Handout.WINDOW_UP, problems)
+            .orElseThrow()
+            .handouts(List.of(view), PaperChoice.on(SheetPaper.NONE), problems)
+            .isEmpty());
   }
 
   @Test
@@ -201,8 +205,17 @@ final class HandoutPressTest {
     assertTrue(holds(Handout.CARE_A5).containsAll(all));
   }
 
-  private static List<String> holds(Handout kind) {
-    return HandoutPress.dates(plain(), kind).stream().map(Release::hold).toList();
+  private List<String> holds(Handout kind) {
+    return HandoutPress.read(new ShopFiles(Path.of("no-such-shop")), kind, problems)
+        .flatMap(
+            press -> press.handouts(List.of(plain()), PaperChoice.on(SheetPaper.NONE), problems))
+        .orElseThrow()
+        .made()
+        .get(0)
+        .dates()
+        .stream()
+        .map(Release::hold)
+        .toList();
   }
 
   @ParameterizedTest
