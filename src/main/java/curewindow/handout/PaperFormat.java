@@ -84,7 +84,7 @@ record PaperFormat(Size cut, Edge edge, double code, double smallest, TemplateFi
           new PaperFormat(
               Size.inches(3.5, 2),
               Edge.CUT,
-              24,
+              23,
               CARD,
               TemplateFiles.of("card", "card", "card-inch"));
       case HANG_TAG ->

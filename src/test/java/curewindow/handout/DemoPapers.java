@@ -37,19 +37,21 @@ final class DemoPapers {
           "tint, film: lantern-90, spots: [windshield]",
           "wrap, film: colorway-satin, spots: [quarter-panel, rear-bumper, spoiler]");
 
+  /** Their dates are computed once. */
+  private static final List<JobView> VIEWS =
+      Stream.concat(
+              SHOP.jobs().stream(), Stream.of(work(4), work(WORK.size()), fabric("carpets")))
+          .map(job -> SHOP.view(job, TOKEN))
+          .toList();
+
   private DemoPapers() {}
 
-  /** The jobs as their customers are told of them in a language. */
+  /** The jobs as their customers are told of them in a language, and the longest texts. */
   static List<JobView> jobs(String language) {
-    Stream<Job> more = Stream.of(work(4), work(WORK.size()), fabric("carpets"));
-    return Stream.concat(SHOP.jobs().stream(), more)
-        .map(job -> SHOP.view(job, TOKEN).in(SHOP.words().of(language)))
+    return Stream.concat(
+            VIEWS.stream().map(view -> view.in(SHOP.words().of(language))),
+            Stream.of(SampleJobs.longest(language).view()))
         .toList();
-  }
-
-  /** A car with so many pieces of work. */
-  static JobView job(int works, String language) {
-    return SHOP.view(work(works), TOKEN).in(SHOP.words().of(language));
   }
 
   private static Job work(int most) {

@@ -8,6 +8,7 @@ import curewindow.told.When;
 import java.awt.Shape;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -82,7 +83,7 @@ final class EveryPaperTest {
                     modules,
                     text(ink),
                     page.getTrimBox(),
-                    ink,
+                    upwards(ink),
                     PrintedShapes.of(page)));
           }
         }
@@ -92,6 +93,10 @@ final class EveryPaperTest {
       throw new java.io.UncheckedIOException(e);
     }
     return pages;
+  }
+
+  private static List<PrintedInk> upwards(List<PrintedInk> ink) {
+    return ink.stream().sorted(Comparator.comparing(i -> i.box().getMinY())).toList();
   }
 
   /** The signs in the order in which they are read; lines of Arabic are drawn from their end. */
@@ -121,12 +126,12 @@ final class EveryPaperTest {
     for (Page page : pages(kind, language)) {
       List<PrintedInk> ink = page.ink();
       for (int i = 0; i < ink.size(); i++) {
-        for (int j = i + 1; j < ink.size(); j++) {
+        Rectangle2D box = ink.get(i).box();
+        for (int j = i + 1; j < ink.size() && ink.get(j).box().getMinY() < box.getMaxY(); j++) {
           if (ink.get(i).disturbs(ink.get(j))) {
             found.add(job(page) + ": " + ink.get(i).text() + " on " + ink.get(j).text());
           }
         }
-        Rectangle2D box = ink.get(i).box();
         if (page.shapes().stream().anyMatch(s -> lies(box, s))) {
           found.add(job(page) + ": " + ink.get(i).text() + " on a line");
         }
@@ -192,6 +197,9 @@ final class EveryPaperTest {
       }
       Shape code = PrintedShapes.code(page.shapes());
       Rectangle2D free = free(code, page);
+      if (!whole(page).contains(free)) {
+        found.add(job(page) + ": the code's border is cut");
+      }
       for (PrintedInk ink : page.ink()) {
         if (ink.box().intersects(free)) {
           found.add(job(page) + ": " + ink.text() + " is too near to the code");
@@ -204,6 +212,12 @@ final class EveryPaperTest {
       }
     }
     assertEquals(List.of(), shortened(found));
+  }
+
+  private static Rectangle2D whole(Page page) {
+    PDRectangle cut = page.cut();
+    return new Rectangle2D.Double(
+        cut.getLowerLeftX(), cut.getLowerLeftY(), cut.getWidth(), cut.getHeight());
   }
 
   /** The code with its border, a tenth of a millimetre less, as places are rounded. */
@@ -225,10 +239,7 @@ final class EveryPaperTest {
     double beside = PaperFormat.points(beside(kind));
     double above = PaperFormat.points(above(kind));
     for (Page page : pages(kind, language)) {
-      PDRectangle cut = page.cut();
-      Rectangle2D whole =
-          new Rectangle2D.Double(
-              cut.getLowerLeftX(), cut.getLowerLeftY(), cut.getWidth(), cut.getHeight());
+      Rectangle2D whole = whole(page);
       Rectangle2D inner =
           new Rectangle2D.Double(
               whole.getX() + beside,
@@ -241,12 +252,18 @@ final class EveryPaperTest {
         }
       }
       for (Shape shape : page.shapes()) {
-        if (whole.contains(shape.getBounds2D()) && !inner.contains(shape.getBounds2D())) {
+        boolean apart = whole.contains(shape.getBounds2D()) && !isCode(shape);
+        if (apart && !inner.contains(shape.getBounds2D())) {
           found.add(job(page) + ": a line at " + shape.getBounds2D() + " is in the margin");
         }
       }
     }
     assertEquals(List.of(), shortened(found));
+  }
+
+  /** Its border is its margin. */
+  private static boolean isCode(Shape shape) {
+    return PrintedShapes.outlines(shape) > 100;
   }
 
   /** From the cut to what is printed left and right, millimetres. */

@@ -41,7 +41,7 @@ final class PrintedShapes extends PDFGraphicsStreamEngine {
         .orElseThrow(() -> new AssertionError("no code among " + shapes.size() + " shapes"));
   }
 
-  private static int outlines(Shape shape) {
+  static int outlines(Shape shape) {
     int count = 0;
     double[] points = new double[6];
     for (PathIterator at = shape.getPathIterator(null); !at.isDone(); at.next()) {
