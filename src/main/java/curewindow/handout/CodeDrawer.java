@@ -11,6 +11,7 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import org.w3c.dom.Element;
 
 /**
@@ -28,6 +29,7 @@ final class CodeDrawer implements FSObjectDrawerFactory, FSObjectDrawer {
 
   private final List<QrCode> codes;
   private final BitSet drawn = new BitSet();
+  private final Map<Integer, Integer> pages = new TreeMap<>();
   private double smallest = Double.MAX_VALUE;
 
   CodeDrawer(List<QrCode> codes) {
@@ -62,6 +64,7 @@ final class CodeDrawer implements FSObjectDrawerFactory, FSObjectDrawer {
     QrCode code = codes.get(number(e));
     double module = code.module(Math.min(width, height));
     drawn.set(number(e));
+    pages.put(context.getPageNo(), number(e));
     smallest = Math.min(smallest, module / dotsPerPixel * MILLIMETRES_A_PIXEL);
     device.setPaint(Color.BLACK);
     device.fill(
@@ -78,6 +81,11 @@ final class CodeDrawer implements FSObjectDrawerFactory, FSObjectDrawer {
     return smallest < QrCode.SMALLEST_MODULE - ROUNDING
         ? OptionalDouble.of(smallest)
         : OptionalDouble.empty();
+  }
+
+  /** The number of the code that was drawn on a page, for pages counted from 0. */
+  Map<Integer, Integer> pages() {
+    return pages;
   }
 
   /** Whether each code was drawn at least once. */

@@ -86,7 +86,9 @@ final class DayStrip {
         percent(end));
   }
 
-  /** The day of the last date at the far end, and as many before it as have room for their names. */
+  /**
+   * The day of the last date at the far end, and as many before it as have room for their names.
+   */
   private List<Day> days() {
     List<Day> days = new ArrayList<>();
     double free = room(view.words().text("handout.care.today"));

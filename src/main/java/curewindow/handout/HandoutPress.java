@@ -111,7 +111,8 @@ public final class HandoutPress {
       return Optional.empty();
     }
     PaperProblems.lackingSigns(printed).forEach(problems::add);
-    return filled(printed, problems).flatMap(pages -> print(pages, printed, codes, paper, problems));
+    return filled(printed, problems)
+        .flatMap(pages -> print(pages, printed, codes, paper, problems));
   }
 
   /**
@@ -120,7 +121,7 @@ public final class HandoutPress {
    * @param codes the number of the code on each handout
    * @param room how much of their lists has room
    */
-  private record Pages(Document document, List<Object> codes, ListRoom room) {}
+  private record Pages(Document document, List<Integer> codes, ListRoom room) {}
 
   private Optional<Handouts> print(
       Pages pages,
@@ -132,7 +133,7 @@ public final class HandoutPress {
     return new PaperPress(template, house, problems)
         .print(
             pages.document(),
-            codes,
+            new PaperPress.Codes(codes, pages.codes()),
             label(printed),
             pdf -> finish(pdf, paper, pages.codes().size(), Accent.bits(house), problems))
         .map(pdf -> new Handouts(pdf, made(printed, pages.room())));
@@ -185,8 +186,7 @@ public final class HandoutPress {
       Problems mistakes = new Problems();
       TextBoxes boxes = new TextBoxes(template.file(), format.smallest(), mistakes);
       Optional<Document> filled =
-          template.fill(
-              Map.of("cards", cards), printed.get(0).shop().look(), pageRule(), mistakes);
+          template.fill(Map.of("cards", cards), printed.get(0).shop().look(), pageRule(), mistakes);
       Map<String, Integer> fitting = filled.map(boxes::fit).orElse(Map.of());
       if (mistakes.hasErrors() || !room.narrow(fitting)) {
         problems.addAll(mistakes.all());
@@ -198,8 +198,8 @@ public final class HandoutPress {
     }
   }
 
-  private static List<Object> codes(List<Map<String, Object>> cards) {
-    return cards.stream().map(card -> card.get("code")).toList();
+  private static List<Integer> codes(List<Map<String, Object>> cards) {
+    return cards.stream().map(card -> (Integer) card.get("code")).toList();
   }
 
   /**

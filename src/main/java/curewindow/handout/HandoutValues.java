@@ -24,8 +24,7 @@ final class HandoutValues {
    * @param room how much of each list has room
    * @return one map for each; several stickers, one of anything else
    */
-  static List<Map<String, Object>> of(
-      JobView view, Handout kind, ListRoom room, int codeNumber) {
+  static List<Map<String, Object>> of(JobView view, Handout kind, ListRoom room, int codeNumber) {
     if (kind == Handout.WINDOW_UP) {
       return GlassWords.of(view, codeNumber);
     }

@@ -85,7 +85,12 @@ final class InkParts {
       return name;
     }
     if (part instanceof PDFormXObject drawing) {
-      return drawing(name, making.inked(drawing, now));
+      try {
+        return drawing(name, making.inked(drawing, now));
+      } catch (Unprintable e) {
+        // Of all that papers show, the logo alone is a drawing of its own.
+        throw e.ofLogo();
+      }
     }
     throw new Unprintable(
         "the page has a part that is neither picture nor drawing", "take it out of the template");

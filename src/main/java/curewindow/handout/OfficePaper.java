@@ -89,7 +89,7 @@ public final class OfficePaper {
     return filled.flatMap(
         document ->
             new PaperPress(paper, jobs.shop().look(), problems)
-                .print(document, List.of(), label, pdf -> false));
+                .print(document, PaperPress.Codes.NONE, label, pdf -> false));
   }
 
   /**
@@ -135,15 +135,12 @@ public final class OfficePaper {
     Where shop = new Where("shop.yaml", 0, 0, "name");
     problems.addAll(
         PaperProblems.lacking(common(name, lacking), shop, "write the shop's name without it"));
-    // Of a language whose letters are missing, the first tells enough.
-    PaperProblems.lacking(
+    problems.addAll(
+        PaperProblems.lacking(
             without(left, name),
             Where.file("content/words/" + jobs.words().language()),
             "have the office's papers in a language with Latin, Greek, Cyrillic, Hebrew or Arabic"
-                + " letters")
-        .stream()
-        .limit(1)
-        .forEach(problems::add);
+                + " letters"));
   }
 
   private static String common(String text, String signs) {

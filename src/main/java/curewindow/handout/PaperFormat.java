@@ -100,7 +100,7 @@ record PaperFormat(Size cut, Edge edge, double code, double smallest, TemplateFi
               32,
               SHEET,
               TemplateFiles.of("care-sheet", "care-sheet", "care-sheet-letter"));
-      case LABEL_62 -> roll(new Size(62, 100), 31, TemplateFiles.of("label-62"));
+      case LABEL_62 -> roll(new Size(62, 100), 30, TemplateFiles.of("label-62"));
       case LABEL_4X6 -> roll(Size.inches(4, 6), 38, TemplateFiles.of("label-4x6"));
       case LABEL_SMALL -> roll(Size.inches(2.25, 1.25), 18, TemplateFiles.of("label-small"));
     };

@@ -58,6 +58,23 @@ final class PaperPress {
    */
   record Label(String title, String language, Instant made) {}
 
+  /**
+   * The codes on the pages.
+   *
+   * @param all the codes, which the template places by their numbers
+   * @param order the number of the code on each handout; none where the pages are no handouts
+   */
+  record Codes(List<QrCode> all, List<Integer> order) {
+
+    static final Codes NONE = new Codes(List.of(), List.of());
+
+    /** Copies the lists. */
+    Codes {
+      all = List.copyOf(all);
+      order = List.copyOf(order);
+    }
+  }
+
   /** What is done to the pages once they are set. */
   interface Finish {
 
@@ -68,15 +85,15 @@ final class PaperPress {
   /**
    * The PDF, or empty where the style sheet leaves no room to print on, or too little for a code.
    */
-  Optional<byte[]> print(Document filled, List<QrCode> codes, Label label, Finish finish) {
+  Optional<byte[]> print(Document filled, Codes codes, Label label, Finish finish) {
     // Takes out empty texts, on which the reordering of letters from right to left fails.
     filled.normalize();
-    CodeDrawer drawer = new CodeDrawer(codes);
+    CodeDrawer drawer = new CodeDrawer(codes.all());
     Optional<LogoDrawer> logos = logo.map(LogoDrawer::new);
     try (PDDocument pdf = new PDDocument();
         PdfBoxRenderer renderer = builder(filled, drawers(drawer, logos), pdf).buildPdfRenderer()) {
       renderer.createPDFKeepOpen();
-      if (!scans(drawer)) {
+      if (!scans(drawer) || !areInOrder(pdf, codes, drawer)) {
         return Optional.empty();
       }
       logos.ifPresent(this::tellCoarse);
@@ -92,7 +109,8 @@ final class PaperPress {
       pdf.save(bytes, InkPress.packing(pdf));
       return Optional.of(bytes.toByteArray());
     } catch (Unprintable e) {
-      problems.add(PaperProblems.unprintable(template.file(), e));
+      String logoFile = logo.map(ShopLogo::file).orElse(template.file());
+      problems.add(PaperProblems.unprintable(e.isInLogo() ? logoFile : template.file(), e));
       return Optional.empty();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -105,6 +123,21 @@ final class PaperPress {
               "take back the last change of the style sheet or its template"));
       return Optional.empty();
     }
+  }
+
+  /** Whether each handout has its own sides, one after the other; false where that was told. */
+  private boolean areInOrder(PDDocument pdf, Codes codes, CodeDrawer drawer) {
+    int handouts = codes.order().size();
+    int sides = pdf.getNumberOfPages() == 2 * handouts ? 2 : 1;
+    boolean more = handouts > 1 && pdf.getNumberOfPages() > sides * handouts;
+    boolean apart =
+        drawer.pages().entrySet().stream()
+            .anyMatch(
+                drawn -> sides == 2 && codes.order().get(drawn.getKey() / 2) != drawn.getValue());
+    if (more || apart) {
+      problems.add(PaperProblems.sidesApart(template.file(), pdf.getNumberOfPages(), handouts));
+    }
+    return !more && !apart;
   }
 
   /** Tells of codes that are too small or not there; false where they are too small. */

@@ -5,13 +5,18 @@ import curewindow.problem.Where;
 import curewindow.shop.ShopLogo;
 import curewindow.told.JobView;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** What may be wrong with the data of a handout. */
 final class PaperProblems {
+
+  /** So many signs of one text are named. */
+  private static final int NAMED_SIGNS = 3;
 
   private PaperProblems() {}
 
@@ -65,6 +70,20 @@ final class PaperProblems {
         "a handout has no code, as its template leaves it out or its style sheet gives it no size",
         "put <object type=\"application/x-code\" th:attr=\"data-code=${card.code}\"></object> where"
             + " the code shall be");
+  }
+
+  /** That a template puts out the sides of its handouts in no order in which they can be paired. */
+  static Problem sidesApart(String templateFile, int pages, int handouts) {
+    return Problem.error(
+        "template-mistake",
+        Where.file(templateFile),
+        "its "
+            + pages
+            + " pages for "
+            + handouts
+            + " handouts do not come as a front and its back, one handout after the other",
+        "put both sheets of a handout into one element with th:each, as hang-tag.html does, and"
+            + " let nothing run over the end of a sheet");
   }
 
   /** That a handout has something that the inks chosen cannot print. */
@@ -122,16 +141,12 @@ final class PaperProblems {
     return found;
   }
 
-  /** A language whose letters the fonts lack is told once, by the first of them. */
   private static List<Problem> lackingWords(JobView view) {
     String sample = view.words().text("handout.card.type") + view.words().text("handout.card.safe");
     return lacking(
-            sample,
-            Where.file("content/words/" + view.words().language()),
-            "hand out cards in a language with Latin, Greek, Cyrillic, Hebrew or Arabic letters")
-        .stream()
-        .limit(1)
-        .toList();
+        sample,
+        Where.file("content/words/" + view.words().language()),
+        "hand out cards in a language with Latin, Greek, Cyrillic, Hebrew or Arabic letters");
   }
 
   /** Whether something of a name is left on paper, so that it can be greeted by. */
@@ -140,23 +155,35 @@ final class PaperProblems {
         && name.codePoints().anyMatch(Character::isLetterOrDigit);
   }
 
-  /** Each sign of a text that no font has. */
+  /** The signs of a text that no font has, in one note. */
   static List<Problem> lacking(String shown, Where where, String fix) {
-    return PaperFont.lackingInAll(shown)
-        .codePoints()
-        .mapToObj(sign -> lacking(sign, where, fix))
-        .toList();
+    int[] signs = PaperFont.lackingInAll(shown).codePoints().toArray();
+    if (signs.length == 0) {
+      return List.of();
+    }
+    String named =
+        Arrays.stream(signs)
+            .limit(NAMED_SIGNS)
+            .mapToObj(PaperProblems::named)
+            .collect(Collectors.joining(", "));
+    int more = signs.length - NAMED_SIGNS;
+    String rest = more > 0 ? " and " + more + " more" : "";
+    String left = signs.length == 1 ? ", which is left out" : ", which are left out";
+    return List.of(
+        Problem.notice(
+            "missing-glyph",
+            where,
+            "the fonts of handouts have no sign for " + named + rest + left,
+            fix));
   }
 
-  private static Problem lacking(int sign, Where where, String fix) {
+  private static String named(int sign) {
     String name = Character.getName(sign);
-    return Problem.notice(
-        "missing-glyph",
-        where,
-        "the fonts of handouts have no sign for '"
-            + Character.toString(sign)
-            + String.format(
-                Locale.ROOT, "' (U+%04X, %s), which is left out", sign, name == null ? "?" : name),
-        fix);
+    return String.format(
+        Locale.ROOT,
+        "'%s' (U+%04X, %s)",
+        Character.toString(sign),
+        sign,
+        name == null ? "?" : name);
   }
 }

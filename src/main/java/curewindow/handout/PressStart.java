@@ -82,7 +82,8 @@ public final class PressStart {
     return filled.flatMap(
         document ->
             new PaperPress(template, ShopLook.NONE, problems)
-                .print(document, codes, LABEL, PressStart::single));
+                .print(
+                    document, new PaperPress.Codes(codes, List.of(0)), LABEL, PressStart::single));
   }
 
   private static boolean single(PDDocument pdf) throws IOException {

@@ -37,7 +37,8 @@ record TextBox(double width, int lines, double points, double least, PaperFont f
 
   /**
    * Fits a text: on as few lines as do without much shrinking, else on all lines, shrunk to {@link
-   * #least}; what does not fit even then is cut at a word, with an ellipsis.
+   * #least}, a word that is longer than a line being broken; what does not fit even then is cut at
+   * a word, with an ellipsis.
    */
   Fitted fit(String text) {
     String clean = text.strip().replaceAll("[ \\t\\r\\n]+", " ");
@@ -50,7 +51,10 @@ record TextBox(double width, int lines, double points, double least, PaperFont f
         }
       }
     }
-    return new Fitted(cut(wrap(clean, least)), least, false);
+    List<String> broken = wrap(broken(clean), least);
+    return broken.size() <= lines && fits(broken, least)
+        ? new Fitted(broken, least, true)
+        : new Fitted(cut(wrap(clean, least)), least, false);
   }
 
   /** As many lines, the last of which is at least half as long as the longest where words allow. */
@@ -115,6 +119,19 @@ record TextBox(double width, int lines, double points, double least, PaperFont f
     }
     wrapped.add(line);
     return wrapped;
+  }
+
+  /** The text with breaks in words that are longer than a line. */
+  private String broken(String text) {
+    StringBuilder broken = new StringBuilder();
+    String line = "";
+    for (int at = 0; at < text.length(); at = text.offsetByCodePoints(at, 1)) {
+      String sign = Character.toString(text.codePointAt(at));
+      boolean full = font.width(line + sign, least) > width;
+      broken.append(full ? MAY_BREAK : "").append(sign);
+      line = sign.equals(" ") ? "" : full ? sign : line + sign;
+    }
+    return broken.toString();
   }
 
   private List<String> cut(List<String> wrapped) {

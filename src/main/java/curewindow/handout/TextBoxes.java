@@ -23,9 +23,9 @@ import org.w3c.dom.NodeList;
  * data-whole="address"} it is never cut, as people type what it says: where it does not fit, that
  * is a mistake of this entry of shop.yaml; with {@code data-whole="words"} it may lose its last
  * sentences, and no more. A shorter text in {@code data-else} is tried before that, and before a
- * text is cut. All texts of a handout with the same {@code data-same} get the
- * size of the smallest. Those in an element with {@code data-room="14mm 1.1"} are made no higher
- * together than 14 mm, a line being 1.1 of its size; see {@link TextRoom}.
+ * text is cut. All texts of a handout with the same {@code data-same} get the size of the smallest.
+ * Those in an element with {@code data-room="14mm 1.1"} are made no higher together than 14 mm, a
+ * line being 1.1 of its size; see {@link TextRoom}.
  */
 final class TextBoxes {
 

@@ -11,8 +11,8 @@ import org.w3c.dom.NodeList;
 
 /**
  * Makes texts that stand one below the other no higher than their room. The largest get smaller
- * first; where all are small, what can be spared goes, then rows of lists, from the last list to the
- * first, then shorter texts stand in, from the last text to the first.
+ * first; where all are small, what can be spared goes, then rows of lists, from the last list to
+ * the first, then shorter texts stand in, from the last text to the first.
  */
 final class TextRoom {
 

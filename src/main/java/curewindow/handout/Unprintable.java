@@ -8,6 +8,7 @@ final class Unprintable extends IOException {
   private static final long serialVersionUID = 1L;
 
   private final String fix;
+  private final boolean inLogo;
 
   /**
    * Something that cannot be printed.
@@ -16,8 +17,22 @@ final class Unprintable extends IOException {
    * @param fix what to do instead
    */
   Unprintable(String what, String fix) {
+    this(what, fix, false);
+  }
+
+  private Unprintable(String what, String fix, boolean inLogo) {
     super(what);
     this.fix = fix;
+    this.inLogo = inLogo;
+  }
+
+  /** The same, found within the shop's logo. */
+  Unprintable ofLogo() {
+    return new Unprintable(getMessage(), fix, true);
+  }
+
+  boolean isInLogo() {
+    return inLogo;
   }
 
   String fix() {

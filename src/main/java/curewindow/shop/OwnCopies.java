@@ -90,7 +90,8 @@ public final class OwnCopies {
    * @throws IOException where the folder cannot be read or written
    */
   public static void note(Path shop, Collection<String> files) throws IOException {
-    Map<String, String> notes = read(shop.resolve(NOTES));
+    Path list = shop.resolve(NOTES);
+    Map<String, String> notes = read(list);
     for (String file : files) {
       notes.put(file, print(Starter.bundled().bytes(file).orElseThrow()));
     }
@@ -98,7 +99,8 @@ public final class OwnCopies {
         notes.entrySet().stream()
             .map(n -> n.getValue() + "  " + n.getKey() + "\n")
             .collect(Collectors.joining());
-    Files.writeString(shop.resolve(NOTES), text);
+    Files.createDirectories(list.getParent());
+    Files.writeString(list, text);
   }
 
   private static Map<String, String> read(Path notes) throws IOException {

@@ -189,7 +189,7 @@ public final class Press {
       List<List<JobView>> cases = ParkedViews.of(shop, views, problems);
       rendering.customers(cases, Calendars.unnoted(), () -> {});
       rendering.open();
-      rehearseHandouts(shop, views.stream().limit(1).toList(), problems);
+      rehearseHandouts(shop, views, problems);
     } else {
       rendering.rehearse(views.stream().map(List::of).toList());
     }
@@ -202,14 +202,17 @@ public final class Press {
 
   /** Templates that nothing is printed from would else be found wanting at the counter. */
   private static void rehearseHandouts(LoadedShop shop, List<JobView> views, Problems problems) {
+    // Two, so that sides which do not come in pairs are seen.
+    List<JobView> some = views.stream().limit(2).toList();
     for (Handout kind : Handout.values()) {
       PaperChoice tried =
           new PaperChoice(SheetPaper.NONE, 1, shop.shop().orElseThrow().handout().inks());
       HandoutPress.read(shop.files(), kind, problems)
-          .ifPresent(press -> CardFile.print(press, views, tried, problems));
+          .ifPresent(press -> CardFile.print(press, some, tried, problems));
     }
-    Office papers = Office.of(shop, views, Set.of());
-    views.forEach(v -> papers.papers(papers.day(v.job().pickup()), problems));
+    List<JobView> first = views.stream().limit(1).toList();
+    Office papers = Office.of(shop, first, Set.of());
+    first.forEach(v -> papers.papers(papers.day(v.job().pickup()), problems));
   }
 
   /**

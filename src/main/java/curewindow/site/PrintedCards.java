@@ -21,8 +21,7 @@ final class PrintedCards {
    * @param clock gives the time written beside new dates
    * @throws IOException where the dates cannot be written
    */
-  static void note(LoadedShop shop, List<HandoutPress.Made> cards, Clock clock)
-      throws IOException {
+  static void note(LoadedShop shop, List<HandoutPress.Made> cards, Clock clock) throws IOException {
     ZoneId zone = shop.shop().orElseThrow().zone();
     LocalDateTime now = LocalDateTime.now(clock.withZone(zone)).truncatedTo(ChronoUnit.SECONDS);
     try (FolderLock lock = FolderLock.on(shop.files().root())) {

@@ -41,8 +41,8 @@ public final class Safety {
    *
    * @param releases some of the job's releases
    * @param view the job
-   * @return the sentences, the gravest first, each once, with a space between; several answers to the same question
-   *     stand after it, and it is kept on one line; empty text for none
+   * @return the sentences, the gravest first, each once, with a space between; several answers to
+   *     the same question stand after it, and it is kept on one line; empty text for none
    */
   public static String of(List<Release> releases, JobView view) {
     Map<String, Set<String>> answers = new LinkedHashMap<>();

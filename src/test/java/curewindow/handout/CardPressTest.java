@@ -156,7 +156,7 @@ final class CardPressTest {
     try (PrintedCard card = print(SampleJobs.tinted().shippedWords().language(language))) {
       List<TextPosition> secret = card.letters(0).stream().filter(CardPressTest::isSecret).toList();
       String text = secret.stream().map(TextPosition::getUnicode).collect(Collectors.joining());
-      assertEquals("7K3MPQ9W2XHTR4VBD6NC", text.strip());
+      assertEquals("7K3M PQ9W 2XHT R4VB D6NC", text.strip());
       double side = HandoutPress.codeSide(Handout.WALLET);
       double from = secret.stream().mapToDouble(TextPosition::getX).min().orElseThrow();
       double to = secret.stream().mapToDouble(l -> l.getX() + l.getWidth()).max().orElseThrow();

@@ -39,8 +39,7 @@ final class DemoPapers {
 
   /** Their dates are computed once. */
   private static final List<JobView> VIEWS =
-      Stream.concat(
-              SHOP.jobs().stream(), Stream.of(work(4), work(WORK.size()), fabric("carpets")))
+      Stream.concat(SHOP.jobs().stream(), Stream.of(work(4), work(WORK.size()), fabric("carpets")))
           .map(job -> SHOP.view(job, TOKEN))
           .toList();
 
@@ -59,7 +58,8 @@ final class DemoPapers {
   }
 
   private static Job fabric(String spot) {
-    return job("F-" + spot, List.of("fabric-coating, film: tidewater-fabric, spots: [" + spot + "]"));
+    return job(
+        "F-" + spot, List.of("fabric-coating, film: tidewater-fabric, spots: [" + spot + "]"));
   }
 
   private static Job job(String id, List<String> work) {
@@ -77,7 +77,8 @@ final class DemoPapers {
             """
                 .formatted(id));
     for (String one : work) {
-      text.append("  - {service: %s, finished: 2026-12-03T14:00, warranty-years: 10}\n".formatted(one));
+      text.append(
+          "  - {service: %s, finished: 2026-12-03T14:00, warranty-years: 10}\n".formatted(one));
     }
     var tried = SHOP.tried("jobs/" + id + ".yaml", text.toString());
     return tried.job().orElseThrow(() -> new AssertionError(tried.problems().toString()));

@@ -14,6 +14,7 @@ import com.google.zxing.common.HybridBinarizer;
 import com.google.zxing.qrcode.QRCodeReader;
 import curewindow.cure.HoldKind;
 import curewindow.cure.Release;
+import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.shop.Handout;
 import curewindow.shop.InkChoice;
@@ -347,6 +348,28 @@ final class HandoutPressTest {
       assertEquals(
           "DuplexFlipLongEdge", pdf.pdf().getDocumentCatalog().getViewerPreferences().getDuplex());
     }
+  }
+
+  /** All fronts and then all backs would be paired wrongly, and so would a third page. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "<div class=\"sheet\" th:each=\"c : ${cards}\"><div class=\"card\"><p>Thanks</p></div></div>",
+        "<div class=\"sheet\"><div class=\"card\"><p>Thanks</p></div></div>"
+      })
+  void sidesThatDoNotComeInPairsAreRefused(String back, @TempDir Path shop) throws Exception {
+    Path file = Files.createDirectories(shop.resolve("site-templates")).resolve("card.html");
+    String own = Files.readString(Path.of("site-templates/card.html"));
+    Files.writeString(file, own.replace("  </body>", back + "</body>"));
+    var pdf =
+        HandoutPress.read(new ShopFiles(shop), Handout.WALLET, problems)
+            .orElseThrow()
+            .print(Collections.nCopies(3, plain()), PaperChoice.on(SheetPaper.A4), problems);
+    assertTrue(pdf.isEmpty());
+    assertEquals(1, problems.all().size(), problems.all().toString());
+    Problem told = problems.all().get(0);
+    assertEquals("template-mistake site-templates/card.html", told.code() + " " + told.file());
+    assertTrue(told.fix().contains("th:each"), told.fix());
   }
 
   @ParameterizedTest

@@ -18,6 +18,7 @@ import curewindow.problem.Problems;
 import curewindow.shop.Handout;
 import curewindow.shop.Ink;
 import curewindow.shop.InkChoice;
+import curewindow.shop.Looks;
 import curewindow.shop.PaperChoice;
 import curewindow.shop.PrintingCondition;
 import curewindow.shop.SheetPaper;
@@ -301,6 +302,22 @@ final class InkTest {
         assertTrue(problem.message().contains(said), problem::message);
       }
     }
+  }
+
+  /** The shop mends the file in which it is, not a template that it never saw. */
+  @Test
+  void aGradientInALogoIsToldAtTheLogo() throws Exception {
+    String logo =
+        "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 90 30'><linearGradient id='g'>"
+            + "<stop offset='0' stop-color='#fff'/><stop offset='1' stop-color='#000'/>"
+            + "</linearGradient><rect width='90' height='30' fill='url(#g)'/></svg>";
+    Problems found = new Problems();
+    List<JobView> views = List.of(SampleJobs.tinted().look(Looks.svg(folder, logo)).view());
+    HandoutPress.read(new ShopFiles(folder), Handout.WALLET, found)
+        .flatMap(
+            p -> p.print(views, new PaperChoice(SheetPaper.NONE, 1, inks(Ink.PROCESS)), found));
+    assertEquals(1, found.all().size(), () -> found.all().toString());
+    assertEquals("logo.svg", found.all().get(0).file());
   }
 
   @Test

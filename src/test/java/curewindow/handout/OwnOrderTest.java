@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import curewindow.guide.GuideLibrary;
-import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.shop.Handout;
 import curewindow.shop.PaperChoice;
@@ -155,21 +154,23 @@ final class OwnOrderTest {
 
   /** Names from the Unicode Character Database. */
   @Test
-  void everySignThatNoFontHasIsNamedOnce() {
+  void theSignsThatNoFontHasAreNamedInOneNote() {
     card(usual().firstName("\u4E2D\u6587").car("\u4E2D van \uD83D\uDE97").view(), Handout.WALLET);
     assertEquals(
         List.of(
-            "jobs/H-1042.yaml U+4E2D, CJK UNIFIED IDEOGRAPHS 4E2D",
-            "jobs/H-1042.yaml U+6587, CJK UNIFIED IDEOGRAPHS 6587",
-            "jobs/H-1042.yaml U+1F697, AUTOMOBILE"),
-        problems.all().stream().map(OwnOrderTest::sign).toList());
+            "jobs/H-1042.yaml the fonts of handouts have no sign for"
+                + " '\u4E2D' (U+4E2D, CJK UNIFIED IDEOGRAPHS 4E2D),"
+                + " '\u6587' (U+6587, CJK UNIFIED IDEOGRAPHS 6587),"
+                + " '\uD83D\uDE97' (U+1F697, AUTOMOBILE), which are left out"),
+        problems.all().stream().map(p -> p.file() + " " + p.message()).toList());
   }
 
-  private static String sign(Problem problem) {
-    String message = problem.message();
-    return problem.file()
-        + " "
-        + message.substring(message.indexOf("U+"), message.indexOf("), which is left out"));
+  @Test
+  void ofManySignsTheFirstAreNamed() {
+    card(usual().firstName("\u4E2D\u6587\u6587\u5B57\u5B66").view(), Handout.WALLET);
+    assertEquals(1, problems.all().size());
+    String told = problems.all().get(0).message();
+    assertTrue(told.endsWith(" and 1 more, which are left out"), told);
   }
 
   /** In winter a clock in Denver is an hour ahead of one in Portland (IANA time zones). */

@@ -47,6 +47,15 @@ final class TextBoxTest {
     assertTrue(fitted.lines().get(0).matches("Donaudampf.*…"), fitted::toString);
   }
 
+  /** A name of one word has room on two lines though it has no place to break. */
+  @Test
+  void aWordLongerThanALineIsBroken() {
+    TextBox.Fitted fitted =
+        new TextBox(30, 2, 9, 7.5, PaperFont.TEXT).fit("Donaudampfschifffahrtsgesellschaft");
+    assertTrue(fitted.whole(), fitted::toString);
+    assertEquals("Donaudampfschifffahrtsgesellschaft", String.join("", fitted.lines()));
+  }
+
   /** No last line of one short word: it is at least half as long as the longest. */
   @Test
   void linesAreBalanced() {

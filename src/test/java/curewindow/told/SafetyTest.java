@@ -22,18 +22,26 @@ final class SafetyTest {
   /** Film in the windshield and tint in the rear window: who cannot see is asked once. */
   @ParameterizedTest
   @CsvSource({
-    "en, Can’t see? Heat and fan on. Defroster on.",
-    "es, ¿No ve? Calor y ventilador. Use el desempañador.",
+    "en, Can’t see? Use heat and fan. Use the defroster.",
+    "es, ¿No ve? Use calor y ventilador. Use el desempañador.",
     "ar, لا ترى؟ شغّل الحرارة والمروحة. شغّل مزيل الضباب."
   })
   void theSameQuestionIsAskedOnce(String language, String said) {
     assertEquals(said, of(language, "demist", "defroster"));
   }
 
+  /** A defroster that ends sooner is no reason to speak of it first. */
+  @Test
+  void theGravestStandsFirst() {
+    assertEquals(
+        "Emergency? Open the windows. Can’t see? Use the defroster.",
+        of("en", "defroster", "windows-up"));
+  }
+
   @Test
   void otherCautionsStandByThemselves() {
     assertEquals(
-        "Emergency? Open the windows. Can’t see? Defroster on.",
+        "Emergency? Open the windows. Can’t see? Use the defroster.",
         of("en", "windows-up", "defroster"));
     assertEquals("", of("en", "hand-wash"));
   }
