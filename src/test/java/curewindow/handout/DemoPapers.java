@@ -39,7 +39,7 @@ final class DemoPapers {
 
   /** Their dates are computed once. */
   private static final List<JobView> VIEWS =
-      Stream.concat(SHOP.jobs().stream(), Stream.of(work(4), work(WORK.size()), fabric("carpets")))
+      Stream.concat(SHOP.jobs().stream(), Stream.of(work(4, "en"), work(WORK.size(), "en"), fabric("carpets")))
           .map(job -> SHOP.view(job, TOKEN))
           .toList();
 
@@ -53,35 +53,53 @@ final class DemoPapers {
         .toList();
   }
 
-  private static Job work(int most) {
-    return job("W-" + most, WORK.subList(0, most));
+  /** A car with so many pieces of work, in words of a language. */
+  static JobView job(int works, String language) {
+    return SHOP.view(work(works, language), TOKEN);
+  }
+
+  private static Job work(int most, String language) {
+    return job("W-" + most, language, WORK.subList(0, most));
   }
 
   private static Job fabric(String spot) {
     return job(
-        "F-" + spot, List.of("fabric-coating, film: tidewater-fabric, spots: [" + spot + "]"));
+        "F-" + spot, "en", List.of("fabric-coating, film: tidewater-fabric, spots: [" + spot + "]"));
   }
 
-  private static Job job(String id, List<String> work) {
+  private static Job job(String id, String language, List<String> work) {
     StringBuilder text =
         new StringBuilder(
             """
             id: %s
-            first-name: Marisol
-            car: {year: 2024, body: suv, paint: dark, finish: gloss, text: dark blue family car}
+            language: %s
+            first-name: %s
+            car: {year: 2024, body: suv, paint: dark, finish: gloss, text: %s}
             place: minneapolis
             zone: America/Chicago
             parking: {day: outside, night: outside}
             pickup: 2026-12-03T17:00
             items:
             """
-                .formatted(id));
+                .formatted(id, language, firstName(language), car(language)));
     for (String one : work) {
       text.append(
           "  - {service: %s, finished: 2026-12-03T14:00, warranty-years: 10}\n".formatted(one));
     }
     var tried = SHOP.tried("jobs/" + id + ".yaml", text.toString());
     return tried.job().orElseThrow(() -> new AssertionError(tried.problems().toString()));
+  }
+
+  private static String firstName(String language) {
+    return language.equals("ar") ? "سلمى" : "Marisol";
+  }
+
+  private static String car(String language) {
+    return switch (language) {
+      case "es" -> "camioneta azul oscuro";
+      case "ar" -> "سيارة عائلية زرقاء";
+      default -> "dark blue family car";
+    };
   }
 
   /** One PDF with the handouts of some jobs, each on a page of its own. */

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import curewindow.cure.HoldKind;
 import curewindow.problem.Problems;
 import curewindow.shop.Handout;
+import curewindow.shop.Ink;
+import curewindow.shop.InkChoice;
 import curewindow.shop.PaperChoice;
 import curewindow.shop.SheetPaper;
 import curewindow.shop.ShopFiles;
@@ -27,7 +29,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * Makes the proofs in {@code docs/proofs}: with {@code -Dpictures=true} only, as they are looked at
- * by people. A row for each language; a usual job, the longest texts, and one date.
+ * by people. A row for each language; a usual job of a shop with a logo and a color, the longest
+ * texts, four services, and one date; and a row in one ink.
  */
 @EnabledIfSystemProperty(named = "pictures", matches = "true")
 final class ProofsTest {
@@ -42,11 +45,18 @@ final class ProofsTest {
     List<List<BufferedImage>> rows = new ArrayList<>();
     for (String language : List.of("en", "es", "ar")) {
       List<BufferedImage> row = new ArrayList<>();
-      row.addAll(pages(kind, SampleJobs.tinted().shippedWords().language(language).view()));
-      row.addAll(pages(kind, SampleJobs.longest(language).view()));
-      row.addAll(pages(kind, shortest(language)));
+      row.addAll(pages(kind, DemoPapers.job(1, language), Ink.SCREEN));
+      row.addAll(pages(kind, SampleJobs.longest(language).view(), Ink.SCREEN));
+      row.addAll(pages(kind, DemoPapers.job(4, language), Ink.SCREEN));
+      row.addAll(pages(kind, shortest(language), Ink.SCREEN));
       rows.add(row);
     }
+    List<BufferedImage> black = new ArrayList<>();
+    black.addAll(pages(kind, DemoPapers.job(1, "en"), Ink.BLACK));
+    black.addAll(pages(kind, SampleJobs.longest("es").view(), Ink.BLACK));
+    black.addAll(pages(kind, DemoPapers.job(4, "ar"), Ink.BLACK));
+    black.addAll(pages(kind, shortest("en"), Ink.BLACK));
+    rows.add(black);
     Files.createDirectories(FOLDER);
     ImageIO.write(table(rows), "png", FOLDER.resolve(kind.id() + ".png").toFile());
   }
@@ -56,7 +66,7 @@ final class ProofsTest {
         .shippedWords()
         .language(language)
         .firstName("")
-        .car("car")
+        .car("")
         .shopName("Ida")
         .phone("5550142")
         .site("https://ida.example/")
@@ -64,12 +74,13 @@ final class ProofsTest {
         .view();
   }
 
-  private static List<BufferedImage> pages(Handout kind, JobView view) throws Exception {
+  private static List<BufferedImage> pages(Handout kind, JobView view, Ink ink) throws Exception {
     Problems problems = new Problems();
+    PaperChoice paper = new PaperChoice(SheetPaper.NONE, 1, InkChoice.USUAL.with(ink));
     byte[] bytes =
         HandoutPress.read(new ShopFiles(Path.of("no-such-shop")), kind, problems)
             .orElseThrow()
-            .print(List.of(view), PaperChoice.on(SheetPaper.NONE), problems)
+            .print(List.of(view), paper, problems)
             .orElseThrow();
     assertEquals(List.of(), problems.all());
     List<BufferedImage> pages = new ArrayList<>();
