@@ -111,8 +111,11 @@ final class PagePress implements AutoCloseable {
     return problem.file().equals(job.where().file()) || !problem.file().startsWith("jobs");
   }
 
-  /** A press takes seconds, in which others at the desk go on working. */
-  private PressReport press(Press.Extent extent) throws IOException {
+  /**
+   * A press takes seconds, in which others at the desk go on working; who wants a page too gets it
+   * then, however long it takes.
+   */
+  private synchronized PressReport press(Press.Extent extent) throws IOException {
     try (Output output = Output.open(out)) {
       LoadedShop shop = LoadedShop.load(desk.folder(), clock);
       Press.Wish wish = new Press.Wish(Press.Allowed.NOTHING, extent);

@@ -8,8 +8,16 @@ import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -48,6 +56,52 @@ class HandOverTest {
   private void again() throws IOException {
     desk.close();
     desk = DeskClient.open(folder, DeskClient.NOW);
+  }
+
+  /** Stands still for longer than a folder is waited for, once, while a page is being made. */
+  private static final class SlowOnce extends Clock {
+
+    private final CountDownLatch begun = new CountDownLatch(1);
+
+    @Override
+    public ZoneId getZone() {
+      return ZoneOffset.UTC;
+    }
+
+    @Override
+    public Clock withZone(ZoneId zone) {
+      return this;
+    }
+
+    @Override
+    public Instant instant() {
+      String press = PagePress.class.getName();
+      boolean first =
+          begun.getCount() > 0
+              && StackWalker.getInstance()
+                  .walk(all -> all.anyMatch(f -> f.getClassName().equals(press)));
+      if (first) {
+        begun.countDown();
+        LockSupport.parkNanos(Duration.ofSeconds(12).toNanos());
+      }
+      return DeskClient.NOW;
+    }
+  }
+
+  /** The first page of a shop takes a while, in which another tablet may ask for the second. */
+  @Test
+  void whoAsksForAPageWhileAnotherIsMadeGetsItThen() throws Exception {
+    SlowOnce clock = new SlowOnce();
+    Desk.Setting own = desk.setting(DeskClient.NOW);
+    try (Desk slow = Desk.open(new Desk.Setting(own.shop(), own.out(), 0, own.passcode(), clock))) {
+      Browser browser = new Browser(slow);
+      CompletableFuture<Integer> first =
+          CompletableFuture.supplyAsync(() -> browser.post(CAR + "/press", Map.of()).statusCode());
+      assertTrue(clock.begun.await(1, TimeUnit.MINUTES));
+      HttpResponse<String> second = browser.post("/job/Q-3102/press", Map.of());
+      assertEquals(303, second.statusCode(), second.body());
+      assertEquals(303, first.get(1, TimeUnit.MINUTES));
+    }
   }
 
   private boolean hasCode() {
