@@ -111,6 +111,12 @@ class TabletTest {
     browser.run("document.getElementById('opening.sun').value='closed'");
     assertEquals(before.size(), browser.allSeen("input[type=time]").size());
     assertTrue(before.size() < 14, before::toString);
+    assertEquals(
+        true,
+        browser.run(
+            "return [...document.querySelectorAll('input[type=time]')].filter(e=>e.checkVisibility())"
+                + ".every(e=>e.clientWidth>=150)"),
+        "an hour is read to its end");
   }
 
   /** On a phone all stands below each other: that the car is not ready comes before its code. */
