@@ -81,12 +81,23 @@ final class CommonWords {
         "hour", when.time(release));
   }
 
-  /** A date for a list: what it is, its link, and the date on one line. */
+  /** A date for a list: what it is, its link, and the date on one line, with its weekday or not. */
   static Map<String, String> line(JobView view, Release release) {
     When when = new When(view);
+    boolean season = release.end() instanceof Release.BySeason;
+    String day =
+        season
+            ? when.shortDay(release)
+            : view.words().monthDay(release.end().at(), view.timeline().zone());
     return Map.of(
         "what", view.words().text("hold." + release.hold() + ".short"),
         "link", view.words().text("handout.card.until"),
-        "when", (when.shortDay(release) + " · " + when.time(release)).replaceFirst(" · $", ""));
+        "when", at(when.shortDay(release), when.time(release)),
+        "brief", at(day, when.time(release)),
+        "day", day);
+  }
+
+  private static String at(String day, String hour) {
+    return hour.isEmpty() ? day : day + " · " + hour;
   }
 }

@@ -61,12 +61,14 @@ final class DayStrip {
    *
    * @param what it is about
    * @param when the day, and the hour where it has one
+   * @param brief the same without the weekday
    * @param kind {@code hold} or {@code settle}
    * @param solid how long the wait is in most weathers
    * @param open how long it may still be after that
    * @param end where it is over
    */
-  record Row(String what, String when, String kind, String solid, String open, String end) {}
+  record Row(
+      String what, String when, String brief, String kind, String solid, String open, String end) {}
 
   static Picture of(JobView view, List<Release> releases) {
     DayStrip strip = new DayStrip(view, releases);
@@ -80,6 +82,7 @@ final class DayStrip {
     return new Row(
         line.get("what"),
         line.get("when"),
+        line.get("brief"),
         release.kind().id(),
         percent(likely),
         percent(end - likely),

@@ -26,6 +26,9 @@ public final class QrCode {
   /** From here on a module, in millimetres, is so wide that more redundancy is worth its room. */
   public static final double ROOMY_MODULE = 0.5;
 
+  /** Below this, wider modules are worth more than redundancy: a coarse camera blurs them. */
+  public static final double FINE_MODULE = 0.45;
+
   private static final Map<CodeLevel, Ecc> LEVELS =
       new EnumMap<>(
           Map.of(
@@ -99,8 +102,8 @@ public final class QrCode {
 
   /**
    * The code for a square on paper: at level H where its modules are then at least {@link
-   * #ROOMY_MODULE} wide, else at level Q where they are at least {@link #SMALLEST_MODULE} wide,
-   * else at level M.
+   * #ROOMY_MODULE} wide, else at level Q where they are at least {@link #FINE_MODULE} wide, else at
+   * level M.
    *
    * @param text the text
    * @param side the side of the square with the quiet zone in it, millimetres
@@ -117,7 +120,11 @@ public final class QrCode {
   }
 
   private static double least(CodeLevel level) {
-    return level == CodeLevel.H ? ROOMY_MODULE : SMALLEST_MODULE;
+    return switch (level) {
+      case H -> ROOMY_MODULE;
+      case Q -> FINE_MODULE;
+      case M, L -> SMALLEST_MODULE;
+    };
   }
 
   /**

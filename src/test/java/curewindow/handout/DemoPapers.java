@@ -39,7 +39,9 @@ final class DemoPapers {
 
   /** Their dates are computed once. */
   private static final List<JobView> VIEWS =
-      Stream.concat(SHOP.jobs().stream(), Stream.of(work(4, "en"), work(WORK.size(), "en"), fabric("carpets")))
+      Stream.concat(
+              SHOP.jobs().stream(),
+              Stream.of(work(4, "en"), work(WORK.size(), "en"), fabric("carpets")))
           .map(job -> SHOP.view(job, TOKEN))
           .toList();
 
@@ -64,7 +66,9 @@ final class DemoPapers {
 
   private static Job fabric(String spot) {
     return job(
-        "F-" + spot, "en", List.of("fabric-coating, film: tidewater-fabric, spots: [" + spot + "]"));
+        "F-" + spot,
+        "en",
+        List.of("fabric-coating, film: tidewater-fabric, spots: [" + spot + "]"));
   }
 
   private static Job job(String id, String language, List<String> work) {

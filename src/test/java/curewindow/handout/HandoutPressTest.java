@@ -221,9 +221,16 @@ final class HandoutPressTest {
 
   @ParameterizedTest
   @CsvSource({
-    "wallet, A4, 3, 3", "wallet, LETTER, 2, 4", "wallet-inch, LETTER, 2, 4",
-    "hang-tag, A4, 2, 2", "hang-tag, LETTER, 2, 2", "window-up, A4, 4, 3", "window-up, LETTER, 3, 3",
-    "care-a5, A4, 2, 1", "care-letter, LETTER, 2, 1", "care-letter, A4, 1, 1",
+    "wallet, A4, 3, 3",
+    "wallet, LETTER, 2, 4",
+    "wallet-inch, LETTER, 2, 4",
+    "hang-tag, A4, 2, 2",
+    "hang-tag, LETTER, 2, 2",
+    "window-up, A4, 4, 3",
+    "window-up, LETTER, 3, 3",
+    "care-a5, A4, 2, 1",
+    "care-letter, LETTER, 2, 1",
+    "care-letter, A4, 1, 1",
   })
   void sheetsHoldWhatTheManualSays(String id, SheetPaper paper, int columns, int rows) {
     PaperFormat format = PaperFormat.of(Handout.of(id).orElseThrow());

@@ -83,12 +83,12 @@ final class QrCodeTest {
     // 50 capitals and digits: version 4 at Q (33 modules), version 3 at M (29 modules).
     String text = "HTTPS://CARE-DATES.EXAMPLE/C/7K3MPQ9W2XHTR4VBD6NC/";
     assertEquals(50, text.length());
-    QrCode roomy = QrCode.fitting(text, 41 * 0.4).orElseThrow();
+    QrCode roomy = QrCode.fitting(text, 41 * 0.45 + 0.001).orElseThrow();
     assertEquals("Q 4", roomy.level() + " " + roomy.version());
-    assertEquals(0.4, roomy.module(41 * 0.4), 1e-12);
-    QrCode tight = QrCode.fitting(text, 41 * 0.4 - 0.01).orElseThrow();
+    assertEquals(0.45, roomy.module(41 * 0.45), 1e-12);
+    QrCode tight = QrCode.fitting(text, 41 * 0.45 - 0.01).orElseThrow();
     assertEquals("M 3", tight.level() + " " + tight.version());
-    assertTrue(tight.module(41 * 0.4 - 0.01) >= QrCode.SMALLEST_MODULE);
+    assertTrue(tight.module(41 * 0.45 - 0.01) >= QrCode.SMALLEST_MODULE);
     assertFalse(QrCode.fitting(text, 37 * 0.4 - 0.01).isPresent());
   }
 
