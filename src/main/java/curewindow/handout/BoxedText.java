@@ -63,6 +63,15 @@ record BoxedText(Element element, String text, TextBox box, TextBox.Fitted fitte
     return smaller ? of(element, text, box.upTo(size)) : this;
   }
 
+  /** The same text in the size in points of others, if that is smaller. */
+  BoxedText like(double size) {
+    if (size >= fitted.points() || fitted.lines().isEmpty()) {
+      return this;
+    }
+    TextBox same = box.upTo(size);
+    return new BoxedText(element, text, same, same.inItsSize(PaperSigns.printable(text)));
+  }
+
   /** Whether it may be left out where all else would not fit. */
   boolean isSpare() {
     return element.hasAttribute(SPARE) && !fitted.lines().isEmpty();

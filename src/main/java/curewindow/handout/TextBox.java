@@ -41,7 +41,7 @@ record TextBox(double width, int lines, double points, double least, PaperFont f
    * a word, with an ellipsis.
    */
   Fitted fit(String text) {
-    String clean = text.strip().replaceAll("[ \\t\\r\\n]+", " ");
+    String clean = clean(text);
     for (int most = 1; most <= lines; most++) {
       double floor = most == lines ? least : Math.max(least, points * BARELY_SMALLER);
       for (double size = points; size >= floor; size = smaller(size, floor)) {
@@ -55,6 +55,19 @@ record TextBox(double width, int lines, double points, double least, PaperFont f
     return broken.size() <= lines && fits(broken, least)
         ? new Fitted(broken, least, true)
         : new Fitted(cut(wrap(clean, least)), least, false);
+  }
+
+  /** Fits a text in the size the box starts from where it has room, or else as {@link #fit}. */
+  Fitted inItsSize(String text) {
+    String clean = clean(text);
+    List<String> wrapped = wrap(clean, points);
+    return wrapped.size() <= lines && fits(wrapped, points)
+        ? new Fitted(balanced(clean, wrapped, points), points, true)
+        : fit(text);
+  }
+
+  private static String clean(String text) {
+    return text.strip().replaceAll("[ \\t\\r\\n]+", " ");
   }
 
   /** As many lines, the last of which is at least half as long as the longest where words allow. */

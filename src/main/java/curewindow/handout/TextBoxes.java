@@ -80,7 +80,7 @@ final class TextBoxes {
     for (BoxedText text : texts) {
       text.group().ifPresent(group -> least.merge(group, text.fitted().points(), Math::min));
     }
-    return texts.stream().map(t -> t.group().map(least::get).map(t::upTo).orElse(t)).toList();
+    return texts.stream().map(t -> t.group().map(least::get).map(t::like).orElse(t)).toList();
   }
 
   private BoxedText fitted(Element element, TextBox box) {

@@ -82,13 +82,17 @@ final class HardlyMeant {
   }
 
   private void night(Placed placed) {
-    night(placed.item().finished(), zone, placed.fields().where("finished"), source);
+    Instant finished = placed.item().finished();
+    // The hours of a car that goes far away are another clock's than those of the work.
+    if (isNight(finished, known.zone().orElse(zone))) {
+      night(finished, zone, placed.fields().where("finished"), source);
+    }
   }
 
   /** Notes work that was finished at night, by the clocks of a zone. */
   static void night(Instant finished, ZoneId zone, Where where, Source source) {
-    LocalTime time = finished.atZone(zone).toLocalTime();
-    if (!time.isBefore(NIGHT) || time.isBefore(MORNING)) {
+    if (isNight(finished, zone)) {
+      LocalTime time = finished.atZone(zone).toLocalTime();
       LocalTime day = time.plusHours(12);
       source.notice(
           "finished-at-night",
@@ -96,6 +100,11 @@ final class HardlyMeant {
           "the work was finished at night, at " + time,
           "check the hour; " + hour12(day) + " is " + day);
     }
+  }
+
+  private static boolean isNight(Instant at, ZoneId zone) {
+    LocalTime time = at.atZone(zone).toLocalTime();
+    return !time.isBefore(NIGHT) || time.isBefore(MORNING);
   }
 
   private static String hour12(LocalTime time) {

@@ -66,6 +66,22 @@ final class TextBoxTest {
         List.of("Lift off with a wet, soft cloth", "the same day."), box.fit(text).lines());
   }
 
+  /** The labels of two stamps: neither gets smaller than the other to save itself a line. */
+  @Test
+  void textsOfOneSizeAreSetInIt() {
+    TextBox box = new TextBox(25, 4, 13, 9, PaperFont.NARROW_BOLD);
+    List<String> labels =
+        List.of("Ventanas cerradas hasta el", "Sin desempañador trasero hasta el");
+    double shared =
+        labels.stream().mapToDouble(label -> box.fit(label).points()).min().orElseThrow();
+    assertTrue(labels.stream().anyMatch(l -> box.upTo(shared).fit(l).points() < shared));
+    for (String label : labels) {
+      TextBox.Fitted fitted = box.upTo(shared).inItsSize(label);
+      assertEquals(shared, fitted.points(), label);
+      assertTrue(fitted.whole() && fitted.lines().size() <= 4, fitted::toString);
+    }
+  }
+
   /** Arabic words beside digits are measured each in the font that has them. */
   @Test
   void digitsAreAsWideAsInAnyOtherText() {
