@@ -7,6 +7,7 @@ import curewindow.cure.HoldKind;
 import curewindow.shop.Handout;
 import curewindow.shop.Hold;
 import curewindow.told.JobView;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -15,6 +16,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Whatever has to wait, its name and its date have room in every row and above every stamp. */
 final class HoldNamesTest {
+
+  /** What is stamped, so that all else stands in rows. */
+  private static final List<String> FIRST = List.of("keep-dry", "windows-up", "wipers");
 
   static Stream<Arguments> papers() {
     return Stream.of(
@@ -33,9 +37,11 @@ final class HoldNamesTest {
     List<String> holds =
         SampleJobs.bare().view().catalogue().holds().values().stream().map(Hold::id).toList();
     assertTrue(holds.size() > 15, holds::toString);
-    boolean stamps = kind == Handout.WALLET_INCH || kind == Handout.LABEL_SMALL;
-    List<JobView> views =
-        holds.stream().map(h -> stamps ? stamped(h, language) : row(h, language)).toList();
+    List<JobView> views = new ArrayList<>();
+    for (int from = 0; from < holds.size(); from += some(kind)) {
+      List<String> few = holds.subList(from, Math.min(from + some(kind), holds.size()));
+      views.add(with(stamps(kind) ? List.of() : FIRST, few, language));
+    }
     HandoutPress.Handouts made = DemoPapers.print(kind, views);
     try (PrintedCard pdf = new PrintedCard(made.pdf())) {
       for (int page = 0; page < pdf.pdf().getNumberOfPages(); page++) {
@@ -44,23 +50,26 @@ final class HoldNamesTest {
     }
   }
 
-  /** On the last day of September, which is as long as any. */
-  private static JobView stamped(String hold, String language) {
-    return SampleJobs.bare()
-        .shippedWords()
-        .language(language)
-        .hold(hold, HoldKind.HOLD, "2027-09-29T10:00")
-        .hold(hold.equals("wipers") ? "rain" : "wipers", HoldKind.HOLD, "2027-09-29T12:00")
-        .view();
+  /** How many names a paper has room for, beside two stamps where it has rows. */
+  private static int some(Handout kind) {
+    return switch (kind) {
+      case HANG_TAG, CARE_A5, LABEL_4X6 -> 5;
+      default -> 2;
+    };
   }
 
-  private static JobView row(String hold, String language) {
+  private static boolean stamps(Handout kind) {
+    return kind == Handout.WALLET_INCH || kind == Handout.LABEL_SMALL;
+  }
+
+  /** Until the last days of September, which are as long as any. */
+  private static JobView with(List<String> first, List<String> holds, String language) {
     SampleJobs job = SampleJobs.bare().shippedWords().language(language);
-    List<String> first = List.of("keep-dry", "windows-up", "wipers");
     first.stream()
-        .filter(other -> !other.equals(hold))
+        .filter(hold -> !holds.contains(hold))
         .limit(2)
-        .forEach(other -> job.hold(other, HoldKind.HOLD, "2027-09-29T12:00"));
-    return job.hold(hold, HoldKind.HOLD, "2027-09-29T10:00").view();
+        .forEach(hold -> job.hold(hold, HoldKind.HOLD, "2027-09-29T12:00"));
+    holds.forEach(hold -> job.hold(hold, HoldKind.HOLD, "2027-09-29T10:00"));
+    return job.view();
   }
 }
