@@ -23,7 +23,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Handing a car over: its page is made and sent, its code shown, its card printed. */
-final class HandOverScreen implements AutoCloseable {
+final class HandOverScreen {
 
   /**
    * The screen.
@@ -74,16 +74,11 @@ final class HandOverScreen implements AutoCloseable {
   private final PagePress press;
   private final PressReports reports = new PressReports();
 
-  HandOverScreen(DeskShop desk, DeskPages pages, Path out, Clock clock) {
+  HandOverScreen(DeskShop desk, DeskPages pages, PagePress press, Clock clock) {
     this.desk = desk;
     this.pages = pages;
     this.clock = clock;
-    this.press = new PagePress(desk, out, clock);
-  }
-
-  @Override
-  public void close() {
-    press.close();
+    this.press = press;
   }
 
   /** The screen, with what came of a press where one was just done. */

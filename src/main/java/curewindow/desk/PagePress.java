@@ -69,21 +69,26 @@ final class PagePress implements AutoCloseable {
     wrong.stream().map(Step::of).forEach(steps::add);
     if (report.later() > 0) {
       steps.add(Step.of(true, "desk.hand-over.follow", Map.of("n", report.later())));
-      follow.execute(this::others);
+      follow();
     }
     return made ? sent(job, steps) : new Made(steps, Optional.empty());
+  }
+
+  /** Makes the pages that are still to be made, beside what is done at the counter. */
+  void follow() {
+    follow.execute(this::others);
   }
 
   /** What goes wrong with one of them is told when it is asked for. */
   private void others() {
     try {
-      int before = Integer.MAX_VALUE;
-      int left = press(new Press.Extent(Set.of(), SOME)).later();
-      while (left > 0 && left < before) {
+      int before;
+      int left = Integer.MAX_VALUE;
+      do {
         Thread.sleep(PAUSE);
         before = left;
         left = press(new Press.Extent(Set.of(), SOME)).later();
-      }
+      } while (left > 0 && left < before);
       desk.readAgain();
     } catch (IOException | RuntimeException e) {
       // The folder is in use, or away: the next page that is made tries again.

@@ -32,6 +32,7 @@ final class Screens implements DeskServer.Screens {
   private final Path out;
   private final DeskShop desk;
   private final DeskPages pages = new DeskPages();
+  private final PagePress press;
   private final TodayScreen today;
   private final JobScreen jobs;
   private final HandOverScreen handOver;
@@ -49,10 +50,11 @@ final class Screens implements DeskServer.Screens {
     this.desk = desk;
     this.today = new TodayScreen(desk, pages);
     this.jobs = new JobScreen(desk, pages);
-    this.handOver = new HandOverScreen(desk, pages, out, setting.clock());
+    this.press = new PagePress(desk, out, setting.clock());
+    this.handOver = new HandOverScreen(desk, pages, press, setting.clock());
     this.cars = new CarScreen(desk, pages, out);
     this.find = new FindScreen(desk, pages);
-    this.ownShop = new ShopScreen(desk, pages);
+    this.ownShop = new ShopScreen(desk, pages, press);
     this.films = new FilmScreen(desk, pages);
     this.rules = new RuleScreen(desk, pages);
     this.calls = new CallsScreen(desk, pages);
@@ -67,7 +69,7 @@ final class Screens implements DeskServer.Screens {
   }
 
   void close() {
-    handOver.close();
+    press.close();
   }
 
   /** What the first screen needs is made ready while somebody opens the browser. */

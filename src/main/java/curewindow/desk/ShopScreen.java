@@ -51,6 +51,7 @@ final class ShopScreen {
 
   private final DeskShop desk;
   private final DeskPages pages;
+  private final PagePress press;
 
   /** What the forms that are open began with. */
   private final BegunForms<ShopDraft> begun = new BegunForms<>(ShopText::read);
@@ -58,9 +59,10 @@ final class ShopScreen {
   /** A folder that once was a shop's is not set up anew, where its disk is away for a moment. */
   private volatile boolean isSetUp;
 
-  ShopScreen(DeskShop desk, DeskPages pages) {
+  ShopScreen(DeskShop desk, DeskPages pages, PagePress press) {
     this.desk = desk;
     this.pages = pages;
+    this.press = press;
     this.isSetUp = !ShopSetUp.isNeeded(folder());
   }
 
@@ -132,6 +134,8 @@ final class ShopScreen {
       return show(asked.with("", refused.problems()), words, 422);
     }
     isSetUp = true;
+    // What every page leads to is there by the time that the first car is entered.
+    press.follow();
     return result instanceof Saved.Overtaken<String> overtaken
         ? meanwhile(Optional.of(empty), asked, overtaken.now(), words)
         : Answer.see("/new");
