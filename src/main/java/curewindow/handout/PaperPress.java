@@ -133,7 +133,8 @@ final class PaperPress {
     boolean apart =
         drawer.pages().entrySet().stream()
             .anyMatch(
-                drawn -> sides == 2 && codes.order().get(drawn.getKey() / 2) != drawn.getValue());
+                drawn ->
+                    sides == 2 && !codes.order().get(drawn.getKey() / 2).equals(drawn.getValue()));
     if (more || apart) {
       problems.add(PaperProblems.sidesApart(template.file(), pdf.getNumberOfPages(), handouts));
     }

@@ -88,6 +88,15 @@ final class HandoutPressTest {
     assertEquals(height, PrintedCard.millimetres(is.getHeight()), 0.1);
   }
 
+  /** More than the small numbers, of which Java has each only once. */
+  @Test
+  void anyNumberOfTagsHaveTheirBacks() throws Exception {
+    List<JobView> many = Collections.nCopies(130, plain());
+    try (PrintedCard pdf = new PrintedCard(bytes(Handout.HANG_TAG, SheetPaper.NONE, many))) {
+      assertEquals(260, pdf.pdf().getNumberOfPages());
+    }
+  }
+
   /** Nothing leaves the cut handout and nothing is smaller than it may be. */
   @ParameterizedTest
   @EnumSource(Handout.class)
