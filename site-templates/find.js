@@ -1,5 +1,5 @@
 // Looks words up while they are typed, says how many places were found, keeps them in the address.
-// The index is loaded when somebody starts to ask.
+// What is searched is loaded when somebody starts to ask; its index is built then.
 (function () {
   var index;
   var loading;
@@ -36,7 +36,7 @@
     if (loading) return;
     loading = node('script', '', document.head);
     loading.onload = function () {
-      index = lookup.open(volume.index);
+      index = lookup.build(volume.rows, language);
       show(false);
     };
     loading.onerror = function () { loading = null; };

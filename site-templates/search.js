@@ -1,4 +1,4 @@
-// What is a word, how the index is built, and how it is asked. The press runs this too.
+// What is a word, how the index is built, and how it is asked. The press counts the same words (SearchWords).
 var lookup = (function () {
   // Without case, accents and the signs of Arabic vowels; forms of one letter become one.
   function fold(text) {
@@ -45,7 +45,8 @@ var lookup = (function () {
     var list = stems(little[language.slice(0, 2)] || '', language);
     return function (stem) { return list.indexOf(stem) >= 0; };
   }
-  // Rows of title, further names and text. A name that the title has already does not count twice.
+  // Rows of address, title, guide, text, and what else is typed for title and text. A name that the title has
+  // already does not count twice.
   function build(rows, language) {
     var b = new lunr.Builder();
     b.ref('n');
@@ -59,13 +60,12 @@ var lookup = (function () {
       return stems(text, language).map(function (w) { return new lunr.Token(w, {}); });
     };
     rows.forEach(function (row, n) {
-      var title = stems(row[0], language);
-      var names = words(row[1]).filter(function (w) { return title.indexOf(stems(w, language)[0]) < 0; });
-      b.add({n: n, t: row[0], k: names.join(' '), x: row[2]}, {boost: /[?\u061f]$/.test(row[0]) ? 1.5 : 1});
+      var title = stems(row[1], language);
+      var names = words(row[4]).filter(function (w) { return title.indexOf(stems(w, language)[0]) < 0; });
+      b.add({n: n, t: row[1], k: names.join(' '), x: row[3] + ' ' + row[5]}, {boost: /[?\u061f]$/.test(row[1]) ? 1.5 : 1});
     });
-    return JSON.stringify(b.build());
+    return b.build();
   }
-  function open(json) { return lunr.Index.load(json); }
   function exactly(index, stem) { return index.query(function (q) { q.term(stem); }); }
   // A word as it stands or in another form; only where there is none, one that begins so or has a slip in it.
   // Slips in a long word take long to try, and whoever writes one did not slip once or twice.
@@ -111,5 +111,5 @@ var lookup = (function () {
     }).filter(function (p) { return p.words.length; }).sort(function (a, b) { return b.rank - a.rank || a.n - b.n; });
     return found.filter(function (p) { return p.score >= found[0].score / 20; }).slice(0, 12);
   }
-  return {fold: fold, words: words, stems: stems, build: build, open: open, ask: ask};
+  return {fold: fold, words: words, stems: stems, build: build, ask: ask};
 })();

@@ -6,9 +6,7 @@ import curewindow.guide.GuidePart;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Where;
-import curewindow.search.Entry;
 import curewindow.search.IndexWord;
-import curewindow.search.LanguageTexts;
 import curewindow.shop.Shop;
 import curewindow.told.Contact;
 import curewindow.told.YearHere;
@@ -149,12 +147,5 @@ final class GuideBook {
 
   List<IndexWord> heads() {
     return IndexWord.read(words.text("public.index-words"));
-  }
-
-  LanguageTexts searched() {
-    return new LanguageTexts(
-        words.language(),
-        spots.stream().map(s -> new Entry(s.title(), s.text())).toList(),
-        heads());
   }
 }

@@ -1,5 +1,6 @@
 package curewindow.page;
 
+import curewindow.search.Entry;
 import curewindow.search.IndexWord;
 import curewindow.search.Lookup;
 import curewindow.words.IndexGroup;
@@ -17,9 +18,15 @@ final class IndexPage {
   private final GuideBook book;
   private final Lookup lookup;
 
-  IndexPage(GuideBook book, Lookup lookup) {
+  private IndexPage(GuideBook book, Lookup lookup) {
     this.book = book;
     this.lookup = lookup;
+  }
+
+  static IndexPage of(GuideBook book) {
+    List<Entry> entries =
+        book.spots().stream().map(spot -> new Entry(spot.title(), spot.text())).toList();
+    return new IndexPage(book, Lookup.of(entries, book.heads()));
   }
 
   PublicView.Finder finder(String script) {
@@ -58,20 +65,16 @@ final class IndexPage {
   }
 
   private String data() {
-    List<List<String>> rows =
-        book.spots().stream()
-            .map(s -> List.of(s.href(), s.title(), s.chapter(), s.text()))
-            .toList();
+    List<List<String>> rows = new ArrayList<>();
+    for (GuideBook.Spot spot : book.spots()) {
+      String names = lookup.names().get(rows.size());
+      String further = lookup.further().get(rows.size());
+      rows.add(List.of(spot.href(), spot.title(), spot.chapter(), spot.text(), names, further));
+    }
     List<String> said = new ArrayList<>();
     for (int count = 0; count <= MOST; count++) {
       said.add(book.words().text("public.find.said", Map.of("count", count)));
     }
-    return "{\"index\":"
-        + Json.safe(lookup.index())
-        + ",\"rows\":"
-        + Json.of(rows)
-        + ",\"said\":"
-        + Json.of(said)
-        + "}";
+    return "{\"rows\":" + Json.of(rows) + ",\"said\":" + Json.of(said) + "}";
   }
 }

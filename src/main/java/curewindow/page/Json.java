@@ -9,13 +9,15 @@ final class Json {
 
   private Json() {}
 
-  /** A value made of maps, lists, texts and numbers. */
+  /**
+   * A value made of maps, lists, texts and numbers, as JSON that cannot end the element it stands
+   * in, nor open a comment there.
+   */
   static String of(Object value) {
-    return safe(MAPPER.writeValueAsString(value));
-  }
-
-  /** JSON that cannot end the element it stands in, nor open a comment there. */
-  static String safe(String json) {
-    return json.replace("<", "\\u003c").replace(">", "\\u003e").replace("&", "\\u0026");
+    return MAPPER
+        .writeValueAsString(value)
+        .replace("<", "\\u003c")
+        .replace(">", "\\u003e")
+        .replace("&", "\\u0026");
   }
 }

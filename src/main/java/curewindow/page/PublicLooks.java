@@ -1,10 +1,9 @@
 package curewindow.page;
 
 import curewindow.problem.Problems;
-import curewindow.search.SearchPress;
+import curewindow.search.SearchScript;
 import curewindow.shop.ShopFiles;
 import curewindow.shop.ShopLook;
-import java.util.Optional;
 
 /**
  * The looks of the pages for anyone. Only the index and the guides have a script; all may send
@@ -13,20 +12,18 @@ import java.util.Optional;
  * @param still of all pages but these
  * @param reading of a guide that quotes days, where a script puts dates in
  * @param finding of the index
- * @param search builds what the index's script searches; empty where its script cannot be read
+ * @param engine what searches, with the library's licence
  */
-record PublicLooks(
-    PageLook still, PageLook reading, PageLook finding, Optional<SearchPress> search) {
+record PublicLooks(PageLook still, PageLook reading, PageLook finding, String engine) {
 
   static PublicLooks read(ShopFiles files, ShopLook house, Problems problems) {
-    Optional<SearchPress> search = SearchPress.read(files, problems);
     String find = script("find", files, problems);
     String style = PageLook.style(files, PageLook.OPEN, house, problems);
     return new PublicLooks(
         asking(PageLook.of(style, "")),
         asking(PageLook.of(style, script("guide", files, problems))),
         asking(finding(PageLook.of(style, find))),
-        search);
+        SearchScript.read(files, problems).map(PageTrim::script).orElse(""));
   }
 
   private static String script(String name, ShopFiles files, Problems problems) {
@@ -56,10 +53,5 @@ record PublicLooks(
 
   String searchScript() {
     return finding.script();
-  }
-
-  /** What searches, with the library's licence. */
-  String engine() {
-    return search.map(SearchPress::script).map(PageTrim::script).orElse("");
   }
 }

@@ -4,8 +4,6 @@ import curewindow.guide.GuideLibrary;
 import curewindow.problem.Problem;
 import curewindow.problem.Problems;
 import curewindow.problem.Where;
-import curewindow.search.Lookup;
-import curewindow.search.SearchPress;
 import curewindow.shop.Shop;
 import curewindow.told.YearHere;
 import curewindow.words.Words;
@@ -73,31 +71,17 @@ final class PublicPages {
           .ifPresent(
               y ->
                   filling.put(site.file(book, PublicSite.YEAR), "year", book, views.year(book, y)));
+      IndexPage index = IndexPage.of(book);
+      filling.put(
+          site.file(book, PublicSite.FIND),
+          "find",
+          book,
+          views.find(book, index.finder(looks.searchScript())));
+      filling.pages().put(site.file(book, PublicSite.LOOKUP), index.loaded(looks.engine()));
     }
-    lookups(books, problems)
-        .ifPresent(
-            found -> {
-              for (int i = 0; i < books.size(); i++) {
-                GuideBook book = books.get(i);
-                IndexPage index = new IndexPage(book, found.get(i));
-                filling.put(
-                    site.file(book, PublicSite.FIND),
-                    "find",
-                    book,
-                    views.find(book, index.finder(looks.searchScript())));
-                filling
-                    .pages()
-                    .put(site.file(book, PublicSite.LOOKUP), index.loaded(looks.engine()));
-              }
-            });
     filling.pages().put("sitemap.xml", SiteMap.xml(site.map()));
     filling.pages().put("robots.txt", SiteMap.robots(shop.address()));
     return filling.pages();
-  }
-
-  private Optional<List<Lookup>> lookups(List<GuideBook> books, Problems problems) {
-    Optional<SearchPress> press = looks.search();
-    return press.flatMap(p -> p.press(books.stream().map(GuideBook::searched).toList(), problems));
   }
 
   /** What robots may do is asked at the top of a host only. */

@@ -1,20 +1,78 @@
 package curewindow.search;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
- * The texts of one language made ready to be looked up.
+ * Where the words of a printed index stand. A headword, and what else is typed for it, stand for
+ * what has it: where it is in a title as names of that entry, where it is in a text as words of
+ * that text.
  *
- * @param index the search index as JSON, to be loaded by the same library in a browser
  * @param places for each headword, in their order, the numbers of the entries where it is found,
- *     from 0: first those that have it in the title, then those that have it in the text
+ *     from 0: first those that have it in the title, then those that have it in the text, together
+ *     at most {@value #MOST}
+ * @param names for each entry the names of the headwords in its title, with blanks between them
+ * @param further for each entry the names of the headwords in its text alone
  */
-public record Lookup(String index, List<List<Integer>> places) {
+public record Lookup(List<List<Integer>> places, List<String> names, List<String> further) {
 
-  /** Refuses missing parts and copies the lists. */
+  /** How many places a headword names at most; more would say nothing. */
+  static final int MOST = 5;
+
+  /** Copies the lists. */
   public Lookup {
-    Objects.requireNonNull(index, "index");
     places = places.stream().map(List::copyOf).toList();
+    names = List.copyOf(names);
+    further = List.copyOf(further);
+  }
+
+  /**
+   * Looks each headword up.
+   *
+   * @param entries sections and questions, in reading order
+   * @param heads the words of the printed index
+   * @return where they stand
+   */
+  public static Lookup of(List<Entry> entries, List<IndexWord> heads) {
+    List<Set<String>> titles = entries.stream().map(e -> words(e.title())).toList();
+    List<Set<String>> texts = entries.stream().map(e -> words(e.text())).toList();
+    List<StringBuilder> names = entries.stream().map(e -> new StringBuilder()).toList();
+    List<StringBuilder> further = entries.stream().map(e -> new StringBuilder()).toList();
+    List<List<Integer>> places = new ArrayList<>();
+    for (IndexWord head : heads) {
+      List<Integer> found = matches(titles, head);
+      found.forEach(n -> names.get(n).append(' ').append(head.names()));
+      for (int n : matches(texts, head)) {
+        if (!found.contains(n)) {
+          found.add(n);
+          further.get(n).append(' ').append(head.names());
+        }
+      }
+      places.add(found.subList(0, Math.min(MOST, found.size())));
+    }
+    return new Lookup(places, stripped(names), stripped(further));
+  }
+
+  private static Set<String> words(String text) {
+    return new TreeSet<>(SearchWords.in(text));
+  }
+
+  private static List<Integer> matches(List<Set<String>> words, IndexWord head) {
+    List<String> beginnings =
+        head.beginnings().stream().flatMap(b -> SearchWords.in(b).stream()).toList();
+    List<Integer> found = new ArrayList<>();
+    for (int i = 0; i < words.size(); i++) {
+      Set<String> there = words.get(i);
+      if (beginnings.stream().anyMatch(b -> there.stream().anyMatch(w -> w.startsWith(b)))) {
+        found.add(i);
+      }
+    }
+    return found;
+  }
+
+  private static List<String> stripped(List<StringBuilder> texts) {
+    return texts.stream().map(text -> text.toString().strip()).toList();
   }
 }

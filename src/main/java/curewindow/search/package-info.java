@@ -1,7 +1,7 @@
 /**
  * Where do the guides speak of a word?
  *
- * <p>Begin at {@link curewindow.search.SearchPress}: the script that searches in the browser builds
- * the index here, so both agree on what a word is.
+ * <p>Begin at {@link curewindow.search.Lookup}, which finds the words of the printed index; {@link
+ * curewindow.search.SearchScript} is what searches in the browser.
  */
 package curewindow.search;

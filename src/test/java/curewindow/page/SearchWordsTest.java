@@ -39,7 +39,7 @@ class SearchWordsTest {
         l -> {
           ScriptableObject scope = context.initSafeStandardObjects();
           run(context, scope, PAGES.get(language + "/find-index.js"));
-          run(context, scope, "var index = lookup.open(volume.index);");
+          run(context, scope, "var index = lookup.build(volume.rows, '" + l + "');");
           return scope;
         });
   }
