@@ -3,7 +3,6 @@ package curewindow.cure;
 import curewindow.climate.ObservedHours;
 import curewindow.climate.Place;
 import curewindow.climate.Weathers;
-import java.lang.ref.SoftReference;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
@@ -13,7 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 
 /**
@@ -26,40 +24,53 @@ public final class Curing {
   private static final Instant EARLIEST = yearStart(1970);
   private static final Instant LATEST = yearStart(3000);
 
-  private final Function<Place, Weathers> weathers;
+  private final WhileThereIsRoom<Place, Weathers> weathers;
+
+  /** Tables of places where nothing was measured. */
+  private final WhileThereIsRoom<Place, PlaceTables> unmeasured;
+
+  private final WhileThereIsRoom<Place, PlaceTables> measured;
   private final Map<String, ObservedHours> observed;
   private final KnownDates known;
-  private final Map<Place, SoftReference<PlaceTables>> sites = new ConcurrentHashMap<>();
 
-  private Curing(
-      Function<Place, Weathers> weathers, Map<String, ObservedHours> observed, KnownDates known) {
-    this.weathers = weathers;
+  private Curing(Curing same, Map<String, ObservedHours> observed, KnownDates known) {
+    this.weathers = same.weathers;
+    this.unmeasured = same.unmeasured;
     this.observed = Map.copyOf(observed);
+    this.measured = new WhileThereIsRoom<>(place -> tables(place, this.observed.get(place.id())));
     this.known = known;
+  }
+
+  private Curing(Function<Place, Weathers> weathers) {
+    this.weathers = new WhileThereIsRoom<>(weathers);
+    this.unmeasured = new WhileThereIsRoom<>(place -> tables(place, new ObservedHours(List.of())));
+    this.measured = unmeasured;
+    this.observed = Map.of();
+    this.known = KnownDates.NONE;
   }
 
   /**
    * A model over given weathers.
    *
-   * @param weathers gives the equally likely weathers of a place; asked once for each place, maybe
-   *     from several threads
+   * @param weathers gives the equally likely weathers of a place, the same each time it is asked;
+   *     maybe from several threads
    * @return the model
    */
   public static Curing with(Function<Place, Weathers> weathers) {
     Objects.requireNonNull(weathers, "weathers");
-    Map<Place, Weathers> known = new ConcurrentHashMap<>();
-    return new Curing(place -> known.computeIfAbsent(place, weathers), Map.of(), KnownDates.NONE);
+    return new Curing(weathers);
   }
 
   /**
-   * A model over the same weathers and what was measured since. Both models share the weathers.
+   * A model over the same weathers and what was measured since. Both models share the weathers, and
+   * the tables of places where nothing was measured.
    *
    * @param hours measured weather by the place's id; it stands in for all weathers in the hours it
    *     covers
    * @return the model
    */
   public Curing measured(Map<String, ObservedHours> hours) {
-    return new Curing(weathers, hours, known);
+    return new Curing(this, hours, known);
   }
 
   /**
@@ -70,7 +81,7 @@ public final class Curing {
    * @return the model
    */
   public Curing knowing(KnownDates dates) {
-    return new Curing(weathers, observed, dates);
+    return new Curing(this, observed, dates);
   }
 
   /**
@@ -138,25 +149,11 @@ public final class Curing {
   }
 
   private PlaceTables site(Place place) {
-    SoftReference<PlaceTables> known = sites.get(place);
-    PlaceTables site = known == null ? null : known.get();
-    while (site == null) {
-      site = sites.compute(place, (p, was) -> isThere(was) ? was : tables(p)).get();
-    }
-    return site;
+    return observed.containsKey(place.id()) ? measured.of(place) : unmeasured.of(place);
   }
 
-  private static boolean isThere(SoftReference<PlaceTables> tables) {
-    return tables != null && tables.get() != null;
-  }
-
-  private SoftReference<PlaceTables> tables(Place place) {
-    return new SoftReference<>(
-        new PlaceTables(place.zone(), weathers.apply(place), observed(place)));
-  }
-
-  private ObservedHours observed(Place place) {
-    return observed.getOrDefault(place.id(), new ObservedHours(List.of()));
+  private PlaceTables tables(Place place, ObservedHours hours) {
+    return new PlaceTables(place.zone(), weathers.of(place), hours);
   }
 
   private static Release release(HoldEnds ends, ExplanationCauses reason, PlaceTables site) {

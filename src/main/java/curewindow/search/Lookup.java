@@ -2,7 +2,7 @@ package curewindow.search;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 
 /**
@@ -36,8 +36,8 @@ public record Lookup(List<List<Integer>> places, List<String> names, List<String
    * @return where they stand
    */
   public static Lookup of(List<Entry> entries, List<IndexWord> heads) {
-    List<Set<String>> titles = entries.stream().map(e -> words(e.title())).toList();
-    List<Set<String>> texts = entries.stream().map(e -> words(e.text())).toList();
+    List<NavigableSet<String>> titles = entries.stream().map(e -> words(e.title())).toList();
+    List<NavigableSet<String>> texts = entries.stream().map(e -> words(e.text())).toList();
     List<StringBuilder> names = entries.stream().map(e -> new StringBuilder()).toList();
     List<StringBuilder> further = entries.stream().map(e -> new StringBuilder()).toList();
     List<List<Integer>> places = new ArrayList<>();
@@ -55,21 +55,25 @@ public record Lookup(List<List<Integer>> places, List<String> names, List<String
     return new Lookup(places, stripped(names), stripped(further));
   }
 
-  private static Set<String> words(String text) {
+  private static NavigableSet<String> words(String text) {
     return new TreeSet<>(SearchWords.in(text));
   }
 
-  private static List<Integer> matches(List<Set<String>> words, IndexWord head) {
+  private static List<Integer> matches(List<NavigableSet<String>> words, IndexWord head) {
     List<String> beginnings =
         head.beginnings().stream().flatMap(b -> SearchWords.in(b).stream()).toList();
     List<Integer> found = new ArrayList<>();
     for (int i = 0; i < words.size(); i++) {
-      Set<String> there = words.get(i);
-      if (beginnings.stream().anyMatch(b -> there.stream().anyMatch(w -> w.startsWith(b)))) {
+      NavigableSet<String> there = words.get(i);
+      if (beginnings.stream().anyMatch(b -> isBegun(there.ceiling(b), b))) {
         found.add(i);
       }
     }
     return found;
+  }
+
+  private static boolean isBegun(String next, String beginning) {
+    return next != null && next.startsWith(beginning);
   }
 
   private static List<String> stripped(List<StringBuilder> texts) {

@@ -24,6 +24,12 @@ import java.nio.file.Path;
 /** The dates of the jobs of a shop folder, in words and with what their cards say. */
 final class JobDates {
 
+  /**
+   * Dates as they would be had nothing been measured. All shops of a process share it: the weather
+   * of a place is a matter of the place alone, and takes long to work out.
+   */
+  private static final Curing UNMEASURED = Curing.with(Climates::weathers);
+
   private final Path root;
   private final ShopRead read;
   private final WordsLibrary words;
@@ -31,34 +37,30 @@ final class JobDates {
   private final KeptDates kept;
   private final Curing curing;
 
-  /** Dates as they would be had nothing been measured. */
-  private final Curing unmeasured;
-
   private JobDates(
-      Path root, ShopRead read, WordsLibrary words, Ledgers ledgers, Computing computing) {
+      Path root,
+      ShopRead read,
+      WordsLibrary words,
+      Ledgers ledgers,
+      KeptDates kept,
+      Curing curing) {
     this.root = root;
     this.read = read;
     this.words = words;
     this.ledgers = ledgers;
-    this.kept = computing.kept();
-    this.curing = computing.curing();
-    this.unmeasured = computing.unmeasured();
+    this.kept = kept;
+    this.curing = curing;
   }
-
-  /** What knows the weather, and dates that were computed before. */
-  private record Computing(KeptDates kept, Curing curing, Curing unmeasured) {}
 
   static JobDates of(ShopFiles files, ShopRead read, WordsLibrary words, Ledgers ledgers) {
     KeptDates kept = new KeptDates(files.root());
-    Curing unmeasured = Curing.with(Climates::weathers);
-    Curing curing = unmeasured.measured(read.observed()).knowing(kept);
-    return new JobDates(
-        files.root(), read, words, ledgers, new Computing(kept, curing, unmeasured));
+    Curing curing = UNMEASURED.measured(read.observed()).knowing(kept);
+    return new JobDates(files.root(), read, words, ledgers, kept, curing);
   }
 
   /** The dates of other jobs, or with other ledgers; the weather stays as it was read. */
   JobDates again(ShopRead others, Ledgers now) {
-    return new JobDates(root, others, words, now, new Computing(kept, curing, unmeasured));
+    return new JobDates(root, others, words, now, kept, curing);
   }
 
   /** What a job's dates are computed from. */
@@ -106,7 +108,7 @@ final class JobDates {
   /** A job with what some of its cards say. */
   JobView withCards(JobView view, Printed cards) {
     return isMeasured(view.job())
-        ? DelayedDates.mark(view, cards, () -> unmeasured.timeline(cureCase(view.job())))
+        ? DelayedDates.mark(view, cards, () -> UNMEASURED.timeline(cureCase(view.job())))
         : view.withPrinted(cards);
   }
 
@@ -134,7 +136,7 @@ final class JobDates {
   /** How long holds last at the shop's own place; nothing that was measured counts. */
   YearHere year() {
     Shop shop = read.shop().orElseThrow();
-    return YearHere.of(shop, read.catalogue(), read.places().get(shop.place()), unmeasured);
+    return YearHere.of(shop, read.catalogue(), read.places().get(shop.place()), UNMEASURED);
   }
 
   private Place place(Job job) {
@@ -147,7 +149,7 @@ final class JobDates {
 
   /** The model without measured weather. */
   Curing unmeasured() {
-    return unmeasured;
+    return UNMEASURED;
   }
 
   /** Keeps the dates that were asked for, so that they are soon told another time. */
