@@ -54,6 +54,7 @@ class KilledIntakeTest {
     Process other =
         new ProcessBuilder(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:TieredStopAtLevel=1",
                 "-cp",
                 System.getProperty("java.class.path"),
                 KilledIntakeTest.class.getName(),
