@@ -83,7 +83,8 @@ class GuideDatesTest {
     assertEquals("", browser.seen("#own"));
     browser.go(guide("en", "tint"));
     browser.run("document.querySelector('#own a').click()");
-    awaitTitle(browser.seen("h1"));
+    browser.until(
+        "document.readyState === 'complete' && document.querySelector('li[data-hold=windows-up]')");
     assertEquals(row, date("windows-up"));
   }
 
@@ -109,10 +110,10 @@ class GuideDatesTest {
   }
 
   private static void awaitTitle(String title) {
-    Instant giveUp = Instant.now().plusSeconds(20);
-    while (!browser.seen("h1").equals(title) && Instant.now().isBefore(giveUp)) {
-      Thread.onSpinWait();
-    }
+    browser.until(
+        "document.readyState === 'complete' && document.querySelector('h1').textContent.trim() === '"
+            + title
+            + "'");
     assertEquals(title, browser.seen("h1"));
   }
 }
