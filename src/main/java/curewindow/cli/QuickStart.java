@@ -19,7 +19,8 @@ import java.util.stream.Stream;
 /**
  * Makes a script that starts the program with an archive of its classes as Java keeps them in
  * memory, and without the compiler that only pays in long runs. The archive is recorded while a
- * card of a sample shop is made. Java passes over an archive of another jar or of another Java.
+ * sample shop lives through a {@link CounterDay}. Java passes over an archive of another jar or of
+ * another Java.
  *
  * @param jar the program's jar
  * @param java the command that runs Java
@@ -68,12 +69,16 @@ record QuickStart(Path jar, Path java, Machine machine) {
       """;
 
   /**
-   * Each for a reason: no second compiler; no file for who watches; no word about an archive that
-   * cannot be used.
+   * Each for a reason: no second compiler; memory tidied by one thread, which is ready at once; no
+   * file for who watches; no word about an archive that cannot be used.
    */
   private static final List<String> OPTIONS =
       List.of(
-          "-XX:TieredStopAtLevel=1", "-XX:-UsePerfData", "-Xlog:cds=off", "-Xlog:cds+dynamic=off");
+          "-XX:TieredStopAtLevel=1",
+          "-XX:+UseSerialGC",
+          "-XX:-UsePerfData",
+          "-Xlog:cds=off",
+          "-Xlog:cds+dynamic=off");
 
   private static final Path LARGE = Path.of("/sys/kernel/mm/transparent_hugepage/enabled");
 
@@ -127,7 +132,8 @@ record QuickStart(Path jar, Path java, Machine machine) {
       options.add("-XX:+UseTransparentHugePages");
     }
     options.add("-XX:SharedArchiveFile=" + archive);
-    String line = command(options).stream().map(this::quoted).collect(Collectors.joining(" "));
+    List<String> command = command(options, List.of("-jar", jar.toString()));
+    String line = command.stream().map(this::quoted).collect(Collectors.joining(" "));
     return isWindows() ? "@" + line + " %*\r\n" : "#!/bin/sh\nexec " + line + " \"$@\"\n";
   }
 
@@ -135,10 +141,10 @@ record QuickStart(Path jar, Path java, Machine machine) {
     return machine == Machine.WINDOWS;
   }
 
-  private List<String> command(List<String> options) {
+  private List<String> command(List<String> options, List<String> program) {
     List<String> command = new ArrayList<>(List.of(java.toString()));
     command.addAll(options);
-    command.addAll(List.of("-jar", jar.toString()));
+    command.addAll(program);
     return command;
   }
 
@@ -157,9 +163,9 @@ record QuickStart(Path jar, Path java, Machine machine) {
     String job = LoadedShop.load(shop, Clock.systemUTC()).jobs().get(0).id();
     List<String> options = new ArrayList<>(OPTIONS);
     options.add("-XX:ArchiveClassesAtExit=" + archive);
-    List<String> command = command(options);
-    command.addAll(List.of("card", job, "--shop", shop.toString(), "--sheet", "none"));
-    command.addAll(List.of("--out", work.resolve("card.pdf").toString()));
+    List<String> command =
+        command(options, List.of("-cp", jar.toString(), CounterDay.class.getName()));
+    command.addAll(List.of(shop.toString(), job, work.resolve("made").toString()));
     Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
     process.getOutputStream().close();
     String said;
@@ -168,7 +174,9 @@ record QuickStart(Path jar, Path java, Machine machine) {
     }
     if (process.onExit().join().exitValue() != Exit.OK || !Files.exists(archive)) {
       throw new IOException(
-          "this Java made no archive of classes; call the program as before. It said: "
+          "Java made no archive of the classes in "
+              + jar
+              + "; call the program as before. It said: "
               + said.lines().findFirst().orElse("nothing"));
     }
   }

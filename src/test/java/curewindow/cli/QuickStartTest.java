@@ -150,12 +150,12 @@ final class QuickStartTest {
     assertEquals(
         """
         #!/bin/sh
-        exec '/usr/bin/java' '-XX:TieredStopAtLevel=1' '-XX:-UsePerfData' '-Xlog:cds=off' \
+        exec '/usr/bin/java' '-XX:TieredStopAtLevel=1' '-XX:+UseSerialGC' '-XX:-UsePerfData' '-Xlog:cds=off' \
         '-Xlog:cds+dynamic=off' '-XX:SharedArchiveFile=/a b/curewindow.jsa' '-jar' '/it'\\''s 100%/x.jar' "$@"
         """,
         new QuickStart(jar, java, Machine.POSIX).script(archive));
     assertEquals(
-        "@\"/usr/bin/java\" \"-XX:TieredStopAtLevel=1\" \"-XX:-UsePerfData\" \"-Xlog:cds=off\""
+        "@\"/usr/bin/java\" \"-XX:TieredStopAtLevel=1\" \"-XX:+UseSerialGC\" \"-XX:-UsePerfData\" \"-Xlog:cds=off\""
             + " \"-Xlog:cds+dynamic=off\" \"-XX:SharedArchiveFile=/a b/curewindow.jsa\""
             + " \"-jar\" \"/it's 100%%/x.jar\" %*\r\n",
         new QuickStart(jar, java, Machine.WINDOWS).script(archive));
