@@ -9,7 +9,7 @@ import java.util.function.IntFunction;
  * between threads; costs no more than a binary search to ask.
  *
  * <p>The calendar is cut into stretches within which the hours of the weather year follow each
- * other and sums begin at 0: the months, and February 29, which repeats the 28th. A month is summed
+ * other and sums begin at 0: the weeks, and February 29, which repeats the 28th. A week is summed
  * up when somebody first asks for a time in it: most holds are over within two.
  */
 final class DoseTable {
@@ -18,28 +18,28 @@ final class DoseTable {
   static final long NEVER = Long.MAX_VALUE;
 
   /** No question reaches further than five years. */
-  private static final int MOST_MONTHS = 60;
+  private static final int MOST_WEEKS = 5 * Weeks.IN_YEAR;
 
   private final int members;
-  private final int firstMonth;
+  private final int firstWeek;
   private final long start;
-  private final IntFunction<MonthSums> months;
+  private final IntFunction<WeekSums> weeks;
   private final Bays bays;
   private int joined;
   private volatile Stretch[] stretches = {};
 
   /**
-   * Some hours of one month.
+   * Some hours of one week.
    *
    * @param first the first hour, counted from 1970
    * @param end the hour after the last
    * @param skipped hours from the first hour of the weather year to that of the stretch, less first
-   * @param sums the month's sums
+   * @param sums the week's sums
    * @param base to be added to them, for each weather
    * @param meanBase mean of the bases
    */
   private record Stretch(
-      int first, int end, int skipped, MonthSums sums, double[] base, double meanBase) {
+      int first, int end, int skipped, WeekSums sums, double[] base, double meanBase) {
 
     double until(int hour, int member) {
       return sums.until(hour + skipped, member) + base[member];
@@ -51,28 +51,28 @@ final class DoseTable {
   }
 
   /**
-   * A table that begins with a month.
+   * A table that begins with a week.
    *
-   * @param firstMonth the number of the first month
+   * @param firstWeek the number of the first week
    * @param members how many weathers there are
-   * @param months the sums of a month by its number
+   * @param weeks the sums of a week by its number
    */
-  DoseTable(int firstMonth, int members, IntFunction<MonthSums> months) {
-    this(firstMonth, members, months, (sums, skipped) -> sums);
+  DoseTable(int firstWeek, int members, IntFunction<WeekSums> weeks) {
+    this(firstWeek, members, weeks, (sums, skipped) -> sums);
   }
 
-  private DoseTable(int firstMonth, int members, IntFunction<MonthSums> months, Bays bays) {
-    this.firstMonth = firstMonth;
+  private DoseTable(int firstWeek, int members, IntFunction<WeekSums> weeks, Bays bays) {
+    this.firstWeek = firstWeek;
     this.members = members;
-    this.months = months;
+    this.weeks = weeks;
     this.bays = bays;
-    this.start = Months.start(firstMonth);
+    this.start = Weeks.start(firstWeek);
   }
 
   /** The sums of a stretch of the calendar with what the bay gives in it. */
   @FunctionalInterface
   private interface Bays {
-    MonthSums in(MonthSums sums, int skipped);
+    WeekSums in(WeekSums sums, int skipped);
   }
 
   /**
@@ -85,9 +85,9 @@ final class DoseTable {
    */
   DoseTable backInBay(Stays stays, int after, double rate) {
     return new DoseTable(
-        firstMonth,
+        firstWeek,
         members,
-        months,
+        weeks,
         (sums, skipped) -> {
           long from = second(sums.first() - skipped);
           long to = second(sums.end() - skipped);
@@ -103,22 +103,22 @@ final class DoseTable {
 
   private synchronized Stretch[] joinedBeyond(int count) {
     while (stretches.length <= count) {
-      if (joined == MOST_MONTHS) {
-        throw new IllegalArgumentException("more than " + MOST_MONTHS + " months are asked for");
+      if (joined == MOST_WEEKS) {
+        throw new IllegalArgumentException("more than " + MOST_WEEKS + " weeks are asked for");
       }
-      int month = firstMonth + joined++;
-      MonthSums sums = months.apply(month);
+      int week = firstWeek + joined++;
+      WeekSums sums = weeks.apply(week);
       Stretch[] more = with(stretches, sums, sums.first());
-      stretches = Months.hasLeapDay(month) ? with(more, sums, sums.end() - 24) : more;
+      stretches = Weeks.hasLeapDay(week) ? with(more, sums, sums.end() - 24) : more;
     }
     return stretches;
   }
 
-  private Stretch[] with(Stretch[] before, MonthSums plain, int from) {
+  private Stretch[] with(Stretch[] before, WeekSums plain, int from) {
     Stretch[] with = Arrays.copyOf(before, before.length + 1);
     Stretch last = before.length == 0 ? null : before[before.length - 1];
     int first = last == null ? hour(start) : last.end();
-    MonthSums sums = bays.in(plain, from - first);
+    WeekSums sums = bays.in(plain, from - first);
     double[] base = new double[members];
     for (int m = 0; m < members; m++) {
       base[m] = (last == null ? 0 : last.until(first, m)) - sums.until(from, m);
@@ -150,7 +150,7 @@ final class DoseTable {
   }
 
   /**
-   * The sum from the start of the first month.
+   * The sum from the start of the first week.
    *
    * @param second a time not before it
    * @param member the weather, from 0
@@ -164,7 +164,7 @@ final class DoseTable {
   }
 
   /**
-   * The sums from the start of the first month.
+   * The sums from the start of the first week.
    *
    * @param second a time not before it
    * @return one for each weather
@@ -183,7 +183,7 @@ final class DoseTable {
 
   private Stretch within(long second, int hour) {
     if (second < start) {
-      throw new IllegalArgumentException("second " + second + " is before the table's months");
+      throw new IllegalArgumentException("second " + second + " is before the table's weeks");
     }
     return stretch(hour);
   }
@@ -220,7 +220,7 @@ final class DoseTable {
    * Sums as a stretch counts them.
    *
    * @param stretch the number of the stretch
-   * @param sums from the start of the first month, one for each weather
+   * @param sums from the start of the first week, one for each weather
    * @return the sums, or the same where the stretch is the first
    */
   double[] within(int stretch, double[] sums) {
@@ -253,7 +253,7 @@ final class DoseTable {
     return in.sums().lacking(hour + in.skipped(), then, dose, further);
   }
 
-  /** The mean over the weathers of the sums from the start of the first month to an hour. */
+  /** The mean over the weathers of the sums from the start of the first week to an hour. */
   double mean(int hour) {
     return stretch(hour).mean(hour);
   }
@@ -262,7 +262,7 @@ final class DoseTable {
    * The first hour by which the mean over the weathers has reached a sum.
    *
    * @param from the first hour looked at
-   * @param sum the sum from the start of the first month
+   * @param sum the sum from the start of the first week
    * @param last the last hour looked at, not before the first
    * @return the hour, or the last
    */
@@ -289,7 +289,7 @@ final class DoseTable {
    * The first whole second at which a sum is reached, give or take the thousandth of a second that
    * keeps rounding errors from costing a second.
    *
-   * @param sum the sum from the start of the first month, above that until {@code from}
+   * @param sum the sum from the start of the first week, above that until {@code from}
    * @param member the weather, from 0
    * @param from a time before which the sum is not reached
    * @param latest the last time looked at

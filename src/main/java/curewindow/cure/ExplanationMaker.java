@@ -138,7 +138,7 @@ final class ExplanationMaker {
       while (at < to) {
         long next = Math.min(to, Math.floorDiv(at, 3600L) * 3600 + 3600);
         int hour = YearHours.of(instant(at), site.standardOffset());
-        sum += hourly.of(Months.year(Months.of(at)), hour) * (next - at) / 3600.0;
+        sum += hourly.of(Weeks.year(Weeks.of(at)), hour) * (next - at) / 3600.0;
         at = next;
       }
       return sum;

@@ -131,7 +131,7 @@ final class JobDoses {
 
   private JobTables tables(int stay) {
     if (tables[stay] == null) {
-      int first = Months.of(stays.pickup(stay));
+      int first = Weeks.of(stays.pickup(stay));
       tables[stay] =
           site.tables(new JobTables.Key(first, job.parking(), job.paint(), job.bondEnergy()));
     }

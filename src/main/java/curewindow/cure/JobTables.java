@@ -3,7 +3,7 @@ package curewindow.cure;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 
 /**
- * The tables of one place that the jobs of one parking, paint, bond energy and first month need, by
+ * The tables of one place that the jobs of one parking, paint, bond energy and first week need, by
  * number instead of by name: a job looks this up once and each table then costs one read. Built
  * when first asked for, shared between threads; equal surfaces share their tables through the
  * {@link PlaceTables}.
@@ -24,12 +24,12 @@ final class JobTables {
   /**
    * What the tables of a job depend on besides the place.
    *
-   * @param firstMonth the number of the month of the pickup
+   * @param firstWeek the number of the week of the pickup
    * @param parking where the car stands
    * @param paint how much sun its paint takes up
    * @param bondEnergy activation energy of bond and crosslink, J/mol
    */
-  record Key(int firstMonth, ParkingPlan parking, PaintTone paint, double bondEnergy) {}
+  record Key(int firstWeek, ParkingPlan parking, PaintTone paint, double bondEnergy) {}
 
   JobTables(PlaceTables site, Key key) {
     this.site = site;
@@ -51,7 +51,7 @@ final class JobTables {
     int at = exposure.ordinal() * DRIVERS + driver.ordinal();
     DoseTable known = doses.get(at);
     if (known == null) {
-      known = site.doses(key.firstMonth(), surface(exposure), driver, key.bondEnergy());
+      known = site.doses(key.firstWeek(), surface(exposure), driver, key.bondEnergy());
       doses.set(at, known);
     }
     return known;
@@ -62,7 +62,7 @@ final class JobTables {
     int at = exposure.ordinal() * members + member;
     MeanTable known = means.get(at);
     if (known == null) {
-      known = site.means(key.firstMonth(), surface(exposure), member);
+      known = site.means(key.firstWeek(), surface(exposure), member);
       means.set(at, known);
     }
     return known;

@@ -14,38 +14,38 @@ import java.util.function.IntFunction;
 record MeanTable(DoseTable air, DoseTable film, DoseTable dewPoint) {
 
   /**
-   * The sums of one month.
+   * The sums of one week.
    *
    * @param air of the air where the car stands
    * @param film of the surface
    * @param dewPoint of the dew point
    */
-  record Month(MonthSums air, MonthSums film, MonthSums dewPoint) {
+  record Week(WeekSums air, WeekSums film, WeekSums dewPoint) {
 
     /**
-     * Sums up a month.
+     * Sums up a week.
      *
-     * @param month the month, 0 for January to 11
+     * @param week the week within its year, from 0
      * @param hours its hours
      */
-    static Month of(int month, SurfaceHours hours) {
-      return new Month(
-          MonthSums.of(month, List.of(hours::air)),
-          MonthSums.of(month, List.of(hours::film)),
-          MonthSums.of(month, List.of(hours::dewPoint)));
+    static Week of(int week, SurfaceHours hours) {
+      return new Week(
+          WeekSums.of(week, List.of(hours::air)),
+          WeekSums.of(week, List.of(hours::film)),
+          WeekSums.of(week, List.of(hours::dewPoint)));
     }
   }
 
   /**
-   * Sums up from a month on.
+   * Sums up from a week on.
    *
-   * @param firstMonth the number of the first month
-   * @param months the sums of a month by its number
+   * @param firstWeek the number of the first week
+   * @param weeks the sums of a week by its number
    */
-  static MeanTable of(int firstMonth, IntFunction<Month> months) {
+  static MeanTable of(int firstWeek, IntFunction<Week> weeks) {
     return new MeanTable(
-        new DoseTable(firstMonth, 1, month -> months.apply(month).air()),
-        new DoseTable(firstMonth, 1, month -> months.apply(month).film()),
-        new DoseTable(firstMonth, 1, month -> months.apply(month).dewPoint()));
+        new DoseTable(firstWeek, 1, week -> weeks.apply(week).air()),
+        new DoseTable(firstWeek, 1, week -> weeks.apply(week).film()),
+        new DoseTable(firstWeek, 1, week -> weeks.apply(week).dewPoint()));
   }
 }

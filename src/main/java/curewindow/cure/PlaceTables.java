@@ -28,23 +28,23 @@ final class PlaceTables {
   private final Map<Integer, DayHours> days = new ConcurrentHashMap<>();
   private final AtomicReference<SoftReference<Hours>> last =
       new AtomicReference<>(new SoftReference<>(null));
-  private final Map<SumKey, MonthSums> sums = new ConcurrentHashMap<>();
+  private final Map<SumKey, WeekSums> sums = new ConcurrentHashMap<>();
   private final Map<DoseKey, DoseTable> doses = new ConcurrentHashMap<>();
-  private final Map<MonthKey, MeanTable.Month> months = new ConcurrentHashMap<>();
+  private final Map<WeekKey, MeanTable.Week> weeks = new ConcurrentHashMap<>();
   private final Map<MeanKey, MeanTable> means = new ConcurrentHashMap<>();
   private final Map<JobTables.Key, JobTables> jobs = new ConcurrentHashMap<>();
 
-  private record SumKey(HoursKey hours, int month, Driver driver, double bondEnergy) {}
+  private record SumKey(HoursKey hours, int week, Driver driver, double bondEnergy) {}
 
   private record HoursKey(Surface surface, DayHours days, int kind) {}
 
-  private record Hours(HoursKey key, Map<Integer, List<SurfaceHours>> byMonth) {}
+  private record Hours(HoursKey key, Map<Integer, List<SurfaceHours>> byWeek) {}
 
-  private record DoseKey(int firstMonth, Surface surface, Driver driver, double bondEnergy) {}
+  private record DoseKey(int firstWeek, Surface surface, Driver driver, double bondEnergy) {}
 
-  private record MonthKey(HoursKey hours, int month, int member) {}
+  private record WeekKey(HoursKey hours, int week, int member) {}
 
-  private record MeanKey(int firstMonth, Surface surface, int member) {}
+  private record MeanKey(int firstWeek, Surface surface, int member) {}
 
   PlaceTables(ZoneId zone, Weathers weathers, ObservedHours observed) {
     this.zone = zone;
@@ -81,87 +81,87 @@ final class PlaceTables {
   /**
    * The doses of a driver on a surface.
    *
-   * @param firstMonth the number of the month in which sums begin
+   * @param firstWeek the number of the week in which sums begin
    * @param surface the surface, in its shared form
    * @param driver the driver
    * @param bondEnergy activation energy of bond and crosslink, J/mol
    * @return the table of all weathers
    */
-  DoseTable doses(int firstMonth, Surface surface, Driver driver, double bondEnergy) {
+  DoseTable doses(int firstWeek, Surface surface, Driver driver, double bondEnergy) {
     double energy = driver == Driver.DRY_OUT ? 0 : bondEnergy;
-    return doses.computeIfAbsent(new DoseKey(firstMonth, surface, driver, energy), this::join);
+    return doses.computeIfAbsent(new DoseKey(firstWeek, surface, driver, energy), this::join);
   }
 
   /**
    * Temperatures and dew points on a surface.
    *
-   * @param firstMonth the number of the month in which sums begin
+   * @param firstWeek the number of the week in which sums begin
    * @param surface the surface, in its shared form
    * @param member the weather, from 0
    */
-  MeanTable means(int firstMonth, Surface surface, int member) {
-    return means.computeIfAbsent(new MeanKey(firstMonth, surface, member), this::mean);
+  MeanTable means(int firstWeek, Surface surface, int member) {
+    return means.computeIfAbsent(new MeanKey(firstWeek, surface, member), this::mean);
   }
 
   private DoseTable join(DoseKey key) {
     return new DoseTable(
-        key.firstMonth(),
+        key.firstWeek(),
         members(),
-        month ->
+        week ->
             sums.computeIfAbsent(
                 new SumKey(
-                    hoursKey(key.surface(), month),
-                    Months.inYear(month),
+                    hoursKey(key.surface(), week),
+                    Weeks.inYear(week),
                     key.driver(),
                     key.bondEnergy()),
                 this::sum));
   }
 
-  private HoursKey hoursKey(Surface surface, int month) {
-    int year = Months.year(month);
+  private HoursKey hoursKey(Surface surface, int week) {
+    int year = Weeks.year(week);
     return new HoursKey(surface, dayHours(surface, year), byYear.kind(year));
   }
 
-  private MonthSums sum(SumKey key) {
+  private WeekSums sum(SumKey key) {
     List<IntToDoubleFunction> rates = new ArrayList<>();
-    for (SurfaceHours hours : hours(key.hours(), key.month())) {
+    for (SurfaceHours hours : hours(key.hours(), key.week())) {
       rates.add(hour -> hours.rate(hour, key.driver(), key.bondEnergy()));
     }
-    return MonthSums.of(key.month(), rates);
+    return WeekSums.of(key.week(), rates);
   }
 
   /**
-   * The hours of a month in all weathers; those of the surface asked for last are kept while there
+   * The hours of a week in all weathers; those of the surface asked for last are kept while there
    * is room, as each driver needs them.
    */
-  private List<SurfaceHours> hours(HoursKey key, int month) {
+  private List<SurfaceHours> hours(HoursKey key, int week) {
     Hours known = last.get().get();
     if (known == null || !known.key().equals(key)) {
       known = new Hours(key, new ConcurrentHashMap<>());
       last.set(new SoftReference<>(known));
     }
-    return known.byMonth().computeIfAbsent(month, m -> hoursOf(key, m));
+    return known.byWeek().computeIfAbsent(week, m -> hoursOf(key, m));
   }
 
-  private List<SurfaceHours> hoursOf(HoursKey key, int month) {
+  private List<SurfaceHours> hoursOf(HoursKey key, int week) {
     List<SurfaceHours> hours = new ArrayList<>();
     for (int m = 0; m < members(); m++) {
-      hours.add(hoursOf(key, month, m));
+      hours.add(hoursOf(key, week, m));
     }
     return hours;
   }
 
-  private SurfaceHours hoursOf(HoursKey key, int month, int member) {
-    return SurfaceHours.ofMonth(month, byYear.of(key.kind(), member), key.surface(), key.days());
+  private SurfaceHours hoursOf(HoursKey key, int week, int member) {
+    return SurfaceHours.ofWeek(week, byYear.of(key.kind(), member), key.surface(), key.days());
   }
 
   private MeanTable mean(MeanKey key) {
     return MeanTable.of(
-        key.firstMonth(),
-        month ->
-            months.computeIfAbsent(
-                new MonthKey(hoursKey(key.surface(), month), Months.inYear(month), key.member()),
-                k -> MeanTable.Month.of(k.month(), hoursOf(k.hours(), k.month(), k.member()))));
+        key.firstWeek(),
+        week ->
+            weeks.computeIfAbsent(
+                new WeekKey(hoursKey(key.surface(), week), Weeks.inYear(week), key.member()),
+                k -> MeanTable.Week.of(k.week(), hoursOf(k.hours(), k.week(), k.member()))));
   }
 
   /** The weather of a member in a calendar year, with what was measured in it. */

@@ -4,7 +4,7 @@ import curewindow.climate.Psychrometrics;
 import curewindow.climate.WeatherYear;
 
 /**
- * Hour by hour through a weather year, or one month of it: the air where the car stands, the air at
+ * Hour by hour through a weather year, or one week of it: the air where the car stands, the air at
  * the surface, the surface itself and the dew point. What carries over from hour to hour (the
  * warmth of the cabin, the daily mean in a garage) comes from the hours before, and runs round from
  * the end of the year into its start.
@@ -58,15 +58,15 @@ final class SurfaceHours {
   }
 
   /**
-   * The hours of a surface in a month; no other hour may be asked for.
+   * The hours of a surface in a week; no other hour may be asked for.
    *
-   * @param month the month, 0 for January to 11
+   * @param week the week within its year, from 0
    * @param weather the weather
    * @param surface the surface
    * @param days which hours belong to the day
    */
-  static SurfaceHours ofMonth(int month, WeatherYear weather, Surface surface, DayHours days) {
-    return of(Months.firstHour(month), Months.firstHour(month + 1), weather, surface, days);
+  static SurfaceHours ofWeek(int week, WeatherYear weather, Surface surface, DayHours days) {
+    return of(Weeks.firstHour(week), Weeks.firstHour(week + 1), weather, surface, days);
   }
 
   private static SurfaceHours of(

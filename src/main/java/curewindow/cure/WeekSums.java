@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.function.IntToDoubleFunction;
 
 /**
- * Prefix sums of an hourly quantity over one month in the weather years of a place, one beside the
+ * Prefix sums of an hourly quantity over one week in the weather years of a place, one beside the
  * other: the sums of all years up to an hour lie together, as they are asked for together. Hours
  * are those of the weather year.
  */
-final class MonthSums {
+final class WeekSums {
 
   private static final int HOURS_IN_DAY = 24;
 
@@ -22,7 +22,7 @@ final class MonthSums {
   /** Means over the years; of one year, its own sums. */
   private final double[] mean;
 
-  private MonthSums(int members, int first, int end) {
+  private WeekSums(int members, int first, int end) {
     this.members = members;
     this.first = first;
     this.end = end;
@@ -33,17 +33,17 @@ final class MonthSums {
   /**
    * Sums of a quantity.
    *
-   * @param month the month, 0 for January to 11
-   * @param hourly for each weather, its value in each hour of the month, not negative where doses
+   * @param week the week within its year, from 0
+   * @param hourly for each weather, its value in each hour of the week, not negative where doses
    *     are to be searched for
    */
-  static MonthSums of(int month, List<IntToDoubleFunction> hourly) {
-    return of(Months.firstHour(month), Months.firstHour(month + 1), hourly);
+  static WeekSums of(int week, List<IntToDoubleFunction> hourly) {
+    return of(Weeks.firstHour(week), Weeks.firstHour(week + 1), hourly);
   }
 
-  private static MonthSums of(int from, int end, List<IntToDoubleFunction> hourly) {
+  private static WeekSums of(int from, int end, List<IntToDoubleFunction> hourly) {
     int members = hourly.size();
-    MonthSums sums = new MonthSums(members, from, end);
+    WeekSums sums = new WeekSums(members, from, end);
     double[] sum = new double[members];
     for (int first = sums.first; first < sums.end; first += HOURS_IN_DAY) {
       for (int m = 0; m < members; m++) {
@@ -59,7 +59,7 @@ final class MonthSums {
    * @param share which share of an hour has that rate, 0 to 1
    * @param rate the rate per hour
    */
-  MonthSums mixed(IntToDoubleFunction share, double rate) {
+  WeekSums mixed(IntToDoubleFunction share, double rate) {
     List<IntToDoubleFunction> hourly = new ArrayList<>();
     for (int m = 0; m < members; m++) {
       int member = m;
@@ -90,12 +90,12 @@ final class MonthSums {
     return (hour - first) * members;
   }
 
-  /** The hour at which the month begins. */
+  /** The hour at which the week begins. */
   int first() {
     return first;
   }
 
-  /** The hour after the month's last. */
+  /** The hour after the week's last. */
   int end() {
     return end;
   }
@@ -106,9 +106,9 @@ final class MonthSums {
   }
 
   /**
-   * The sum from the start of the month.
+   * The sum from the start of the week.
    *
-   * @param hour from the first of the month to its end
+   * @param hour from the first of the week to its end
    * @param member the weather, from 0
    */
   double until(int hour, int member) {
@@ -116,9 +116,9 @@ final class MonthSums {
   }
 
   /**
-   * The mean over the years of their sums from the start of the month.
+   * The mean over the years of their sums from the start of the week.
    *
-   * @param hour from the first of the month to its end
+   * @param hour from the first of the week to its end
    */
   double mean(int hour) {
     return mean[hour - first];
@@ -127,7 +127,7 @@ final class MonthSums {
   /**
    * How many weathers have gained a dose since a time.
    *
-   * @param hour from the first of the month to its end
+   * @param hour from the first of the week to its end
    * @param then the sums at that time, one for each weather
    * @param dose the dose
    */
@@ -143,7 +143,7 @@ final class MonthSums {
   /**
    * Takes away the weathers that have not gained a dose since a time.
    *
-   * @param hour from the first of the month to its end
+   * @param hour from the first of the week to its end
    * @param then the sums at that time, one for each weather
    * @param dose the dose
    * @param gained the weathers that are left
@@ -163,7 +163,7 @@ final class MonthSums {
   /**
    * How far the weathers are from a dose, of which so many are further.
    *
-   * @param hour from the first of the month to its end
+   * @param hour from the first of the week to its end
    * @param then the sums from which the dose counts, one for each weather
    * @param dose the dose
    * @param further how many weathers lack more, 0 or more

@@ -5,59 +5,69 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 
 /**
- * The months of the calendar by number: twelve times the year and the months of that year before
- * it. Times are seconds of local standard time since 1970.
+ * The weeks of the calendar's months by number, four a month: they begin on the 1st, 8th, 15th and
+ * 22nd, and the last goes on to the month's end. Times are seconds of local standard time since
+ * 1970.
  */
-final class Months {
+final class Weeks {
 
-  private static final int IN_YEAR = 12;
+  /** How many there are in a year. */
+  static final int IN_YEAR = 48;
+
+  private static final int IN_MONTH = 4;
+  private static final int DAYS = 7;
   private static final int HOURS_IN_DAY = 24;
   private static final int SECONDS_IN_DAY = 86_400;
 
   /** Any year without a February 29. */
   private static final int USUAL_YEAR = 2026;
 
-  private Months() {}
+  private Weeks() {}
 
-  /** The month that a time falls in. */
+  /** The week that a time falls in. */
   static int of(long second) {
     LocalDate day = LocalDate.ofEpochDay(Math.floorDiv(second, SECONDS_IN_DAY));
-    return january(day.getYear()) + day.getMonthValue() - 1;
+    int inMonth = Math.min((day.getDayOfMonth() - 1) / DAYS, IN_MONTH - 1);
+    return january(day.getYear()) + IN_MONTH * (day.getMonthValue() - 1) + inMonth;
   }
 
-  /** The January of a year. */
+  /** The first week of a year. */
   static int january(int year) {
     return year * IN_YEAR;
   }
 
-  /** The year of a month. */
-  static int year(int month) {
-    return Math.floorDiv(month, IN_YEAR);
+  /** The year of a week. */
+  static int year(int week) {
+    return Math.floorDiv(week, IN_YEAR);
   }
 
-  /** The time at which a month begins. */
-  static long start(int month) {
-    return YearMonth.of(year(month), inYear(month) + 1).atDay(1).toEpochDay() * SECONDS_IN_DAY;
+  /** The time at which a week begins. */
+  static long start(int week) {
+    return firstDay(year(week), inYear(week)).toEpochDay() * SECONDS_IN_DAY;
   }
 
-  /** Whether a month has a February 29, in which the weather of the 28th comes again. */
-  static boolean hasLeapDay(int month) {
-    return inYear(month) == 1 && YearMonth.of(year(month), 2).lengthOfMonth() == 29;
+  private static LocalDate firstDay(int year, int inYear) {
+    return LocalDate.of(year, inYear / IN_MONTH + 1, 1 + DAYS * (inYear % IN_MONTH));
   }
 
-  /** The number of a month within its year, from 0. */
-  static int inYear(int month) {
-    return Math.floorMod(month, IN_YEAR);
+  /** Whether a week has a February 29, in which the weather of the 28th comes again. */
+  static boolean hasLeapDay(int week) {
+    return inYear(week) == 2 * IN_MONTH - 1 && YearMonth.of(year(week), 2).lengthOfMonth() == 29;
+  }
+
+  /** The number of a week within its year, from 0. */
+  static int inYear(int week) {
+    return Math.floorMod(week, IN_YEAR);
   }
 
   /**
-   * The hour of the weather year at which a month begins.
+   * The hour of the weather year at which a week begins.
    *
-   * @param inYear 0 for January to 12 for the end of the year
+   * @param inYear 0 for January's first to 48 for the end of the year
    */
   static int firstHour(int inYear) {
     return inYear == IN_YEAR
         ? WeatherYear.HOURS
-        : HOURS_IN_DAY * (LocalDate.of(USUAL_YEAR, inYear + 1, 1).getDayOfYear() - 1);
+        : HOURS_IN_DAY * (firstDay(USUAL_YEAR, inYear).getDayOfYear() - 1);
   }
 }

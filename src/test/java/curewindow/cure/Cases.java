@@ -99,11 +99,11 @@ final class Cases {
   /** A table from a calendar year on in one weather. */
   static DoseTable table(int firstYear, IntToDoubleFunction rate) {
     return new DoseTable(
-        Months.january(firstYear), 1, month -> MonthSums.of(Months.inYear(month), List.of(rate)));
+        Weeks.january(firstYear), 1, week -> WeekSums.of(Weeks.inYear(week), List.of(rate)));
   }
 
   /** The start of a calendar year, seconds. */
   static long newYear(int year) {
-    return Months.start(Months.january(year));
+    return Weeks.start(Weeks.january(year));
   }
 }

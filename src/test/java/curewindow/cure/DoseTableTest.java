@@ -120,7 +120,7 @@ class DoseTableTest {
   }
 
   @Test
-  void goesOnFromItsFirstMonthForFiveYears() {
+  void goesOnFromItsFirstWeekForFiveYears() {
     DoseTable table = Cases.table(2026, hour -> 1);
     assertEquals(WeatherYear.HOURS, table.until(Cases.newYear(2027), 0), 1e-9);
     assertEquals(2 * WeatherYear.HOURS, table.until(Cases.newYear(2028), 0), 1e-9);
@@ -129,14 +129,13 @@ class DoseTableTest {
   }
 
   @Test
-  void joinsMonthsThatDiffer() {
+  void joinsWeeksThatDiffer() {
     DoseTable table =
         new DoseTable(
-            Months.january(2027) - 1,
+            Weeks.january(2027) - 1,
             1,
-            month ->
-                MonthSums.of(
-                    Months.inYear(month), List.of(h -> month < Months.january(2027) ? 1 : 3)));
+            week ->
+                WeekSums.of(Weeks.inYear(week), List.of(h -> week < Weeks.january(2027) ? 1 : 3)));
     long newYear = Cases.newYear(2027);
     assertEquals(10 + 30, table.between(newYear - 36_000, newYear + 36_000, 0), 1e-9);
     assertEquals(
