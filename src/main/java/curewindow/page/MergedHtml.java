@@ -22,6 +22,7 @@ final class MergedHtml {
 
   private static final Pattern PIECE = Pattern.compile("<[^>]+>|[^<]+");
   private static final Pattern INSTANT = Pattern.compile("(data-(?:from|to)=\")(\\d+)(\")");
+  private static final Spots INSTANTS = new Spots("data-", INSTANT);
 
   /** The tags and words by which a line of one case is known in another. */
   private static final Pattern KEY = Pattern.compile("^(?:<[^>]+>)*(?:[^ <]+ ?){0,2}");
@@ -46,8 +47,12 @@ final class MergedHtml {
   }
 
   private static String key(String line) {
-    Matcher key = KEY.matcher(INSTANT.matcher(line).replaceAll("$1$3"));
+    Matcher key = KEY.matcher(withoutInstants(line));
     return key.find() ? key.group() : line;
+  }
+
+  private static String withoutInstants(String line) {
+    return INSTANTS.replaced(line, m -> m.group(1) + m.group(3));
   }
 
   /**
@@ -57,6 +62,9 @@ final class MergedHtml {
    * @return one HTML
    */
   static String of(List<String> cases) {
+    if (cases.stream().distinct().count() == 1) {
+      return cases.get(0).lines().collect(Collectors.joining("\n"));
+    }
     List<Line> lines = new ArrayList<>();
     for (int i = 0; i < cases.size(); i++) {
       lines = joined(lines, cases.get(i).lines().toList(), i, cases.size());
@@ -102,7 +110,10 @@ final class MergedHtml {
         IntStream.range(0, line.each().length).filter(i -> line.each()[i] != null).boxed().toList();
     List<String> each = having.stream().map(i -> line.each()[i]).toList();
     int all = line.each().length;
-    Optional<String> one = pieces(each, having, all);
+    Optional<String> one =
+        each.stream().distinct().count() == 1
+            ? Optional.of(each.get(0))
+            : pieces(each, having, all);
     if (one.isPresent()) {
       return having.size() == all ? one.get() : marked(one.get(), new TreeSet<>(having));
     }
@@ -152,7 +163,7 @@ final class MergedHtml {
 
   /** Tags that differ in their instants alone get all of them, nothing for a case without one. */
   private Optional<String> tag(List<String> each) {
-    if (each.stream().map(tag -> INSTANT.matcher(tag).replaceAll("$1$3")).distinct().count() > 1) {
+    if (each.stream().map(MergedHtml::withoutInstants).distinct().count() > 1) {
       return Optional.empty();
     }
     StringBuilder tag = new StringBuilder();

@@ -1,7 +1,6 @@
 package curewindow.page;
 
 import curewindow.shop.InPage;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -11,20 +10,20 @@ import java.util.regex.Pattern;
 final class PageTrim {
 
   private static final Pattern NOTE = Pattern.compile("/\\*.*?\\*/", Pattern.DOTALL);
-  private static final Pattern KEPT =
-      Pattern.compile(
-          "<(pre|textarea|style|script)\\b.*?</\\1>", Pattern.DOTALL | Pattern.CASE_INSENSITIVE);
+  private static final Spots KEPT = new Spots("<", "(?si)<(pre|textarea|style|script)\\b.*?</\\1>");
 
   /** Possessive, as going back would find nothing else. */
-  private static final Pattern TAG =
-      Pattern.compile(
+  private static final Spots TAG =
+      new Spots(
+          "<",
           "<[a-z][a-z0-9-]*+(?:\\s++[^\\s=<>\"/][^\\s=<>\"]*+(?:=(?:\"[^\"]*+\"|'[^']*+'))?+)*+\\s*+/?+>");
 
-  private static final Pattern QUOTED = Pattern.compile("=\"([A-Za-z0-9\\p{L}_.:,#%+?&;-]+)\"");
+  private static final Spots QUOTED = new Spots("=", "=\"([A-Za-z0-9\\p{L}_.:,#%+?&;-]+)\"");
 
   /** End tags that HTML takes as read before what follows them here (HTML standard, 13.1.2.4). */
-  private static final Pattern IMPLIED =
-      Pattern.compile(
+  private static final Spots IMPLIED =
+      new Spots(
+          "</",
           "</(?:li>(?=\\s*(?:<li[ >]|</[uo]l>))"
               + "|p>(?=\\s*(?:<(?:p|ul|ol|h[1-6]|section|details|div)[ >]"
               + "|</(?:details|section|div|main|li)>))"
@@ -45,8 +44,7 @@ final class PageTrim {
 
   /** Leaves quotes and end tags away where HTML does not need them. */
   private static String terse(String html) {
-    Matcher tags = TAG.matcher(IMPLIED.matcher(html).replaceAll(""));
-    return tags.replaceAll(m -> Matcher.quoteReplacement(bare(m.group())));
+    return TAG.replaced(IMPLIED.replaced(html, m -> ""), m -> bare(m.group()));
   }
 
   private static String bare(String tag) {
@@ -54,7 +52,8 @@ final class PageTrim {
     if (isBare || tag.contains("='")) {
       return tag;
     }
-    String bare = QUOTED.matcher(tag.replace(" hidden=\"hidden\"", " hidden")).replaceAll("=$1");
+    String bare =
+        QUOTED.replaced(tag.replace(" hidden=\"hidden\"", " hidden"), m -> "=" + m.group(1));
     return bare.endsWith("/>") && !bare.endsWith("\"/>")
         ? bare.substring(0, bare.length() - 2) + " />"
         : bare;
@@ -62,16 +61,20 @@ final class PageTrim {
 
   static String html(String html) {
     StringBuilder out = new StringBuilder();
-    Matcher kept = KEPT.matcher(html);
-    int at = 0;
-    while (kept.find()) {
-      out.append(terse(lines(html.substring(at, kept.start()), "\n")))
-          .append('\n')
-          .append(kept.group());
-      at = kept.end();
-    }
-    String rest = terse(lines(html.substring(at), "\n"));
-    return out.append(at > 0 && !rest.isEmpty() ? "\n" : "").append(rest).append('\n').toString();
+    int[] at = {0};
+    KEPT.each(
+        html,
+        kept -> {
+          out.append(terse(lines(html.substring(at[0], kept.start()), "\n")))
+              .append('\n')
+              .append(kept.group());
+          at[0] = kept.end();
+        });
+    String rest = terse(lines(html.substring(at[0]), "\n"));
+    return out.append(at[0] > 0 && !rest.isEmpty() ? "\n" : "")
+        .append(rest)
+        .append('\n')
+        .toString();
   }
 
   private static String lines(String text, String between) {

@@ -4,7 +4,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.MatchResult;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -15,17 +14,18 @@ import java.util.regex.Pattern;
  */
 final class SaidOnce {
 
-  private static final Pattern ROW =
-      Pattern.compile("data-hold=\"?([\\w-]+)\"? data-end=\"?([\\d,]+)\"?");
+  private static final Spots ROW =
+      new Spots("data-hold=", "data-hold=\"?([\\w-]+)\"? data-end=\"?([\\d,]+)\"?");
 
   /** What a row has itself, first, stays. */
-  private static final Pattern INSTANT =
-      Pattern.compile(
-          "( data-hold=\"?[\\w-]+\"?)?( data-(?:to|from|end)=)(\"?)([\\d,]+)\\3(?=[ >])");
+  private static final Spots INSTANT =
+      new Spots(
+          " data-", "( data-hold=\"?[\\w-]+\"?)?( data-(?:to|from|end)=)(\"?)([\\d,]+)\\3(?=[ >])");
 
   private static final Pattern ONE =
       Pattern.compile("<span data-p=(\"[\\d ]+\"|\\d+)( hidden(?:=\"hidden\")?)?>([^<]*)</span>");
-  private static final Pattern WORDS = Pattern.compile("(?:" + ONE.pattern() + "){2,}");
+
+  private static final Spots WORDS = new Spots("<span data-p=", "(?:" + ONE.pattern() + "){2,}");
 
   private SaidOnce() {}
 
@@ -36,35 +36,32 @@ final class SaidOnce {
 
   private static String instants(String html) {
     Map<String, String> ends = new HashMap<>();
-    ROW.matcher(html).results().forEach(row -> ends.putIfAbsent(row.group(2), row.group(1)));
-    return INSTANT
-        .matcher(html)
-        .replaceAll(
-            m ->
-                m.group(1) == null && ends.containsKey(m.group(4))
-                    ? m.group(2) + m.group(3) + ends.get(m.group(4)) + m.group(3)
-                    : m.group());
+    ROW.each(html, row -> ends.putIfAbsent(row.group(2), row.group(1)));
+    return INSTANT.replaced(
+        html,
+        m ->
+            m.group(1) == null && ends.containsKey(m.group(4))
+                ? m.group(2) + m.group(3) + ends.get(m.group(4)) + m.group(3)
+                : m.group());
   }
 
   private static String words(String html) {
     Map<String, Integer> times = new HashMap<>();
-    WORDS.matcher(html).results().forEach(m -> times.merge(m.group(), 1, Integer::sum));
+    WORDS.each(html, m -> times.merge(m.group(), 1, Integer::sum));
     Map<String, Integer> numbers = new HashMap<>();
-    return WORDS
-        .matcher(html)
-        .replaceAll(
-            m -> {
-              String group = m.group();
-              List<MatchResult> each = ONE.matcher(group).results().toList();
-              if (times.get(group) == 1 || !isOneEach(each)) {
-                return Matcher.quoteReplacement(group);
-              }
-              Integer number = numbers.putIfAbsent(group, numbers.size());
-              return Matcher.quoteReplacement(
-                  number == null
-                      ? group.replaceFirst("<span", "<span data-g=" + (numbers.size() - 1))
-                      : "<span data-g=" + number + ">" + noted(each) + "</span>");
-            });
+    return WORDS.replaced(
+        html,
+        m -> {
+          String group = m.group();
+          List<MatchResult> each = ONE.matcher(group).results().toList();
+          if (times.get(group) == 1 || !isOneEach(each)) {
+            return group;
+          }
+          Integer number = numbers.putIfAbsent(group, numbers.size());
+          return number == null
+              ? group.replaceFirst("<span", "<span data-g=" + (numbers.size() - 1))
+              : "<span data-g=" + number + ">" + noted(each) + "</span>";
+        });
   }
 
   private static boolean isOneEach(List<MatchResult> each) {

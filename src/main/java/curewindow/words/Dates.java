@@ -13,7 +13,9 @@ import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.Date;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Dates and hours by CLDR patterns. The local date and time come from java.time's zone rules, so
@@ -47,7 +49,21 @@ final class Dates {
   }
 
   /** A way to write a day or a month, and the same with its year. */
-  private record Form(SimpleDateFormat bare, SimpleDateFormat withYear) {}
+  private record Form(Days bare, Days withYear) {}
+
+  /**
+   * A pattern that writes days, and what it wrote: the same few hundred are asked for all the time.
+   */
+  private record Days(SimpleDateFormat format, Map<LocalDate, String> written) {
+
+    Days(SimpleDateFormat format) {
+      this(format, new ConcurrentHashMap<>());
+    }
+
+    String write(LocalDate day) {
+      return written.computeIfAbsent(day, d -> Dates.write(format, d.atStartOfDay()));
+    }
+  }
 
   /** The patterns of a language. */
   private static final class Formats {
@@ -57,8 +73,8 @@ final class Dates {
     private final Form monthDay;
     private final Form fullMonthDay;
     private final Form month;
-    private final SimpleDateFormat weekday;
-    private final SimpleDateFormat fullWeekday;
+    private final Days weekday;
+    private final Days fullWeekday;
     private final SimpleDateFormat hour;
     private final SimpleDateFormat hourAndMinute;
     private final SimpleFormatter dayAndTime;
@@ -69,9 +85,9 @@ final class Dates {
       shortDay = form(locale, patterns, "EEEMMMd");
       monthDay = form(locale, patterns, "MMMd");
       fullMonthDay = form(locale, patterns, "MMMMd");
-      month = new Form(format(locale, "LLLL"), format(locale, patterns.getBestPattern("yMMMM")));
-      weekday = format(locale, patterns.getBestPattern("ccc"));
-      fullWeekday = format(locale, patterns.getBestPattern("cccc"));
+      month = new Form(days(locale, "LLLL"), days(locale, patterns.getBestPattern("yMMMM")));
+      weekday = days(locale, patterns.getBestPattern("ccc"));
+      fullWeekday = days(locale, patterns.getBestPattern("cccc"));
       hourAndMinute = format(locale, patterns.getBestPattern("jm"));
       String hourAlone = patterns.getBestPattern("j");
       boolean halfDays = hourAlone.indexOf('h') >= 0 || hourAlone.indexOf('K') >= 0;
@@ -81,8 +97,12 @@ final class Dates {
 
     private static Form form(ULocale locale, DateTimePatternGenerator patterns, String skeleton) {
       return new Form(
-          format(locale, patterns.getBestPattern(skeleton)),
-          format(locale, patterns.getBestPattern("y" + skeleton)));
+          days(locale, patterns.getBestPattern(skeleton)),
+          days(locale, patterns.getBestPattern("y" + skeleton)));
+    }
+
+    private static Days days(ULocale locale, String pattern) {
+      return new Days(format(locale, pattern));
     }
   }
 
@@ -103,7 +123,7 @@ final class Dates {
   }
 
   String weekday(Instant at, ZoneId zone) {
-    return write(formats.weekday, at.atZone(zone).toLocalDateTime());
+    return formats.weekday.write(at.atZone(zone).toLocalDate());
   }
 
   String monthDay(Instant at, ZoneId zone) {
@@ -111,7 +131,7 @@ final class Dates {
   }
 
   String fullWeekday(Instant at, ZoneId zone) {
-    return write(formats.fullWeekday, at.atZone(zone).toLocalDateTime());
+    return formats.fullWeekday.write(at.atZone(zone).toLocalDate());
   }
 
   String fullMonthDay(Instant at, ZoneId zone) {
@@ -132,23 +152,20 @@ final class Dates {
   }
 
   String date(LocalDate at) {
-    return write(formats.fullMonthDay.withYear(), at.atStartOfDay());
+    return formats.fullMonthDay.withYear().write(at);
   }
 
   private String write(Form form, Instant at, ZoneId zone) {
-    return write(
-        isFar(at, zone) ? form.withYear() : form.bare(), at.atZone(zone).toLocalDateTime());
-  }
-
-  private boolean isFar(Instant at, ZoneId zone) {
     LocalDate day = at.atZone(zone).toLocalDate();
-    return about
-        .map(time -> time.atZone(zone).toLocalDate())
-        .filter(
-            now ->
-                day.isBefore(now.minusMonths(MONTHS_BEFORE))
-                    || day.isAfter(now.plusMonths(MONTHS_AFTER)))
-        .isPresent();
+    boolean isFar =
+        about
+            .map(time -> time.atZone(zone).toLocalDate())
+            .filter(
+                now ->
+                    day.isBefore(now.minusMonths(MONTHS_BEFORE))
+                        || day.isAfter(now.plusMonths(MONTHS_AFTER)))
+            .isPresent();
+    return (isFar ? form.withYear() : form.bare()).write(day);
   }
 
   private static String write(SimpleDateFormat format, LocalDateTime local) {

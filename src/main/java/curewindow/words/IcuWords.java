@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -14,6 +15,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** One language, with English behind it. Safe for use by several threads. */
 final class IcuWords implements Words {
@@ -25,13 +27,17 @@ final class IcuWords implements Words {
   private final Dates dates;
   private final Numbers numbers;
 
+  /** What has been asked for; a day has 1,440 minutes. */
+  private final Map<LocalTime, String> times;
+
   IcuWords(LanguageReading own, Units units, Optional<LanguageReading> english) {
     this(
         own,
         units,
         english,
         new Dates(own.facts().locale()),
-        new Numbers(own.facts().locale(), units));
+        new Numbers(own.facts().locale(), units),
+        new ConcurrentHashMap<>());
   }
 
   private IcuWords(
@@ -39,18 +45,20 @@ final class IcuWords implements Words {
       Units units,
       Optional<LanguageReading> english,
       Dates dates,
-      Numbers numbers) {
+      Numbers numbers,
+      Map<LocalTime, String> times) {
     this.facts = own.facts();
     this.units = units;
     this.own = own;
     this.english = english;
     this.dates = dates;
     this.numbers = numbers;
+    this.times = times;
   }
 
   @Override
   public Words around(Instant time) {
-    return new IcuWords(own, units, english, dates.around(time), numbers);
+    return new IcuWords(own, units, english, dates.around(time), numbers, times);
   }
 
   @Override
@@ -127,7 +135,7 @@ final class IcuWords implements Words {
     return Map.of(
         "time", dates.time(at, zone),
         "hour", String.valueOf(local.getHour()),
-        "clock", String.format(Locale.ROOT, "%04d", minutes));
+        "clock", String.valueOf(10_000 + minutes).substring(1));
   }
 
   @Override
@@ -162,6 +170,11 @@ final class IcuWords implements Words {
 
   @Override
   public String time(Instant at, ZoneId zone) {
+    LocalTime minute = at.atZone(zone).toLocalTime().truncatedTo(ChronoUnit.MINUTES);
+    return times.computeIfAbsent(minute, m -> writtenTime(at, zone));
+  }
+
+  private String writtenTime(Instant at, ZoneId zone) {
     return own.message(LanguageFacts.TIME)
         .map(pattern -> pattern.with(clock(at, zone), units))
         .orElseGet(() -> dates.time(at, zone));

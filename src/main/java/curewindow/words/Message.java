@@ -98,8 +98,10 @@ final class Message {
     if (format == null) {
       return plain.get(units);
     }
+    String text;
     synchronized (format) {
-      return DOUBLE_STOP.matcher(format.format(values)).replaceAll(".");
+      text = format.format(values);
     }
+    return text.contains("..") ? DOUBLE_STOP.matcher(text).replaceAll(".") : text;
   }
 }
