@@ -65,7 +65,7 @@ class PickupNotesTest {
         notes
             .said()
             .contains(
-                "note: jobs/Q-3111.yaml:3:5  Stay off the treated seats: at pickup Tidewater Fabric has 3 of its 12"
+                "note: jobs/Q-3111.yaml:3:5  Stay off the treated seats and carpets: at pickup Tidewater Fabric has 3 of its 12"
                     + " hours  keep the car in 11 hours longer (bay at 21 C), and the way home"
                     + " does no harm in any weather\n"),
         notes.said());
