@@ -135,7 +135,7 @@ public final class HandoutPress {
             pages.document(),
             new PaperPress.Codes(codes, pages.codes()),
             label(printed),
-            pdf -> finish(pdf, paper, pages.codes().size(), Accent.bits(house), problems))
+            (pdf, sides) -> finish(pdf, sides, paper, Accent.bits(house), problems))
         .map(pdf -> new Handouts(pdf, made(printed, pages.room())));
   }
 
@@ -145,34 +145,32 @@ public final class HandoutPress {
         .toList();
   }
 
-  /** Lays the pages of so many handouts; true where a printer is to turn the paper. */
-  private boolean finish(
-      PDDocument pdf, PaperChoice paper, int handouts, int accent, Problems problems)
+  /**
+   * Lays the pages; true where a printer is to turn the paper, empty where no sheet is like that.
+   */
+  private Optional<Boolean> finish(
+      PDDocument pdf, int sides, PaperChoice paper, int accent, Problems problems)
       throws IOException {
-    int sides = pdf.getNumberOfPages() == 2 * handouts ? 2 : 1;
+    Optional<SheetPlan> plan =
+        paper.sheet() == SheetPaper.NONE || format.edge().roll()
+            ? Optional.empty()
+            : Optional.of(SheetPlan.of(format, sides, paper.sheet()));
+    int places = plan.map(SheetPlan::places).orElse(1);
+    if (paper.start() > places) {
+      problems.add(PaperProblems.noPlace(paper.start(), places));
+      return Optional.empty();
+    }
     InkChoice chosen = format.edge().roll() ? paper.inks().with(Ink.BLACK) : paper.inks();
     InkPress inks = new InkPress(chosen, accent);
     inks.recolor(pdf);
-    if (paper.sheet() == SheetPaper.NONE || format.edge().roll()) {
-      used(paper, 1, problems);
+    if (plan.isEmpty()) {
       CutMarks.single(pdf, format, inks.marks());
     } else {
-      SheetPlan plan = SheetPlan.of(format, sides, paper.sheet());
-      int used = used(paper, plan.places(), problems);
-      new Imposition(pdf, format, plan, inks.marks()).lay(sides, used);
+      new Imposition(pdf, format, plan.get(), inks.marks()).lay(sides, paper.start() - 1);
     }
     inks.claim(pdf);
     // Print shops turn the paper as they do.
-    return sides == 2 && !chosen.ink().isForPlates();
-  }
-
-  /** How many places of the first sheet are used already. */
-  private int used(PaperChoice paper, int places, Problems problems) {
-    if (paper.start() > places) {
-      problems.add(PaperProblems.noPlace(paper.start(), places, template.file()));
-      return 0;
-    }
-    return paper.start() - 1;
+    return Optional.of(sides == 2 && !chosen.ink().isForPlates());
   }
 
   /** Filled with all rows of each list, then with those that have room. */

@@ -89,7 +89,7 @@ public final class OfficePaper {
     return filled.flatMap(
         document ->
             new PaperPress(paper, jobs.shop().look(), problems)
-                .print(document, PaperPress.Codes.NONE, label, pdf -> false));
+                .print(document, PaperPress.Codes.NONE, label, PaperPress.Finish.NONE));
   }
 
   /**

@@ -78,8 +78,18 @@ final class PaperPress {
   /** What is done to the pages once they are set. */
   interface Finish {
 
-    /** Changes the pages; true where every second one is a back, for printers that turn paper. */
-    boolean on(PDDocument pdf) throws IOException;
+    /** Nothing. */
+    Finish NONE = (pdf, sides) -> Optional.of(false);
+
+    /**
+     * Changes the pages.
+     *
+     * @param pdf the pages
+     * @param sides how many pages each handout has, 1 or 2
+     * @return true where every second page is a back, for printers that turn paper; empty where it
+     *     cannot be done, which was told
+     */
+    Optional<Boolean> on(PDDocument pdf, int sides) throws IOException;
   }
 
   /**
@@ -93,13 +103,18 @@ final class PaperPress {
     try (PDDocument pdf = new PDDocument();
         PdfBoxRenderer renderer = builder(filled, drawers(drawer, logos), pdf).buildPdfRenderer()) {
       renderer.createPDFKeepOpen();
-      if (!scans(drawer) || !areInOrder(pdf, codes, drawer)) {
+      int sides = pdf.getNumberOfPages() == 2 * codes.order().size() ? 2 : 1;
+      if (!scans(drawer) || !areInOrder(pdf, sides, codes, drawer)) {
         return Optional.empty();
       }
       logos.ifPresent(this::tellCoarse);
       // Before the pages are finished, which may claim a standard that asks for it.
       label(pdf, label);
-      if (finish.on(pdf)) {
+      Optional<Boolean> isTurned = finish.on(pdf, sides);
+      if (isTurned.isEmpty()) {
+        return Optional.empty();
+      }
+      if (isTurned.get()) {
         pdf.getDocumentCatalog()
             .getViewerPreferences()
             .setDuplex(PDViewerPreferences.DUPLEX.DuplexFlipLongEdge);
@@ -126,9 +141,8 @@ final class PaperPress {
   }
 
   /** Whether each handout has its own sides, one after the other; false where that was told. */
-  private boolean areInOrder(PDDocument pdf, Codes codes, CodeDrawer drawer) {
+  private boolean areInOrder(PDDocument pdf, int sides, Codes codes, CodeDrawer drawer) {
     int handouts = codes.order().size();
-    int sides = pdf.getNumberOfPages() == 2 * handouts ? 2 : 1;
     boolean more = handouts > 1 && pdf.getNumberOfPages() > sides * handouts;
     boolean apart =
         drawer.pages().entrySet().stream()

@@ -20,16 +20,17 @@ final class PaperProblems {
 
   private PaperProblems() {}
 
-  static Problem noPlace(int start, int places, String template) {
-    String there =
-        places == 1 ? "each is on a page of its own" : "a sheet has " + places + " places";
+  /** That a sheet has no such place; a paper printed at another would spoil it. */
+  static Problem noPlace(int start, int places) {
     return Problem.error(
         "no-such-place",
-        Where.file(template),
-        there + ", so none has the number " + start + "; the first was used",
+        Where.file("--start " + start),
+        places == 1
+            ? "each is on a page of its own; nothing was made"
+            : "a sheet has " + places + " places; nothing was made",
         places == 1
             ? "leave out --start, or name a sheet (a4, letter) that several fit on"
-            : "count the places row by row, from 1, and print again");
+            : "count the places row by row, 1 to " + places);
   }
 
   static Problem tooLong(JobView view, PaperFormat format) {

@@ -86,8 +86,8 @@ public final class PressStart {
                     document, new PaperPress.Codes(codes, List.of(0)), LABEL, PressStart::single));
   }
 
-  private static boolean single(PDDocument pdf) throws IOException {
+  private static Optional<Boolean> single(PDDocument pdf, int sides) throws IOException {
     CutMarks.single(pdf, WALLET, CutMarks.Pen.BLACK);
-    return true;
+    return Optional.of(sides == 1);
   }
 }

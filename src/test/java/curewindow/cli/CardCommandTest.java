@@ -114,10 +114,11 @@ final class CardCommandTest {
   /** Three by three cards of 85 by 55 mm with their bleed fill 210 by 297 mm (ISO 216, A4). */
   @Test
   void aPlaceThatNoSheetHasIsTold() throws IOException {
-    says(card("Q-3111", "--sheet", "a4", "--start", "9"), Exit.OK, "for 1 job");
     says(card("Q-3111", "--sheet", "a4", "--start", "10"), Exit.PROBLEMS, "has 9 places", "10");
     says(card("Q-3111", "--sheet", "none", "--start", "2"), Exit.PROBLEMS, "page of its own");
     says(card("Q-3111", "--as", "label-62", "--start", "2"), Exit.PROBLEMS, "page of its own");
+    assertEquals(List.of(), written(), "another place may be used already");
+    says(card("Q-3111", "--sheet", "a4", "--start", "9"), Exit.OK, "for 1 job");
     says(card("Q-3111", "--as", "label-62", "--sheet", "a4"), Exit.USAGE, "leave out --sheet");
   }
 

@@ -350,7 +350,7 @@ final class HandoutPressTest {
             .replaceFirst("(<div th:each=\"card : [^>]*>)", "$1<div class=\"sheet\">")
             .replace(
                 "  </body>",
-                "<div class=\"sheet\"><div class=\"card\"><p>Thank you</p></div></div></div></body>");
+                "<div class=\"sheet\"><div class=\"card\"><p style=\"margin: 5mm\">Thank you</p></div></div></div></body>");
     Files.writeString(file, own);
     byte[] bytes =
         HandoutPress.read(new ShopFiles(shop), Handout.WALLET, problems)
