@@ -104,7 +104,7 @@ class CustomerPageTest {
             "No hand wash until Fri, Dec 4 3 PM likely Dec 3",
             "No automatic wash until Wed, Dec 9 11 AM likely Dec 7",
             "No pressure washer until Wed, Dec 9 11 AM likely Dec 7",
-            "No rear defroster until Sat, Dec 19 10 AM likely Dec 15 Can’t see? Use the defroster.",
+            "No rear defroster until Sat, Dec 19 10 AM likely Dec 15 Can’t see? Turn on the defroster.",
             "No cleaning inside glass until Fri, Dec 25 9 AM likely Dec 20",
             "Haze is normal until Sun, Jan 3 likely Dec 27",
             "Water bubbles are normal until Sun, Jan 3 likely Dec 27"),

@@ -96,6 +96,7 @@ class DateListTest {
     DateList.Dates dates = dates(Demo.tint());
     assertTrue(row(dates, "windows-up").first(), "its row hides what the answer says");
     assertFalse(row(dates, "defroster").first());
-    assertEquals(Optional.of("Can’t see? Use the defroster."), row(dates, "defroster").safety());
+    assertEquals(
+        Optional.of("Can’t see? Turn on the defroster."), row(dates, "defroster").safety());
   }
 }

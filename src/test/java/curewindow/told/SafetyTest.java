@@ -22,7 +22,7 @@ final class SafetyTest {
   /** Film in the windshield and tint in the rear window: who cannot see is asked once. */
   @ParameterizedTest
   @CsvSource({
-    "en, Can’t see? Use heat and fan. Use the defroster.",
+    "en, Can’t see? Turn up heat and fan. Turn on the defroster.",
     "es, ¿No ve? Use calor y ventilador. Use el desempañador.",
     "ar, لا ترى؟ شغّل الحرارة والمروحة. شغّل مزيل الضباب."
   })
@@ -34,14 +34,14 @@ final class SafetyTest {
   @Test
   void theGravestStandsFirst() {
     assertEquals(
-        "Emergency? Open the windows. Can’t see? Use the defroster.",
+        "Emergency? Open the windows. Can’t see? Turn on the defroster.",
         of("en", "defroster", "windows-up"));
   }
 
   @Test
   void otherCautionsStandByThemselves() {
     assertEquals(
-        "Emergency? Open the windows. Can’t see? Use the defroster.",
+        "Emergency? Open the windows. Can’t see? Turn on the defroster.",
         of("en", "windows-up", "defroster"));
     assertEquals("", of("en", "hand-wash"));
   }
