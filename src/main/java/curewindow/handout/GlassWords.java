@@ -6,6 +6,7 @@ import curewindow.shop.CureCases;
 import curewindow.shop.Hold;
 import curewindow.told.JobView;
 import curewindow.told.Safety;
+import curewindow.words.Isolates;
 import curewindow.words.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -66,6 +67,7 @@ final class GlassWords {
     sticker.put("date", CommonWords.stamp(view, release));
     sticker.put("say", say(release.hold(), words));
     sticker.put("glass", glass);
+    sticker.put("job", Isolates.own(view.job().id(), words));
     sticker.put("carrier", words.text("handout.window.carrier"));
     sticker.put("danger", Safety.of(List.of(release), view));
     return sticker;

@@ -47,17 +47,23 @@ record PrintedAddress(String code, String site, List<String> groups) {
         grouped(path.substring(last)));
   }
 
-  /** The site with {@link TextBox#MAY_BREAK} wherever a line may end that is too short for it. */
+  /**
+   * The site with {@link TextBox#MAY_BREAK} wherever a line may end that is too short for it: after
+   * a slash, and before a dot or hyphen, so that nobody takes it for the end of a sentence or of a
+   * part of a word.
+   */
   String brokenSite() {
     StringBuilder broken = new StringBuilder();
     int run = 0;
     for (int i = 0; i < site.length(); i++) {
       char sign = site.charAt(i);
-      broken.append(sign);
-      run = "./-".indexOf(sign) >= 0 ? 0 : run + 1;
-      if (run % LONGEST_RUN == 0 && i < site.length() - 1) {
+      boolean ends = ".-".indexOf(sign) >= 0 || i > 0 && site.charAt(i - 1) == '/';
+      if (i > 0 && (ends || run == LONGEST_RUN)) {
         broken.append(TextBox.MAY_BREAK);
+        run = 0;
       }
+      broken.append(sign);
+      run++;
     }
     return broken.toString();
   }

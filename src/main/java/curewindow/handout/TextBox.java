@@ -14,7 +14,7 @@ import java.util.List;
  */
 record TextBox(double width, int lines, double points, double least, PaperFont font) {
 
-  /** Where a line may end without a space: Unicode's zero-width space. */
+  /** Where a line may end in a word that is longer than a line: Unicode's zero-width space. */
   static final String MAY_BREAK = "\u200B";
 
   private static final double STEP = 0.25;
@@ -105,11 +105,13 @@ record TextBox(double width, int lines, double points, double least, PaperFont f
   /** A part of a text that stays on one line, and what stands before it on the same line. */
   private record Piece(String before, String text) {}
 
-  private static List<Piece> pieces(String text) {
+  /** A word is broken only where it has no room on a line of its own. */
+  private List<Piece> pieces(String text, double size) {
     List<Piece> pieces = new ArrayList<>();
     for (String word : text.split(" ")) {
+      String whole = word.replace(MAY_BREAK, "");
       String before = " ";
-      for (String part : word.split(MAY_BREAK)) {
+      for (String part : font.width(whole, size) <= width ? List.of(whole) : parts(word)) {
         pieces.add(new Piece(before, part));
         before = "";
       }
@@ -117,10 +119,14 @@ record TextBox(double width, int lines, double points, double least, PaperFont f
     return pieces;
   }
 
+  private static List<String> parts(String word) {
+    return List.of(word.split(MAY_BREAK));
+  }
+
   private List<String> wrap(String text, double size) {
     List<String> wrapped = new ArrayList<>();
     String line = "";
-    for (Piece piece : pieces(text)) {
+    for (Piece piece : pieces(text, size)) {
       String word = piece.text();
       String longer = line.isEmpty() ? word : line + piece.before() + word;
       if (line.isEmpty() || font.width(longer, size) <= width) {

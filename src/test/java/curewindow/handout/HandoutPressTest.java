@@ -285,6 +285,7 @@ final class HandoutPressTest {
       throws Exception {
     String text = carrier(language);
     assertTrue(text.contains(window) && text.contains(never), text);
+    assertTrue(text.contains(window + " · H-1042"), "two cars may share a sheet: " + text);
   }
 
   @Test

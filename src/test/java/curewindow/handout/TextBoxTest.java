@@ -3,6 +3,7 @@ package curewindow.handout;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.net.URI;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -141,5 +142,18 @@ final class TextBoxTest {
         assertTrue(PaperFont.TEXT.width(line, fitted.points()) <= 22.6, line);
       }
     }
+  }
+
+  /** Nobody can take the end of a line for a part of the address, or a hyphen for the line's. */
+  @Test
+  void anAddressIsBrokenOnlyWhereItIsLongerThanALine() {
+    String site =
+        PrintedAddress.of(URI.create("https://care.film-and-tint.example/C/7K3M")).brokenSite();
+    assertEquals(
+        List.of("Scan, or type:", "care.film-and-tint.example/C/"),
+        new TextBox(36, 2, 8, 8, PaperFont.NARROW).fit("Scan, or type: " + site).lines());
+    assertEquals(
+        List.of("care.film-and", "-tint", ".example/C/"),
+        new TextBox(18, 3, 8, 8, PaperFont.NARROW).fit(site).lines());
   }
 }
