@@ -19,7 +19,6 @@ final class CareWords {
 
   static final String DATES = "dates";
   private static final String RULES = "rules";
-  private static final String FITTED = "fitted";
 
   private CareWords() {}
 
@@ -33,19 +32,22 @@ final class CareWords {
   static Map<String, Object> of(
       JobView view, List<Release> dates, int all, ListRoom room, int codeNumber) {
     Words words = view.words();
-    List<String> fitted = fitted(view);
-    int shown = Math.min(fitted.size(), room.of(FITTED, codeNumber));
+    boolean brief = room.isBrief(codeNumber);
     Map<String, Object> sheet = new LinkedHashMap<>();
     sheet.put("strip", DayStrip.of(view, dates));
     sheet.put("moreDates", more(words, all - dates.size()));
     sheet.put("always", always(view).stream().limit(room.of(RULES, codeNumber)).toList());
-    sheet.put("fitted", fitted.subList(0, shown));
-    sheet.put("moreFitted", more(words, fitted.size() - shown));
-    for (String list : List.of(DATES, RULES, FITTED)) {
+    sheet.put("fitted", brief ? FittedInBrief.of(view) : fitted(view));
+    sheet.put("brief", brief);
+    sheet.put("work", words.text("handout.care." + (brief ? "warranty" : "work")));
+    for (String list : List.of(DATES, RULES, ListRoom.BRIEF)) {
       sheet.put(list + "List", ListRoom.name(list, codeNumber));
     }
     sheet.put("street", Isolates.own(String.join(", ", view.shop().street()), words));
-    for (String key : List.of("days", "today", "key", "care", "maker")) {
+    String pickup = words.monthDay(view.timeline().pickup(), view.timeline().zone());
+    sheet.put("pickup", pickup);
+    sheet.put("pickedUp", words.text("handout.care.picked-up", Map.of("date", pickup)));
+    for (String key : List.of("days", "key", "care", "maker")) {
       sheet.put(key, words.text("handout.care." + key));
     }
     return sheet;

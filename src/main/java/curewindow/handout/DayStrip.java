@@ -16,9 +16,6 @@ import java.util.Locale;
  */
 final class DayStrip {
 
-  /** Days after pickup that may be named above the lines. */
-  private static final int[] NAMED = {1, 2, 3, 4, 5, 7, 10, 14, 21, 30, 45, 60, 90, 120, 180, 365};
-
   /** The width of the lines and the size of the names above them, as the template has them. */
   private static final double WIDTH = 33.5;
 
@@ -94,17 +91,16 @@ final class DayStrip {
    */
   private List<Day> days() {
     List<Day> days = new ArrayList<>();
-    double free = room(view.words().text("handout.care.today"));
+    double free = GAP / 2;
     String end = view.words().monthDay(last, zone);
     boolean ends = free + room(end) - GAP <= 100;
     double most = ends ? 100 - room(end) : 100 + GAP;
-    for (int after : NAMED) {
-      Instant noon =
-          start.atZone(zone).toLocalDate().plusDays(after).atTime(12, 0).atZone(zone).toInstant();
+    for (int after = 1; at(after).isBefore(last); after++) {
+      Instant noon = at(after);
       String name = view.words().monthDay(noon, zone);
       double half = room(name) / 2;
       double at = part(noon);
-      if (noon.isBefore(last) && at - half >= free && at + half <= most) {
+      if (at - half >= free && at + half <= most) {
         days.add(new Day(name, percent(at), percent(at)));
         free = at + half;
       }
@@ -115,9 +111,14 @@ final class DayStrip {
     return days;
   }
 
+  /** Noon of a day after pickup. */
+  private Instant at(int after) {
+    return start.atZone(zone).toLocalDate().plusDays(after).atTime(12, 0).atZone(zone).toInstant();
+  }
+
   /** The room that a name takes, percent. */
   private static double room(String name) {
-    return 100 * PaperFont.NARROW_BOLD.width(name, POINTS) / WIDTH + GAP;
+    return 100 * PaperFont.NARROW.width(name, POINTS) / WIDTH + GAP;
   }
 
   private double part(Instant at) {
