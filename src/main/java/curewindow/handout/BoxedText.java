@@ -22,6 +22,7 @@ record BoxedText(Element element, String text, TextBox box, TextBox.Fitted fitte
   private static final String SPARE = "data-spare";
   private static final String ELSE = "data-else";
   private static final String WHOLE = "data-whole";
+  private static final String TOLD = "data-told";
 
   /** Marks words that are shortened by whole sentences alone. */
   static final String WORDS = "words";
@@ -55,6 +56,11 @@ record BoxedText(Element element, String text, TextBox box, TextBox.Fitted fitte
   /** Whose text must not be cut: an entry of shop.yaml, or words; empty where it may be. */
   String whole() {
     return element.getAttribute(WHOLE);
+  }
+
+  /** The entry of shop.yaml that is told where it had to be cut; empty where it was not. */
+  Optional<String> cut() {
+    return Optional.of(element.getAttribute(TOLD)).filter(e -> !e.isEmpty() && !fitted.whole());
   }
 
   /** The same text, no larger than a size in points. */

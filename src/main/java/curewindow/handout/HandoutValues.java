@@ -31,6 +31,7 @@ final class HandoutValues {
     List<Release> all = dates(view, kind, room, codeNumber);
     List<Release> stamped = stamped(view);
     Map<String, Object> values = CommonWords.of(view, codeNumber);
+    values.put("paper", kind.id());
     values.put("dates", stamped.stream().map(r -> CommonWords.stamp(view, r)).toList());
     values.put(
         "more",

@@ -33,6 +33,15 @@ final class PaperProblems {
             : "count the places row by row, 1 to " + places);
   }
 
+  /** That something of the shop's is shortened, which people would read as it stands. */
+  static Problem cut(Where where, String kept, String templateFile) {
+    return Problem.notice(
+        "cut-to-print",
+        where,
+        where.path() + " is too long: it is cut to \"" + kept + "\"",
+        "shorten it, or give it more room in " + templateFile);
+  }
+
   static Problem tooLong(JobView view, PaperFormat format) {
     String address = view.address().toString();
     return Problem.error(

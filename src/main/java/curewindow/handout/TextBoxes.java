@@ -23,9 +23,10 @@ import org.w3c.dom.NodeList;
  * data-whole="address"} it is never cut, as people type what it says: where it does not fit, that
  * is a mistake of this entry of shop.yaml; with {@code data-whole="words"} it may lose its last
  * sentences, and no more. A shorter text in {@code data-else} is tried before that, and before a
- * text is cut. All texts of a handout with the same {@code data-same} get the size of the smallest.
- * Those in an element with {@code data-room="14mm 1.1"} are made no higher together than 14 mm, a
- * line being 1.1 of its size; see {@link TextRoom}.
+ * text is cut. With {@code data-told="name"} it is told that this entry of shop.yaml was cut. All
+ * texts of a handout with the same {@code data-same} get the size of the smallest. Those in an
+ * element with {@code data-room="14mm 1.1"} are made no higher together than 14 mm, a line being
+ * 1.1 of its size; see {@link TextRoom}.
  */
 final class TextBoxes {
 
@@ -72,6 +73,7 @@ final class TextBoxes {
     }
     TextRooms.Fitted fitted = TextRooms.fitted(sameSize(texts), this::tellRoom);
     fitted.texts().forEach(BoxedText::set);
+    fitted.texts().forEach(this::tellCut);
     return fitted.rows();
   }
 
@@ -136,6 +138,14 @@ final class TextBoxes {
                   + file
                   + " has room for it",
               "shorten it, choose a larger handout, or give it more room in the template"));
+    }
+  }
+
+  private void tellCut(BoxedText text) {
+    String entry = text.cut().orElse("");
+    String kept = String.join(" ", text.fitted().lines()).replaceAll(UNSEEN, "");
+    if (!entry.isEmpty() && told.add(entry + kept)) {
+      problems.add(PaperProblems.cut(new Where("shop.yaml", 0, 0, entry), kept, file));
     }
   }
 

@@ -248,16 +248,23 @@ final class CardPressTest {
     }
   }
 
-  /** Only a name far longer than 60 letters is cut, and then between words. */
+  /** Only a name far longer than 60 letters is cut, and then between words, and it is told. */
   @Test
   void anAbsurdNameIsCutAtAWord() throws Exception {
     String shop =
         "Halyard Street Window Film and Glass and Wraps and Coatings and Wheels and Seats";
-    try (PrintedCard card = print(longest().shopName(shop + " and Sons"))) {
+    JobView view = longest().shopName(shop + " and Sons").view();
+    byte[] pdf =
+        press.print(List.of(view), PaperChoice.on(SheetPaper.NONE), problems).orElseThrow();
+    try (PrintedCard card = new PrintedCard(pdf)) {
       String before = card.text(0).substring(0, card.text(0).indexOf('…'));
       assertTrue(before.length() >= 60, card.text(0));
       assertTrue((shop + " ").startsWith(before + " "), card.text(0));
     }
+    assertEquals(1, problems.all().size(), () -> problems.all().toString());
+    Problem told = problems.all().get(0);
+    assertEquals(
+        "cut-to-print NOTICE shop.yaml", told.code() + " " + told.severity() + " " + told.file());
   }
 
   /** Holds of the catalogue that comes with the program, in the widest month and hour. */
