@@ -56,7 +56,7 @@ class StartingCatalogueTest {
       headlight-film pressure-wash B240 168/28
       headlight-film machine-wash B336 240/30
       headlight-film headlight-bubbles D240 72/180
-      fabric-coating seats X12 4/1
+      fabric-coating seats X12 4/1 not door-panels
       fabric-coating wet-clean X96 120/14
       """;
 
